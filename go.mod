@@ -1,0 +1,11 @@
+module example.org/lakelarder
+
+go 1.21
+
+require (
+	github.com/google/go-cmp v0.7.0
+	github.com/shopspring/decimal v1.6.0
+	github.com/stretchr/testify v1.12.1
+)
+
+require go.yaml.in/yaml/v3 v3.0.5 // indirect
