@@ -5,7 +5,7 @@ package cite
 //
 // A document that holds no figure used here has no place in the list.
 const (
-	unset Source = iota
+	_ Source = iota // not set
 
 	// Units and physics.
 	NISTSP811
@@ -376,8 +376,6 @@ const (
 	MeatProteinConductivity1982
 	SINTEFUnfreezable2015
 	CatfishUnfreezable
-
-	pastLast // stays last
 )
 
 // documents is the bibliography, in the order of the constants. Titles not
