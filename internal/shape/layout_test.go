@@ -1,0 +1,78 @@
+package shape
+
+import "strings"
+
+const module = "example.org/lakelarder"
+
+// mayImport says which of our packages a product package may import, in its own code and in its tests. brine, smoke, pressure and yield
+// never import each other: what passes between them is a quantity. Nothing imports pressure/lethality: it explains and never decides.
+var mayImport = map[string][]string{
+	"units":              {},
+	"units/cite":         {},
+	"units/series":       {"units"},
+	"pressure":           {"units", "units/cite"},
+	"pressure/process":   {"pressure", "units", "units/cite"},
+	"pressure/canner":    {"pressure/process", "pressure", "units/series", "units", "units/cite"},
+	"pressure/lethality": {"units/series", "units", "units/cite"},
+	"brine":              {"units", "units/cite"},
+	"smoke":              {"units/series", "units", "units/cite"},
+	"yield":              {"units", "units/cite"},
+	"yield/coldchain":    {"units/series", "units", "units/cite"},
+	"yield/season":       {"yield", "yield/coldchain", "units", "units/cite"},
+}
+
+// testsMayImport comes on top of that in _test files.
+var testsMayImport = []string{"units", "units/cite", "internal/printed"}
+
+// onlyTests are the packages of ours that only _test files import.
+var onlyTests = []string{"internal/printed", "internal/shape"}
+
+// standard is what pure functions need of the standard library: no clock, randomness, network, file, process or shared state.
+var standard = []string{
+	"bytes", "cmp", "encoding", "errors", "fmt", "maps", "math", "math/big", "math/bits", "regexp", "slices", "sort", "strconv", "strings",
+	"time", "unicode", "unicode/utf8",
+}
+
+// readers is what a package that reads a caller's text may import as well; the caller opens and closes it.
+var readers = map[string][]string{
+	"units/series": {"bufio", "encoding/csv", "io"},
+}
+
+// forbidden are the names in allowed standard packages that read a clock, wait, look at the machine or print.
+var forbidden = map[string][]string{
+	"time": {"Now", "Since", "Until", "Sleep", "Tick", "After", "AfterFunc", "NewTimer", "NewTicker", "Local", "LoadLocation"},
+	"fmt":  {"Print", "Printf", "Println", "Scan", "Scanf", "Scanln"},
+}
+
+// Third-party modules: what code may import, and what tests may import as well.
+var (
+	codeModules = []string{"github.com/shopspring/decimal"}
+	testModules = []string{"github.com/stretchr/testify", "github.com/google/go-cmp"}
+)
+
+// topLevel is everything that stands at the top; there is no root package, which would be a second name for everything.
+var topLevel = []string{
+	".ci", ".gitignore", "CHANGELOG.md", "DEVELOPERS.md", "LICENSE", "README.md", "brine", "examples", "go.mod", "go.sum", "internal", "pressure",
+	"smoke", "testdata", "units", "yield",
+}
+
+// Code files run to about 250 lines and functions to about 40; these are the lines at which that is no longer so. A printed
+// table and the bibliography are as long as they are.
+const (
+	fileLines     = 260
+	functionLines = 60
+)
+
+func mayBeLong(f file) bool {
+	return strings.HasPrefix(f.name, "table_") || f.path == "units/cite/bibliography.go"
+}
+
+// sharesExample are the small methods that their type's Example may show.
+var sharesExample = []string{"String", "MarshalText", "UnmarshalText", "Error", "Is", "Unwrap", "Key"}
+
+func isProduct(dir string) bool {
+	_, ok := mayImport[dir]
+	return ok
+}
+
+func isExample(dir string) bool { return strings.HasPrefix(dir, "examples/") }

@@ -1,0 +1,22 @@
+package shape
+
+import "go/ast"
+
+// skipRule: a test that may skip itself may pass without having run.
+func skipRule(tr tree) []string {
+	var wrong []string
+	for _, f := range tr.files {
+		if !f.test() {
+			continue
+		}
+		ast.Inspect(f.syntax, func(node ast.Node) bool {
+			if call, ok := node.(*ast.CallExpr); ok {
+				if sel, ok := call.Fun.(*ast.SelectorExpr); ok && contains([]string{"Skip", "Skipf", "SkipNow", "Short"}, sel.Sel.Name) {
+					wrong = append(wrong, tr.at(call.Pos(), "calls %s: a test runs or is deleted", sel.Sel.Name))
+				}
+			}
+			return true
+		})
+	}
+	return wrong
+}
