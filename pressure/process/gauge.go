@@ -1,0 +1,30 @@
+package process
+
+// Gauge is the kind of gauge that tells the pressure in the canner. The two have tables of their own. The
+// zero Gauge is not set.
+type Gauge uint8
+
+// The kinds of gauge.
+const (
+	// Dial reads any pressure; its error must be known. The canner does not vent during the process.
+	Dial Gauge = iota + 1
+	// Weighted holds the pressure stamped on the weight, 5, 10 or 15 lb, and nothing between.
+	Weighted
+)
+
+var gaugeNames = names{what: "gauge", words: []string{"no gauge", "dial", "weighted"}}
+
+// ParseGauge reads "dial" or "weighted", in capitals or not; anything else is a units.ParseError.
+func ParseGauge(s string) (Gauge, error) {
+	v, err := gaugeNames.parse(s)
+	return Gauge(v), err
+}
+
+// String is the word that ParseGauge reads; "no gauge" when it is not set.
+func (g Gauge) String() string { return gaugeNames.word(uint8(g)) }
+
+// MarshalText is String as bytes, empty when the gauge is not set; an unknown one is an error.
+func (g Gauge) MarshalText() ([]byte, error) { return gaugeNames.marshal(uint8(g)) }
+
+// UnmarshalText is ParseGauge, and the empty text is a gauge that is not set.
+func (g *Gauge) UnmarshalText(text []byte) error { return gaugeNames.unmarshal(text, (*uint8)(g)) }
