@@ -1,9 +1,6 @@
 package cite
 
-import (
-	"fmt"
-	"strconv"
-)
+import "strconv"
 
 // Basis says how a figure came into this library. The zero Basis is Unstated,
 // and a citation that carries it does not pass Citation.Check.
@@ -51,7 +48,7 @@ func ParseBasis(s string) (Basis, error) {
 			return b, nil
 		}
 	}
-	return Unstated, fmt.Errorf("cite: basis %q is not read, recalled, practice or computed", shortened(s))
+	return Unstated, ParseError{What: "basis", Text: s, Expected: "read, recalled, practice or computed"}
 }
 
 // MarshalText writes the basis as its word. Unstated is written as the empty
@@ -61,7 +58,7 @@ func (b Basis) MarshalText() ([]byte, error) {
 	case b == Unstated:
 		return []byte{}, nil
 	case b > Computed:
-		return nil, fmt.Errorf("cite: %v is not a basis", b)
+		return nil, ParseError{What: "basis", Text: b.String(), Expected: "one of the constants"}
 	}
 	return []byte(b.String()), nil
 }

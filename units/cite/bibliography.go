@@ -149,6 +149,8 @@ const (
 	HamerWu1972
 	PitzerMayorga1973
 	PitzerPeiperBusey1984
+	PhreeqcPitzerData
+	Partanen2020
 	Clegg1997
 	Steiger2005
 	Tang1986
@@ -158,6 +160,8 @@ const (
 	Melinder2010
 	VDIBrine
 	CRCHandbook
+	CRCHandbook102
+	PoradnikFizykochemiczny1974
 	HydrometerScales
 	LabuzaSaturatedSalts
 	OsmoticInstrumentManual
@@ -182,6 +186,7 @@ const (
 	Rora2004
 	Nguyen2010
 	USDAARSGrowthFactors
+	OhioStateGrowthLimits
 	GrowthLimitTableTompkin
 
 	// Smoke.
@@ -202,6 +207,7 @@ const (
 	YaparErdol
 	EURegulation2023No915
 	EURegulation2015No1125
+	EURegulation2014No1327
 	EUSmokedFishPAHPage
 	FranceCooling2012
 
@@ -267,6 +273,7 @@ const (
 	FederalColdStorageChart2021
 	USDAFDAConsumerAdvice
 	USDAAnswerPage
+	USDAFoodKeeperData
 	FDAStorageChart
 	SeafoodTradeChart
 	OregonConsumerPage
@@ -280,6 +287,7 @@ const (
 	MSUEThawing
 	ExtensionSmokedKeeping
 	PowerOutageAdvice
+	WSUPowerOutage2011
 	UKTenDayRule
 	FDACompendium
 	FAOWHOHistamine2018
@@ -375,6 +383,7 @@ const (
 	SkipjackProperties
 	MeatProteinConductivity1982
 	SINTEFUnfreezable2015
+	ThermalDiffusivityPage
 	CatfishUnfreezable
 )
 
@@ -449,11 +458,11 @@ var documents = [...]Document{
 		Edition: "3rd ed.", HowRead: "scanned copy of the table",
 	},
 	IAPWSR797: {
-		Key: "IAPWSR797", Kind: KindStandard, Title: "R7-97(2012), Industrial Formulation 1997 for the properties of water and steam (IF97)",
+		Key: "IAPWSR797", Kind: KindStandard, Title: "R7-97, Industrial Formulation 1997 (IF97) for the properties of water and steam",
 		Publisher: "IAPWS", Year: "2012", HowRead: "coefficients and check values as quoted in several open-source codes",
 	},
 	IAPWSSR186: {
-		Key: "IAPWSSR186", Kind: KindStandard, Title: "SR1-86(1992), saturation properties of ordinary water substance",
+		Key: "IAPWSSR186", Kind: KindStandard, Title: "SR1-86, saturation properties of ordinary water substance",
 		Publisher: "IAPWS", Year: "1992", HowRead: "coefficients and check values as quoted in two open-source codes",
 	},
 	IAPWSR695: {
@@ -508,56 +517,56 @@ var documents = [...]Document{
 	// Canning.
 
 	USDAGuide1Rev1994: {
-		Key: "USDAGuide1Rev1994", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 1, Principles of Home Canning",
-		Publisher: "USDA", Edition: "rev. 1994", Year: "1994", HowRead: "plain-text transcriptions of single sections",
+		Key: "USDAGuide1Rev1994", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 1",
+		Publisher: "USDA", Edition: "AIB 539, rev. 1994", Year: "1994", HowRead: "plain-text transcriptions of single sections",
 	},
 	USDAGuide2Rev1994: {
-		Key: "USDAGuide2Rev1994", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 2, Fruit and Fruit Products",
-		Publisher: "USDA", Edition: "rev. 1994", Year: "1994", HowRead: "plain-text transcription that does not state its revision",
+		Key: "USDAGuide2Rev1994", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 2",
+		Publisher: "USDA", Edition: "AIB 539, rev. 1994", Year: "1994", HowRead: "plain-text transcription that does not state its revision",
 	},
 	USDAGuide3Rev1994: {
-		Key: "USDAGuide3Rev1994", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 3, Tomatoes and Tomato Products",
-		Publisher: "USDA", Edition: "rev. 1994", Year: "1994", HowRead: "plain-text transcription",
+		Key: "USDAGuide3Rev1994", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 3",
+		Publisher: "USDA", Edition: "AIB 539, rev. 1994", Year: "1994", HowRead: "plain-text transcription",
 	},
 	USDAGuide4Rev1994: {
-		Key: "USDAGuide4Rev1994", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 4, Vegetables and Vegetable Products",
-		Publisher: "USDA", Edition: "rev. 1994", Year: "1994", HowRead: "plain-text transcriptions, one table cut off",
+		Key: "USDAGuide4Rev1994", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 4",
+		Publisher: "USDA", Edition: "AIB 539, rev. 1994", Year: "1994", HowRead: "plain-text transcriptions, one table cut off",
 	},
 	USDAGuide5Rev1994: {
-		Key: "USDAGuide5Rev1994", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 5, Poultry, Red Meats and Seafoods",
-		Publisher: "USDA", Edition: "rev. 1994", Year: "1994", HowRead: "plain-text transcriptions of single tables",
+		Key: "USDAGuide5Rev1994", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 5",
+		Publisher: "USDA", Edition: "AIB 539, rev. 1994", Year: "1994", HowRead: "plain-text transcriptions of single tables",
 	},
 	USDAGuide1Rev2009: {
-		Key: "USDAGuide1Rev2009", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 1, Principles of Home Canning",
-		Publisher: "USDA", Edition: "rev. 2009", Year: "2009", HowRead: "as cited in an extension column",
+		Key: "USDAGuide1Rev2009", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 1",
+		Publisher: "USDA", Edition: "AIB 539, rev. 2009", Year: "2009", HowRead: "as cited in an extension column",
 	},
 	USDAGuide5Rev2009: {
-		Key: "USDAGuide5Rev2009", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 5, Poultry, Red Meats and Seafoods",
-		Publisher: "USDA", Edition: "rev. 2009", Year: "2009", HowRead: FromMemory,
+		Key: "USDAGuide5Rev2009", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 5",
+		Publisher: "USDA", Edition: "AIB 539, rev. 2009", Year: "2009", HowRead: FromMemory,
 	},
 	USDAGuide1Rev2015: {
-		Key: "USDAGuide1Rev2015", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 1, Principles of Home Canning",
-		Publisher: "USDA", Edition: "rev. 2015", Year: "2015", HowRead: "scanned text of the whole book",
+		Key: "USDAGuide1Rev2015", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 1",
+		Publisher: "USDA", Edition: "AIB 539, rev. 2015", Year: "2015", HowRead: "scanned text of the whole book",
 	},
 	USDAGuide2Rev2015: {
-		Key: "USDAGuide2Rev2015", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 2, Fruit and Fruit Products",
-		Publisher: "USDA", Edition: "rev. 2015", Year: "2015", HowRead: "scanned text of the whole book",
+		Key: "USDAGuide2Rev2015", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 2",
+		Publisher: "USDA", Edition: "AIB 539, rev. 2015", Year: "2015", HowRead: "scanned text of the whole book",
 	},
 	USDAGuide3Rev2015: {
-		Key: "USDAGuide3Rev2015", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 3, Tomatoes and Tomato Products",
-		Publisher: "USDA", Edition: "rev. 2015", Year: "2015", HowRead: "scanned text of the whole book",
+		Key: "USDAGuide3Rev2015", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 3",
+		Publisher: "USDA", Edition: "AIB 539, rev. 2015", Year: "2015", HowRead: "scanned text of the whole book",
 	},
 	USDAGuide4Rev2015: {
-		Key: "USDAGuide4Rev2015", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 4, Vegetables and Vegetable Products",
-		Publisher: "USDA", Edition: "rev. 2015", Year: "2015", HowRead: "scanned text of the whole book",
+		Key: "USDAGuide4Rev2015", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 4",
+		Publisher: "USDA", Edition: "AIB 539, rev. 2015", Year: "2015", HowRead: "scanned text of the whole book",
 	},
 	USDAGuide5Rev2015: {
-		Key: "USDAGuide5Rev2015", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 5, Poultry, Red Meats and Seafoods",
-		Publisher: "USDA", Edition: "rev. 2015", Year: "2015", HowRead: "scanned text of the whole book",
+		Key: "USDAGuide5Rev2015", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 5",
+		Publisher: "USDA", Edition: "AIB 539, rev. 2015", Year: "2015", HowRead: "scanned text of the whole book",
 	},
 	USDAGuide7Rev2015: {
-		Key: "USDAGuide7Rev2015", Kind: KindGuidance, Title: "Complete Guide to Home Canning (AIB 539), Guide 7, Jams and Jellies",
-		Publisher: "USDA", Edition: "rev. 2015", Year: "2015", HowRead: "scanned text of the whole book",
+		Key: "USDAGuide7Rev2015", Kind: KindGuidance, Title: "Complete Guide to Home Canning, Guide 7",
+		Publisher: "USDA", Edition: "AIB 539, rev. 2015", Year: "2015", HowRead: "scanned text of the whole book",
 	},
 	USDAHomeCanningMeat: {
 		Key: "USDAHomeCanningMeat", Kind: KindGuidance, Title: "Home Canning of Meat and Poultry",
@@ -938,6 +947,14 @@ var documents = [...]Document{
 		Key: "PitzerPeiperBusey1984", Kind: KindStudy, Author: "Pitzer, Peiper and Busey", Title: "thermodynamic properties of aqueous sodium chloride",
 		Publisher: "Journal of Physical and Chemical Reference Data 13", Year: "1984", HowRead: "as quoted in the test data of an open solutions library",
 	},
+	PhreeqcPitzerData: {
+		Key: "PhreeqcPitzerData", Kind: KindData, Title: "pitzer.dat, parameters of an open geochemical code",
+		Publisher: "US Geological Survey", Edition: "edition not stated", HowRead: "as asserted in a public test",
+	},
+	Partanen2020: {
+		Key: "Partanen2020", Kind: KindStudy, Author: "Partanen and Partanen", Title: "osmotic and activity coefficients of sodium chloride solutions at 25 C",
+		Publisher: "Journal of Chemical and Engineering Data 65:5226", Year: "2020", HowRead: "as quoted in a public test",
+	},
 	Clegg1997: {
 		Key: "Clegg1997", Kind: KindStudy, Author: "Clegg", Title: "activity model of aqueous sodium chloride",
 		Year: "1997", HowRead: "coefficients as carried by public codes",
@@ -972,7 +989,15 @@ var documents = [...]Document{
 	},
 	CRCHandbook: {
 		Key: "CRCHandbook", Kind: KindBook, Title: "Handbook of Chemistry and Physics",
-		Publisher: "CRC Press", HowRead: FromMemory,
+		Publisher: "CRC Press", Edition: "edition not stated", HowRead: FromMemory,
+	},
+	CRCHandbook102: {
+		Key: "CRCHandbook102", Kind: KindBook, Title: "Handbook of Chemistry and Physics, concentrative properties of aqueous solutions",
+		Publisher: "CRC Press", Edition: "102nd ed.", Year: "2021", HowRead: "transcription of the table",
+	},
+	PoradnikFizykochemiczny1974: {
+		Key: "PoradnikFizykochemiczny1974", Kind: KindBook, Title: "Poradnik fizykochemiczny, density of sodium chloride solutions",
+		Publisher: "WNT, Warsaw", Year: "1974", HowRead: "copy of the table on a university page",
 	},
 	HydrometerScales: {
 		Key: "HydrometerScales", Kind: KindBook, Title: "heavy Baume scales and their moduli",
@@ -1070,6 +1095,10 @@ var documents = [...]Document{
 		Key: "USDAARSGrowthFactors", Kind: KindGuidance, Title: "growth factors of foodborne pathogens (ICMSF 1996 values)",
 		Publisher: "USDA ARS", HowRead: "web page",
 	},
+	OhioStateGrowthLimits: {
+		Key: "OhioStateGrowthLimits", Kind: KindGuidance, Title: "temperature limits of pathogens, after the USDA ARS list",
+		Publisher: "Ohio State University", HowRead: "direct",
+	},
 	GrowthLimitTableTompkin: {
 		Key: "GrowthLimitTableTompkin", Kind: KindStudy, Author: "Tompkin", Title: "growth limits of pathogens",
 		HowRead: "excerpt",
@@ -1144,6 +1173,10 @@ var documents = [...]Document{
 	EURegulation2015No1125: {
 		Key: "EURegulation2015No1125", Kind: KindRegulation, Title: "Regulation (EU) 2015/1125, PAH in smoked products",
 		Publisher: "European Union", Year: "2015", HowRead: "as stored in a database of limits",
+	},
+	EURegulation2014No1327: {
+		Key: "EURegulation2014No1327", Kind: KindRegulation, Title: "Regulation (EU) 1327/2014, PAH in traditionally smoked products",
+		Publisher: "European Union", Year: "2014", HowRead: "recitals and one article, as quoted",
 	},
 	EUSmokedFishPAHPage: {
 		Key: "EUSmokedFishPAHPage", Kind: KindUnofficial, Title: "page describing the EU limits of PAH",
@@ -1226,7 +1259,7 @@ var documents = [...]Document{
 	},
 	BirginGentil2009: {
 		Key: "BirginGentil2009", Kind: KindStudy, Author: "Birgin and Gentil", Title: "New and improved results for packing identical unitary radius circles",
-		HowRead: "text copy of table 1",
+		Year: "2009", HowRead: "text copy of table 1",
 	},
 	CirclePackingData: {
 		Key: "CirclePackingData", Kind: KindData, Title: "28-digit radii of packed circles",
@@ -1356,8 +1389,8 @@ var documents = [...]Document{
 		Publisher: "Southern Nevada Health District", HowRead: "direct",
 	},
 	EURegulation853y2004: {
-		Key: "EURegulation853y2004", Kind: KindRegulation, Title: "Regulation (EC) 853/2004 as amended by (EU) 1276/2011",
-		Publisher: "European Union", Year: "2011", HowRead: "title and recitals; numbers from memory",
+		Key: "EURegulation853y2004", Kind: KindRegulation, Title: "Regulation (EC) 853/2004, annex III section VIII, as amended by Regulation (EU) 1276/2011",
+		Publisher: "European Union", Year: "2011", HowRead: "annex of the amending regulation, German text",
 	},
 	CodexCXC52: {
 		Key: "CodexCXC52", Kind: KindStandard, Title: "CXC 52-2003, code of practice for fish and fishery products",
@@ -1385,7 +1418,7 @@ var documents = [...]Document{
 	},
 	FederalColdStorageChart2021: {
 		Key: "FederalColdStorageChart2021", Kind: KindGuidance, Title: "cold storage chart",
-		Publisher: "US federal food safety site", Edition: "since about 2021", HowRead: FromMemory,
+		Publisher: "US federal food safety site", Edition: "since about 2021", HowRead: "two copies of the web page",
 	},
 	USDAFDAConsumerAdvice: {
 		Key: "USDAFDAConsumerAdvice", Kind: KindGuidance, Title: "consumer advice on time and temperature",
@@ -1394,6 +1427,10 @@ var documents = [...]Document{
 	USDAAnswerPage: {
 		Key: "USDAAnswerPage", Kind: KindGuidance, Title: "answer page on storing fish",
 		Publisher: "USDA", HowRead: "as repeated by a news page",
+	},
+	USDAFoodKeeperData: {
+		Key: "USDAFoodKeeperData", Kind: KindData, Title: "data behind consumer storage advice",
+		Publisher: "USDA", Edition: "edition not stated", HowRead: "copy of the data, two items",
 	},
 	FDAStorageChart: {
 		Key: "FDAStorageChart", Kind: KindGuidance, Title: "refrigerator and freezer storage chart",
@@ -1446,6 +1483,10 @@ var documents = [...]Document{
 	PowerOutageAdvice: {
 		Key: "PowerOutageAdvice", Kind: KindGuidance, Title: "food safety in a power outage",
 		Publisher: "USDA and FDA", HowRead: FromMemory,
+	},
+	WSUPowerOutage2011: {
+		Key: "WSUPowerOutage2011", Kind: KindGuidance, Title: "news page on freezers in a power outage",
+		Publisher: "Washington State University Extension", Year: "2011", HowRead: "direct",
 	},
 	UKTenDayRule: {
 		Key: "UKTenDayRule", Kind: KindGuidance, Title: "chilled vacuum-packed food, 3 C and ten days",
@@ -1748,7 +1789,7 @@ var documents = [...]Document{
 	},
 	FSAVacuumTraining: {
 		Key: "FSAVacuumTraining", Kind: KindGuidance, Title: "vacuum packing training, module 3 section 2",
-		Publisher: "UK Food Standards Agency", HowRead: "excerpt; data credited to a chilled-food guide, 4th ed. 2006",
+		Publisher: "UK Food Standards Agency", HowRead: "direct; data credited there to a chilled-food guide, 4th ed. 2006",
 	},
 	FSAListeriaShortList: {
 		Key: "FSAListeriaShortList", Kind: KindGuidance, Title: "equivalents of 70 C for 2 minutes",
@@ -1821,6 +1862,10 @@ var documents = [...]Document{
 	SINTEFUnfreezable2015: {
 		Key: "SINTEFUnfreezable2015", Kind: KindStudy, Title: "unfreezable water of fish muscle",
 		Publisher: "SINTEF", Year: "2015", HowRead: "abstract",
+	},
+	ThermalDiffusivityPage: {
+		Key: "ThermalDiffusivityPage", Kind: KindUnofficial, Title: "thermal diffusivity of foods",
+		Publisher: "engineering web page", HowRead: "direct",
 	},
 	CatfishUnfreezable: {
 		Key: "CatfishUnfreezable", Kind: KindStudy, Title: "unfreezable water of catfish",

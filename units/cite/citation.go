@@ -1,10 +1,10 @@
 package cite
 
 import (
-	"errors"
-	"fmt"
+	"strconv"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 )
 
 // Citation says where a figure comes from. It is small and comparable; copy it
@@ -30,35 +30,42 @@ func (c Citation) Unverified() bool {
 	return c.Basis != Read && c.Basis != Computed
 }
 
-// Check returns an error unless c is complete: the basis is stated, a source
-// of the bibliography is named (it may be left out for Practice and Computed),
-// a Read citation has a place and a document that was read, the others a place
-// or a source, and the place is one line of text.
+// Check returns an IncompleteError unless c is complete: the basis is stated;
+// the source is in the bibliography, and may be left out for Practice and
+// Computed alone; a Read citation has a place, and a document of which
+// something was read; every other has a source or a place; and the place is
+// one line of text.
 func (c Citation) Check() error {
-	switch {
-	case c.IsZero():
-		return errors.New("cite: the citation is empty")
-	case c.Basis == Unstated || c.Basis > Computed:
-		return fmt.Errorf("cite: basis %v of a citation of %q", c.Basis, c.Source.Key())
-	case c.Source != 0 && !c.Source.known():
-		return fmt.Errorf("cite: %v is not in the bibliography", c.Source)
-	case !oneLine(c.Where):
-		return fmt.Errorf("cite: place %q is not one trimmed line of text", shortened(c.Where))
-	case c.Source == 0 && (c.Basis == Read || c.Basis == Recalled):
-		return fmt.Errorf("cite: a %v figure needs a source", c.Basis)
-	case c.Source == 0 && c.Where == "":
-		return fmt.Errorf("cite: a %v figure needs a source or a place", c.Basis)
-	case c.Basis == Read && c.Where == "":
-		return fmt.Errorf("cite: a read figure of %s needs a place", c.Source.Key())
-	case c.Basis == Read && c.Source.Document().HowRead == FromMemory:
-		return fmt.Errorf("cite: nothing of %s was read", c.Source.Key())
+	reason := c.lack()
+	if reason == "" {
+		return nil
 	}
-	return nil
+	return IncompleteError{Citation: c, Reason: reason}
+}
+
+// lack is the first thing that Check misses, or empty.
+func (c Citation) lack() string {
+	sourced := c.Source != 0
+	switch {
+	case c.Basis == Unstated || c.Basis > Computed:
+		return "expected a basis: read, recalled, practice or computed"
+	case sourced && !c.Source.known():
+		return "expected a source in the bibliography"
+	case !sourced && (c.Basis == Read || c.Basis == Recalled):
+		return "a " + c.Basis.String() + " figure needs a source"
+	case !oneLine(c.Where):
+		return "the place must be one line of text with no space around it"
+	case c.Where == "" && (!sourced || c.Basis == Read):
+		return "a " + c.Basis.String() + " figure needs a place"
+	case c.Basis == Read && c.Source.Document().HowRead == FromMemory:
+		return "nothing of this document was read"
+	}
+	return ""
 }
 
 // String returns the citation in one line that a person can follow: document,
-// place and, in parentheses, the basis. Recalled and practice figures carry
-// their warning.
+// place and, in parentheses, the basis. Recalled and practice figures and
+// unofficial documents carry their warning.
 func (c Citation) String() string {
 	if c.IsZero() {
 		return "no citation"
@@ -67,31 +74,33 @@ func (c Citation) String() string {
 	if c.Source != 0 {
 		parts = append(parts, c.Source.String())
 	}
-	if c.Where != "" {
+	switch {
+	case !oneLine(c.Where):
+		parts = append(parts, strconv.Quote(c.Where))
+	case c.Where != "":
 		parts = append(parts, c.Where)
 	}
-	parts = append(parts, "("+c.warning()+")")
-	if len(parts) > 2 {
-		parts[0] += ","
-	}
-	return strings.Join(parts, " ")
+	return strings.TrimSpace(strings.Join(parts, ", ") + " (" + c.warning() + ")")
 }
 
 // warning is the basis in the words that a reader of the citation needs.
 func (c Citation) warning() string {
-	switch c.Basis {
-	case Recalled:
+	switch {
+	case c.Basis == Read && c.Source.Document().Kind == KindUnofficial:
+		return "read in an unofficial source"
+	case c.Basis == Recalled:
 		return "recalled: check the print before relying on it"
-	case Practice:
+	case c.Basis == Practice:
 		return "common practice of the trade, no published source"
-	case Unstated:
+	case c.Basis == Unstated:
 		return "basis unstated: do not rely on it"
 	}
 	return c.Basis.String()
 }
 
-// oneLine reports whether s has no line breaks or other control characters and
+// oneLine reports whether s is valid text that can be printed in one line, with
 // no space around it.
 func oneLine(s string) bool {
-	return strings.TrimSpace(s) == s && strings.IndexFunc(s, unicode.IsControl) < 0
+	unprintable := func(r rune) bool { return !unicode.IsPrint(r) }
+	return utf8.ValidString(s) && strings.TrimSpace(s) == s && strings.IndexFunc(s, unprintable) < 0
 }

@@ -1,18 +1,11 @@
 package cite
 
-import (
-	"fmt"
-	"strconv"
-	"strings"
-)
+import "strconv"
 
 // Source is one edition of one document, named by a constant of this package.
 // The zero Source is not set. Its number may change between versions of the
 // library; its key does not.
 type Source uint16
-
-// maxQuoted is how much of a faulty input an error repeats.
-const maxQuoted = 60
 
 // Sources returns every source in the order of the bibliography. The slice is
 // the caller's own.
@@ -29,12 +22,12 @@ func Sources() []Source {
 // included, is an error. It searches the whole list: parse once, keep the
 // Source.
 func ParseSource(key string) (Source, error) {
-	for _, s := range Sources() {
+	for s := Source(1); s.known(); s++ {
 		if documents[s].Key == key {
 			return s, nil
 		}
 	}
-	return 0, fmt.Errorf("cite: no source has the key %q", shortened(key))
+	return 0, ParseError{What: "source", Text: key, Expected: "the key of a document in the bibliography"}
 }
 
 // Key returns the name of the Go constant, such as "USDAGuide5Rev1994", and
@@ -68,7 +61,7 @@ func (s Source) String() string {
 // text; a number that is no Source is an error.
 func (s Source) MarshalText() ([]byte, error) {
 	if s != 0 && !s.known() {
-		return nil, fmt.Errorf("cite: %v is not in the bibliography", s)
+		return nil, ParseError{What: "source", Text: s.String(), Expected: "a document in the bibliography"}
 	}
 	return []byte(s.Key()), nil
 }
@@ -91,12 +84,4 @@ func (s *Source) UnmarshalText(text []byte) error {
 // known reports whether s is set and has a document.
 func (s Source) known() bool {
 	return s > 0 && int(s) < len(documents)
-}
-
-// shortened cuts a faulty input to what an error message can bear.
-func shortened(s string) string {
-	if len(s) <= maxQuoted {
-		return s
-	}
-	return strings.ToValidUTF8(s[:maxQuoted], "") + "..."
 }

@@ -1,0 +1,40 @@
+package cite
+
+import (
+	"fmt"
+	"strings"
+)
+
+// ParseError says which text could not be read as a source or as a basis.
+type ParseError struct {
+	What     string // "source" or "basis"
+	Text     string // the text as given
+	Expected string // what would have been accepted
+}
+
+// Error quotes the text, cut short if it is long, and says what was expected.
+func (e ParseError) Error() string {
+	return fmt.Sprintf("%q is not a %s: expected %s", shortened(e.Text), e.What, e.Expected)
+}
+
+// IncompleteError says what a citation lacks.
+type IncompleteError struct {
+	Citation Citation
+	Reason   string // what was expected
+}
+
+// Error repeats the citation and says what was expected of it.
+func (e IncompleteError) Error() string {
+	return fmt.Sprintf("citation %q is incomplete: %s", shortened(e.Citation.String()), e.Reason)
+}
+
+// longestQuoted is how many bytes of a faulty text an error repeats.
+const longestQuoted = 120
+
+// shortened cuts a faulty text to what an error message can bear.
+func shortened(s string) string {
+	if len(s) <= longestQuoted {
+		return s
+	}
+	return strings.ToValidUTF8(s[:longestQuoted], "") + "..."
+}
