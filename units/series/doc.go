@@ -1,0 +1,13 @@
+// Package series holds readings over time, as a logger or a scale records them: rising times since
+// the start of the record, each with a temperature, a pressure, a mass or a ratio. It answers how
+// long a value was held at or above a limit, how long it stayed beyond one, when it got there and
+// where the longest gap is. It knows nothing of fish.
+//
+// Between two readings the value runs in a straight line. That is an assumption the longer the gap
+// the bolder, so LongestGap belongs beside every answer. Times where a line crosses a limit are
+// computed in integers and rounded to the nanosecond towards the safe side: time held rounds down,
+// time exposed rounds up.
+//
+// A Series is never changed once made; Append and Slice return new ones. Running is the same sum
+// for live use, one reading at a time.
+package series
