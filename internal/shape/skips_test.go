@@ -10,10 +10,18 @@ func skipRule(tr tree) []string {
 			continue
 		}
 		ast.Inspect(f.syntax, func(node ast.Node) bool {
-			if call, ok := node.(*ast.CallExpr); ok {
-				if sel, ok := call.Fun.(*ast.SelectorExpr); ok && contains([]string{"Skip", "Skipf", "SkipNow", "Short"}, sel.Sel.Name) {
-					wrong = append(wrong, tr.at(call.Pos(), "calls %s: a test runs or is deleted", sel.Sel.Name))
-				}
+			call, ok := node.(*ast.CallExpr)
+			if !ok {
+				return true
+			}
+			sel, ok := call.Fun.(*ast.SelectorExpr)
+			if !ok {
+				return true
+			}
+			x, _ := sel.X.(*ast.Ident)
+			short := sel.Sel.Name == "Short" && x != nil && x.Name == "testing"
+			if short || contains([]string{"Skip", "Skipf", "SkipNow"}, sel.Sel.Name) {
+				wrong = append(wrong, tr.at(call.Pos(), "calls %s: a test runs or is deleted", sel.Sel.Name))
 			}
 			return true
 		})
