@@ -131,12 +131,3 @@ func list(set map[string]bool, between string) string {
 	}
 	return strings.ReplaceAll(strings.Join(sortedKeys(set), between), "|", "/")
 }
-
-func contains(list []string, item string) bool {
-	for _, one := range list {
-		if one == item {
-			return true
-		}
-	}
-	return false
-}
