@@ -1,13 +1,13 @@
 package units
 
-// Area is a whole number of 1e-10 square metres (a tenth of a millimetre squared, a hundred to the square
-// millimetre), to about 922 square kilometres. Exact in it: square metres to 0.01 mm², square inches and feet.
+// Area is a whole number of 1e-10 square metres, ten thousand to the square millimetre, to about 922 million
+// square metres. Exact in it: square metres, centimetres and millimetres, square inches and feet.
 type Area int64
 
 // Units of area; the square inch and foot follow from the inch (NIST SP 811, B.8).
 const (
-	SquareMillimetre Area = 100
-	SquareCentimetre Area = 10_000
+	SquareMillimetre Area = 10_000
+	SquareCentimetre Area = 1_000_000
 	SquareMetre      Area = 10_000_000_000
 	SquareInch       Area = 6_451_600
 	SquareFoot       Area = 929_030_400
@@ -23,7 +23,7 @@ var areas = dimension{
 		{int64(SquareFoot), 1, []string{"ft²", "ft2", "ft^2", "sq ft"}},
 	},
 	short: []form{
-		{size: int64(SquareCentimetre), places: 4, symbol: "cm²", atMost: int64(SquareMetre)},
+		{size: int64(SquareCentimetre), places: 6, symbol: "cm²", atMost: int64(SquareMetre)},
 		{size: int64(SquareMetre), places: 10, symbol: "m²"},
 	},
 }

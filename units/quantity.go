@@ -66,7 +66,7 @@ func Float[Q Quantity](q, unit Q) float64 { return float64(q) / float64(unit) }
 // the range is a RangeError.
 func Prorate[Q, R Quantity](q Q, part, whole R) (Q, error) {
 	if whole == 0 {
-		return 0, RangeError{What: "whole of a proportion", Got: "0", Low: "more or less than 0"}
+		return 0, RangeError{What: "whole of a proportion", Got: "0", Low: "a quantum"}
 	}
 	num, neg1 := magnitude(int64(q))
 	mul, neg2 := magnitude(int64(part))

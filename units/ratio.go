@@ -43,3 +43,7 @@ func (r Ratio) MarshalText() ([]byte, error) { return []byte(r.String()), nil }
 
 // UnmarshalText is ParseRatio; on an error the value stays as it was.
 func (r *Ratio) UnmarshalText(text []byte) error { return ratios.unmarshal(text, (*int64)(r)) }
+
+// Of returns that share of a mass, rounded once to the nearest quantum, ties away from zero; a
+// result past the range of Mass is a RangeError. For other quantities, Prorate(q, r, One).
+func (r Ratio) Of(m Mass) (Mass, error) { return Prorate(m, r, One) }

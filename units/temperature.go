@@ -9,9 +9,12 @@ import (
 // Temperature is a point on the thermodynamic scale, a whole number of 1/9,000,000 kelvin above
 // absolute zero: Celsius and Fahrenheit readings to 0.000001 are both exact in it, so
 // Fahrenheit(212) == Celsius(100). The zero value means "not set" and meets no limit in either
-// direction; anything at or below absolute zero, NaN or infinite becomes it. Compare with == or
-// the methods; the scale ends near 1e12 K.
+// direction; anything at or below absolute zero, above 5e11 K, NaN or infinite becomes it. Compare
+// with == or the methods.
 type Temperature struct{ quanta int64 }
+
+// maxTemperature leaves room for the origin of every scale.
+const maxTemperature = 1 << 62
 
 // Scale is a temperature scale for doors in and out.
 type Scale uint8
@@ -68,16 +71,16 @@ func Kelvin(x float64) Temperature { return fromFloat(x, KelvinScale) }
 
 func fromFloat(x float64, s Scale) Temperature {
 	v := math.Round(float64(x * float64(s.degree())))
-	if !(v > -maxFloat/2 && v < maxFloat/2) {
+	if !(v > -maxTemperature && v < maxTemperature) { // also refuses NaN
 		return Temperature{}
 	}
 	return FromAbsoluteZero(TemperatureChange(int64(v) + s.origin()))
 }
 
 // FromAbsoluteZero returns the temperature that lies the given change above absolute zero; unset
-// for a change of zero or less.
+// for a change of zero or less, or beyond 5e11 K.
 func FromAbsoluteZero(c TemperatureChange) Temperature {
-	if c <= 0 {
+	if c <= 0 || c > maxTemperature {
 		return Temperature{}
 	}
 	return Temperature{int64(c)}
@@ -87,10 +90,10 @@ func FromAbsoluteZero(c TemperatureChange) Temperature {
 // zero. At or below absolute zero, or past the range, is a RangeError.
 func TemperatureOf(n decimal.Decimal, s Scale) (Temperature, error) {
 	c, err := Of(n, TemperatureChange(s.degree()))
-	if err != nil || int64(c) > maxQuanta-s.origin() {
-		return Temperature{}, tooFar(n.String() + " " + s.String())
+	if err != nil {
+		return Temperature{}, err
 	}
-	t := FromAbsoluteZero(c + TemperatureChange(s.origin()))
+	t := FromAbsoluteZero(c + TemperatureChange(s.origin())) // a sum that wraps is negative, so unset
 	if !t.IsSet() {
 		return Temperature{}, tooFar(n.String() + " " + s.String())
 	}
@@ -98,7 +101,7 @@ func TemperatureOf(n decimal.Decimal, s Scale) (Temperature, error) {
 }
 
 func tooFar(got string) error {
-	return RangeError{What: "temperature", Got: got, Low: "a temperature above −273.15 °C", High: "1e12 K"}
+	return RangeError{What: "temperature", Got: got, Low: "a temperature above −273.15 °C", High: "5e11 K"}
 }
 
 // IsSet reports whether t is a temperature at all.
@@ -126,8 +129,8 @@ func (t Temperature) Sub(u Temperature) (TemperatureChange, error) {
 // Add returns t + c, exact; unset when t is, or when the sum is at or below absolute zero or past
 // the range.
 func (t Temperature) Add(c TemperatureChange) Temperature {
-	if !t.IsSet() {
-		return t
+	if !t.IsSet() || c > maxTemperature {
+		return Temperature{}
 	}
 	return FromAbsoluteZero(TemperatureChange(t.quanta) + c)
 }
@@ -207,7 +210,7 @@ func ParseTemperature(s string) (Temperature, error) {
 		return Temperature{}, ParseError{"temperature", s, "unknown scale \"" + name + "\"; expected °C, °F or K"}
 	}
 	v, ok := n.of(unit{num: scale.degree(), den: 1})
-	if !ok || v > maxQuanta/2 {
+	if !ok || v > maxTemperature {
 		return Temperature{}, tooFar(s)
 	}
 	t := FromAbsoluteZero(TemperatureChange(withSign(v, neg) + scale.origin()))
