@@ -1,36 +1,47 @@
 package process
 
-import "example.org/lakelarder/units"
+import (
+	"math"
+
+	"example.org/lakelarder/units"
+)
+
+// NoLimit is the UpTo of a band that the print gives no upper limit.
+const NoLimit units.Length = math.MaxInt64
 
 // Band is a range of altitudes with one setting: above Over, up to and including UpTo. The print has
 // 0-2,000 and 2,001-4,000 ft and leaves 2,000.5 ft nowhere; here what lies between belongs to the next,
-// stricter band. An UpTo of zero means that the print gives no upper limit.
+// stricter band. The zero Band contains nothing.
 type Band struct {
 	Over units.Length
-	UpTo units.Length
+	UpTo units.Length // NoLimit: printed as "above", without an upper limit
 }
 
 // Contains reports whether the altitude lies in the band. Zero lies in the band that starts at zero; an
 // altitude below sea level lies in none.
 func (b Band) Contains(altitude units.Length) bool {
 	above := altitude > b.Over || altitude == 0 && b.Over == 0
-	return above && (b.Open() || altitude <= b.UpTo)
+	return above && altitude <= b.UpTo && b.Over < b.UpTo
 }
-
-// Open reports whether the print gives the band no upper limit.
-func (b Band) Open() bool { return b.UpTo == 0 }
 
 // String is the band in feet, as it is read here: "0 to 2,000 ft", "above 2,000 ft to 4,000 ft", "above
 // 1,000 ft".
 func (b Band) String() string {
 	switch {
-	case b.Open():
-		return "above " + feet(b.Over)
+	case b == Band{}:
+		return "no altitude"
+	case b.UpTo == NoLimit:
+		return "above " + height(b.Over)
 	case b.Over == 0:
-		return "0 to " + feet(b.UpTo)
+		return "0 to " + height(b.UpTo)
 	}
-	return "above " + feet(b.Over) + " to " + feet(b.UpTo)
+	return "above " + height(b.Over) + " to " + height(b.UpTo)
 }
 
-// feet is a printed altitude: whole feet print whole.
-func feet(l units.Length) string { return units.Text(l, units.Foot, 0) }
+// height is an altitude in feet when it is whole feet, and exact in any case.
+func height(l units.Length) string {
+	if l%units.Foot == 0 {
+		return units.Text(l, units.Foot, 0)
+	}
+	return l.String()
+}

@@ -77,8 +77,8 @@ func (r *row) schedule(cell setting) Schedule {
 	s := Schedule{
 		Product: r.product, Pack: r.pack, Jar: r.jar, Gauge: r.gauge, Band: cell.band,
 		Pressure: cell.pressure, Process: r.process, Citation: r.citation,
-		Vent: ventTime, VentCitation: ventCitation,
-		Headspace: headspace, HeadspaceCitation: headspaceOf(r.product, r.jar),
+		Vent: ventTime, VentCitation: ventSource,
+		Headspace: headspace, HeadspaceCitation: packing(r.product, r.jar),
 	}
 	s.Water, s.WaterCitation = waterOf(r.product, r.jar)
 	if r.jar == Quart {

@@ -7,12 +7,15 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// head is the head of an altitude column, in feet as printed; a high of zero was not printed.
+// head is the head of an altitude column, in feet as printed.
 type head struct{ low, high int }
+
+// above is the high of a column headed "Above".
+const above = -1
 
 var (
 	dialHeads     = []head{{0, 2000}, {2001, 4000}, {4001, 6000}, {6001, 8000}}
-	weightedHeads = []head{{0, 1000}, {1001, 0}} // "Above 1,000 ft"
+	weightedHeads = []head{{0, 1000}, {1001, above}} // "Above 1,000 ft"
 )
 
 // setting is one cell of a printed row: a pressure and the band it holds in.
@@ -48,9 +51,12 @@ func printed(product Product, pack Pack, jar Jar, gauge Gauge, minutes int, poun
 	return r
 }
 
-// band closes the gap of a foot that the printed heads leave: 2,001 ft is above 2,000 ft.
+// band closes the gap of a foot that the printed heads leave: 2,001 ft starts above 2,000 ft.
 func (h head) band() Band {
-	b := Band{UpTo: units.Length(h.high) * units.Foot}
+	b := Band{UpTo: NoLimit}
+	if h.high != above {
+		b.UpTo = units.Length(h.high) * units.Foot
+	}
 	if h.low > 0 {
 		b.Over = units.Length(h.low-1) * units.Foot
 	}
