@@ -3,6 +3,7 @@ package units
 import (
 	"math/bits"
 	"strings"
+	"unicode/utf8"
 )
 
 // unit is one unit of a dimension: num/den quanta, its printed symbol first among its names.
@@ -28,7 +29,7 @@ type form struct {
 }
 
 // parse reads one count and unit, or, where the dimension allows, several in falling order.
-func (d *dimension) parse(s string) (int64, error) {
+func (d dimension) parse(s string) (int64, error) {
 	i := skipSpace(s, 0)
 	neg, size := sign(s[i:])
 	i += size
@@ -64,7 +65,7 @@ func (d *dimension) parse(s string) (int64, error) {
 
 // unitEnd returns where the unit name that starts at i ends: at the next digit where compounds
 // make sense, else at the end of the text.
-func (d *dimension) unitEnd(s string, i int) int {
+func (d dimension) unitEnd(s string, i int) int {
 	if !d.compound {
 		return len(s)
 	}
@@ -80,7 +81,7 @@ func (d *dimension) unitEnd(s string, i int) int {
 	return len(s)
 }
 
-func (d *dimension) find(name string) (unit, bool) {
+func (d dimension) find(name string) (unit, bool) {
 	for i := range d.units {
 		for _, known := range d.units[i].names {
 			if known == name {
@@ -92,7 +93,7 @@ func (d *dimension) find(name string) (unit, bool) {
 }
 
 // unknown says which unit was not understood and which would be.
-func (d *dimension) unknown(name string) string {
+func (d dimension) unknown(name string) string {
 	var b strings.Builder
 	if name == "" {
 		b.WriteString("the unit is missing; expected one of ")
@@ -108,11 +109,11 @@ func (d *dimension) unknown(name string) string {
 	return b.String()
 }
 
-func (d *dimension) fail(s, reason string) error {
+func (d dimension) fail(s, reason string) error {
 	return ParseError{Quantity: d.name, Text: s, Reason: reason}
 }
 
-func (d *dimension) overflow(neg bool, got string) error {
+func (d dimension) overflow(neg bool, got string) error {
 	low, high := d.format(-maxQuanta), d.format(maxQuanta)
 	return RangeError{What: d.name, Got: strings.TrimSpace(got), Low: low, High: high}
 }
@@ -120,7 +121,7 @@ func (d *dimension) overflow(neg bool, got string) error {
 const maxQuanta = 1<<63 - 1
 
 // unmarshal is parse for text forms: it sets v only when the text was understood.
-func (d *dimension) unmarshal(text []byte, v *int64) error {
+func (d dimension) unmarshal(text []byte, v *int64) error {
 	q, err := d.parse(string(text))
 	if err == nil {
 		*v = q
@@ -129,7 +130,7 @@ func (d *dimension) unmarshal(text []byte, v *int64) error {
 }
 
 // format prints q so that parse gives q back.
-func (d *dimension) format(q int64) string {
+func (d dimension) format(q int64) string {
 	last := d.short[len(d.short)-1]
 	for _, f := range d.short {
 		if f.atMost != 0 && (q >= f.atMost || q <= -f.atMost) {
@@ -193,6 +194,9 @@ func sign(s string) (neg bool, size int) {
 func trimSpace(s string) string {
 	for s != "" && (s[len(s)-1] == ' ' || s[len(s)-1] == '\t') {
 		s = s[:len(s)-1]
+	}
+	if s == "" || s[len(s)-1] < utf8.RuneSelf {
+		return s
 	}
 	for _, space := range []string{"\u00a0", "\u202f", "\u2009"} {
 		s = strings.TrimSuffix(s, space)

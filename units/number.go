@@ -236,6 +236,8 @@ func skipSpace(s string, i int) int {
 		switch {
 		case s[i] == ' ' || s[i] == '\t':
 			i++
+		case s[i] < utf8.RuneSelf:
+			return i
 		case strings.HasPrefix(s[i:], "\u00a0"):
 			i += len("\u00a0")
 		case strings.HasPrefix(s[i:], "\u202f") || strings.HasPrefix(s[i:], "\u2009"):
