@@ -16,8 +16,8 @@ var (
 	ErrUnset    = errors.New("the value is not set")
 
 	ErrHeader     = errors.New("the header is not understood")
-	ErrUnit       = errors.New("the unit is not understood")
-	ErrRagged     = errors.New("the row has another number of cells than the header")
+	ErrUnit       = errors.New("wrong unit")
+	ErrRagged     = errors.New("the row has more or fewer cells than the header")
 	ErrMissing    = errors.New("the cell is empty")
 	ErrNotANumber = errors.New("not a number")
 	ErrNotAClock  = errors.New("not a clock time")

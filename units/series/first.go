@@ -39,7 +39,7 @@ func (s Series[T]) firstMet(limit T, side int64) (time.Duration, bool, error) {
 		if i == 0 {
 			return time.Duration(s.at[0]), true, nil
 		}
-		n, _ := timeBeyond(s.at[i]-s.at[i-1], v, s.q[i-1]^side, q)
+		n := floorBeyond(s.at[i]-s.at[i-1], v, s.q[i-1]^side, q)
 		return time.Duration(s.at[i] - n), true, nil
 	}
 	return 0, false, nil

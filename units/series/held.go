@@ -68,10 +68,12 @@ func (s Series[T]) limit(limit T) (int64, error) {
 	return limitOf(limit)
 }
 
+var errNoLimit = units.RangeError{What: "limit", Got: "not set"}
+
 func limitOf[T Value](limit T) (int64, error) {
 	q, ok := quantaOf(limit)
 	if !ok {
-		return 0, units.RangeError{What: "limit", Got: "not set"}
+		return 0, errNoLimit
 	}
 	return q, nil
 }
@@ -83,11 +85,9 @@ func atOrAbove(at, q []int64, limit int64) (total int64) {
 		case a >= limit && b >= limit:
 			total += dt
 		case a >= limit:
-			n, _ := timeBeyond(dt, a, b, limit)
-			total += n
+			total += floorBeyond(dt, a, b, limit)
 		case b >= limit:
-			n, _ := timeBeyond(dt, b, a, limit)
-			total += n
+			total += floorBeyond(dt, b, a, limit)
 		}
 	}
 	return total
@@ -106,12 +106,4 @@ func above(at, q []int64, limit int64) (total int64) {
 		}
 	}
 	return total
-}
-
-func ceilBeyond(dt, beyond, short, limit int64) int64 {
-	n, rest := timeBeyond(dt, beyond, short, limit)
-	if rest > 0 {
-		n++
-	}
-	return n
 }

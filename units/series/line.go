@@ -12,7 +12,7 @@ func line(t1, t2, q1, q2, t int64) int64 {
 	return q1 - int64(nearest(part, uint64(q1)-uint64(q2), span))
 }
 
-// nearest returns a·b/c for a ≤ c, rounded half up through a 128-bit product.
+// nearest returns a·b/c for 0 < c and a ≤ c, rounded half up through a 128-bit product.
 func nearest(a, b, c uint64) uint64 {
 	n, rest := scaled(a, b, c)
 	if rest >= c-rest {
@@ -21,20 +21,26 @@ func nearest(a, b, c uint64) uint64 {
 	return n
 }
 
-// scaled returns a·b/c rounded down, and the rest. It needs a ≤ c, and b < c where a = c ends in
-// a quotient of 64 bits all the same: the quotient is never above b.
+// scaled returns a·b/c rounded down, and the rest, for 0 < c and a ≤ c: then the product's upper
+// half is below c and the quotient is at most b.
 func scaled(a, b, c uint64) (n, rest uint64) {
 	hi, lo := bits.Mul64(a, b)
-	if hi >= c { // only a = c: then the quotient is b
-		return b, 0
-	}
 	return bits.Div64(hi, lo, c)
 }
 
-// timeBeyond returns how much of an interval dt the line spends beyond the limit, and the rest of
-// the division: inside lies short of the limit, or beyond it, on the other side from outside.
-func timeBeyond(dt, beyond, short, limit int64) (n, rest int64) {
-	over, rise := uint64(beyond)-uint64(limit), uint64(beyond)-uint64(short)
-	whole, left := scaled(over, uint64(dt), rise)
-	return int64(whole), int64(left)
+// floorBeyond returns how much of an interval dt the line spends on the far side of the limit,
+// rounded down. The far end lies on the limit or beyond it, the near end short of far; differences
+// are taken without sign, so none overflows.
+func floorBeyond(dt, far, near, limit int64) int64 {
+	n, _ := scaled(uint64(far)-uint64(limit), uint64(dt), uint64(far)-uint64(near))
+	return int64(n)
+}
+
+// ceilBeyond is floorBeyond rounded up.
+func ceilBeyond(dt, far, near, limit int64) int64 {
+	n, rest := scaled(uint64(far)-uint64(limit), uint64(dt), uint64(far)-uint64(near))
+	if rest > 0 {
+		n++
+	}
+	return int64(n)
 }

@@ -4,7 +4,9 @@ import "time"
 
 // Running is a record in the making: what Series would answer for the readings so far, kept up to
 // date one reading at a time without storing them. It is a plain value; Next returns the next one.
+// The zero value watches no limit and takes no reading: start with Watch.
 type Running[T Value] struct {
+	watching   bool // made by Watch
 	limit      int64
 	n          int
 	at, q      int64 // the last reading
@@ -18,13 +20,17 @@ type Running[T Value] struct {
 // A limit that is not set is a RangeError.
 func Watch[T Value](limit T) (Running[T], error) {
 	q, err := limitOf(limit)
-	return Running[T]{limit: q}, err
+	return Running[T]{watching: err == nil, limit: q}, err
 }
 
 // Next returns the Running with one more reading. The reading must follow in time and be set, as
 // for New; otherwise a ReadingError with the number of readings before it, and r as it was, so
-// that a faulty reading may be left out (it then shows in LongestGap).
+// that a faulty reading may be left out (it then shows in LongestGap). A Running not made by
+// Watch is a RangeError.
 func (r Running[T]) Next(reading Reading[T]) (Running[T], error) {
+	if !r.watching {
+		return r, errNoLimit
+	}
 	before := int64(-1)
 	if r.n > 0 {
 		before = r.at
@@ -54,11 +60,11 @@ func (r *Running[T]) step(at, q int64) {
 	case r.q >= r.limit && q >= r.limit:
 		r.total += dt
 	case r.q >= r.limit:
-		n, _ := timeBeyond(dt, r.q, q, r.limit)
+		n := floorBeyond(dt, r.q, q, r.limit)
 		r.total += n
 		to = r.at + n
 	case q >= r.limit:
-		n, _ := timeBeyond(dt, q, r.q, r.limit)
+		n := floorBeyond(dt, q, r.q, r.limit)
 		r.total += n
 		r.from = at - n
 	default:

@@ -59,12 +59,12 @@ func longest(at, q []int64, limit, side int64) Stretch {
 		b := q[i] ^ side
 		switch {
 		case a >= limit && b < limit:
-			n, _ := timeBeyond(at[i]-at[i-1], a, b, limit)
+			n := floorBeyond(at[i]-at[i-1], a, b, limit)
 			if length := at[i-1] + n - from; length > best {
 				best, bestFrom = length, from
 			}
 		case a < limit && b >= limit:
-			n, _ := timeBeyond(at[i]-at[i-1], b, a, limit)
+			n := floorBeyond(at[i]-at[i-1], b, a, limit)
 			from = at[i] - n
 		}
 		a = b
