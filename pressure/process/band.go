@@ -37,11 +37,3 @@ func (b Band) String() string {
 	}
 	return "above " + height(b.Over) + " to " + height(b.UpTo)
 }
-
-// height is an altitude in feet when it is whole feet, and exact in any case.
-func height(l units.Length) string {
-	if l%units.Foot == 0 {
-		return units.Text(l, units.Foot, 0)
-	}
-	return l.String()
-}

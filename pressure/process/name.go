@@ -14,7 +14,7 @@ type names struct {
 	also  map[string]uint8 // other spellings in print, in lower case
 }
 
-func (n *names) word(v uint8) string {
+func (n names) word(v uint8) string {
 	if int(v) < len(n.words) {
 		return n.words[v]
 	}
@@ -22,9 +22,9 @@ func (n *names) word(v uint8) string {
 }
 
 // known reports whether v is set and has a word.
-func (n *names) known(v uint8) bool { return v > 0 && int(v) < len(n.words) }
+func (n names) known(v uint8) bool { return v > 0 && int(v) < len(n.words) }
 
-func (n *names) parse(s string) (uint8, error) {
+func (n names) parse(s string) (uint8, error) {
 	s = strings.TrimSpace(s)
 	for v := 1; v < len(n.words); v++ {
 		if strings.EqualFold(n.words[v], s) {
@@ -38,7 +38,7 @@ func (n *names) parse(s string) (uint8, error) {
 }
 
 // marshal writes a word; a value that is not set is the empty text.
-func (n *names) marshal(v uint8) ([]byte, error) {
+func (n names) marshal(v uint8) ([]byte, error) {
 	switch {
 	case v == 0:
 		return []byte{}, nil
@@ -49,7 +49,7 @@ func (n *names) marshal(v uint8) ([]byte, error) {
 }
 
 // unmarshal reads what marshal writes; on an error the value stays as it was.
-func (n *names) unmarshal(text []byte, v *uint8) error {
+func (n names) unmarshal(text []byte, v *uint8) error {
 	if len(text) == 0 {
 		*v = 0
 		return nil
@@ -60,13 +60,4 @@ func (n *names) unmarshal(text []byte, v *uint8) error {
 	}
 	*v = read
 	return nil
-}
-
-// list is "a, b or c".
-func list(words []string, last string) string {
-	if len(words) < 2 {
-		return strings.Join(words, "")
-	}
-	end := len(words) - 1
-	return strings.Join(words[:end], ", ") + " " + last + " " + words[end]
 }

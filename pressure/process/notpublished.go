@@ -55,17 +55,17 @@ func (e NotPublishedError) refused() string {
 type part struct {
 	missing Missing
 	asked   uint8
-	names   *names
+	names   names
 	of      func(*row) uint8
 	stated  string
 }
 
 func parts(r Request) [4]part {
 	return [...]part{
-		{MissingProduct, uint8(r.Product), &productNames, func(l *row) uint8 { return uint8(l.product) }, "there are tables for "},
-		{MissingPack, uint8(r.Pack), &packNames, func(l *row) uint8 { return uint8(l.pack) }, "its tables are for packs: "},
-		{MissingJar, uint8(r.Jar), &jarNames, func(l *row) uint8 { return uint8(l.jar) }, "its tables are for jars: "},
-		{MissingGauge, uint8(r.Gauge), &gaugeNames, func(l *row) uint8 { return uint8(l.gauge) }, "its tables are for gauges: "},
+		{MissingProduct, uint8(r.Product), productNames, func(l *row) uint8 { return uint8(l.product) }, "there are tables for "},
+		{MissingPack, uint8(r.Pack), packNames, func(l *row) uint8 { return uint8(l.pack) }, "its tables are for packs: "},
+		{MissingJar, uint8(r.Jar), jarNames, func(l *row) uint8 { return uint8(l.jar) }, "its tables are for jars: "},
+		{MissingGauge, uint8(r.Gauge), gaugeNames, func(l *row) uint8 { return uint8(l.gauge) }, "its tables are for gauges: "},
 	}
 }
 

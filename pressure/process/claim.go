@@ -1,0 +1,81 @@
+package process
+
+import (
+	"time"
+
+	"example.org/lakelarder/units"
+)
+
+// Stated is a figure that a recipe may state or leave out. The zero value is left out; State makes one that is
+// stated, so that an altitude of 0 ft and no altitude are two things.
+type Stated[T comparable] struct {
+	Value T
+	Given bool
+}
+
+// State returns a figure that is stated.
+func State[T comparable](value T) Stated[T] { return Stated[T]{Value: value, Given: true} }
+
+// Claim is what a recipe states about its process. What it does not state stays zero: a Product, Pack, Jar or Gauge
+// that is not set, a figure not given. Claims are comparable.
+type Claim struct {
+	Product Product
+	Pack    Pack
+	Jar     Jar
+	Gauge   Gauge
+
+	Altitude  Stated[units.Length]
+	Pressure  Stated[units.Pressure] // on the gauge
+	Process   Stated[time.Duration]  // at pressure
+	Vent      Stated[time.Duration]  // of steady steam
+	ComeUp    Stated[time.Duration]  // heating and venting together, as the quart procedure counts it
+	Headspace Stated[units.Length]
+	Water     Stated[units.Volume]
+}
+
+// request is the claim as a request, with zero for what is not stated.
+func (c Claim) request() Request {
+	return Request{Product: c.Product, Pack: c.Pack, Jar: c.Jar, Gauge: c.Gauge, Altitude: c.Altitude.Value}
+}
+
+// check refuses a figure below zero; an altitude below zero is for the tables to refuse.
+func (c Claim) check() error {
+	for _, t := range []struct {
+		what string
+		time Stated[time.Duration]
+	}{{"process time", c.Process}, {"vent time", c.Vent}, {"come-up time", c.ComeUp}} {
+		if t.time.Value < 0 {
+			return units.RangeError{What: t.what, Got: t.time.Value.String(), Low: "0 min"}
+		}
+	}
+	switch {
+	case c.Pressure.Value < 0:
+		return units.RangeError{What: "pressure", Got: pounds(c.Pressure.Value), Low: "0 psi"}
+	case c.Headspace.Value < 0:
+		return units.RangeError{What: "headspace", Got: inches(c.Headspace.Value), Low: "0 in"}
+	case c.Water.Value < 0:
+		return units.RangeError{What: "water", Got: quarts(c.Water.Value), Low: "0 qt"}
+	}
+	return nil
+}
+
+// candidates are the official processes that the claim may mean: those that agree with every part it states.
+func (c Claim) candidates() ([]Schedule, *NotPublishedError) {
+	rows, refusal := narrow(c.request(), true)
+	if refusal != nil {
+		return nil, refusal
+	}
+	var fitting []Schedule
+	for _, line := range rows {
+		for _, cell := range line.settings {
+			if !c.Altitude.Given || cell.band.Contains(c.Altitude.Value) && c.Altitude.Value <= Ceiling {
+				fitting = append(fitting, line.schedule(cell))
+			}
+		}
+	}
+	if len(fitting) == 0 {
+		e := noBand(c.request())
+		return nil, &e
+	}
+	return fitting, nil
+}
