@@ -83,7 +83,7 @@ func overflow[Q Quantity](negative bool, got string) error {
 	if negative && got != "" && got[0] != '-' {
 		got = "-" + got
 	}
-	return RangeError{What: dimensionOf[Q]().name, Got: got, Low: text(Q(-math.MaxInt64)), High: text(Q(math.MaxInt64))}
+	return RangeError{What: dimensionOf[Q]().name, Got: got, Low: text(Q(int64(-math.MaxInt64))), High: text(Q(int64(math.MaxInt64)))}
 }
 
 func utoa(n uint64) string { return strconv.FormatUint(n, 10) }
