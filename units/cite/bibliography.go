@@ -1250,7 +1250,7 @@ var documents = [...]Document{
 		Publisher: "Alaska Sea Grant", Edition: "rev. 2004", Year: "2004", HowRead: FromMemory,
 	},
 	ExtensionYieldRule: {
-		Key: "ExtensionYieldRule", Kind: KindGuidance, Title: "rule of thumb for pounds of fish per jar",
+		Key: "ExtensionYieldRule", Kind: KindGuidance, Title: "rules of thumb for fillet shares and for pounds of fish per jar",
 		Publisher: "extension services, not identified", HowRead: FromMemory,
 	},
 	NPAFCYearbook: {
