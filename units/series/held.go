@@ -32,14 +32,20 @@ func (s Series[T]) Above(limit T) (time.Duration, error) {
 // for a hold in the cold. Together with Above it is the whole span.
 func (s Series[T]) AtOrBelow(limit T) (time.Duration, error) {
 	over, err := s.Above(limit)
-	return s.Span() - over, err
+	if err != nil {
+		return 0, err
+	}
+	return s.Span() - over, nil
 }
 
 // Below returns the total time strictly below a limit, rounded up as Above: the safe side for a
 // shortfall. Together with AtOrAbove it is the whole span.
 func (s Series[T]) Below(limit T) (time.Duration, error) {
 	held, err := s.AtOrAbove(limit)
-	return s.Span() - held, err
+	if err != nil {
+		return 0, err
+	}
+	return s.Span() - held, nil
 }
 
 // Between returns the total time above one limit, up to and including another: Above(over) less
