@@ -49,8 +49,8 @@ func (s Series[T]) Below(limit T) (time.Duration, error) {
 }
 
 // Between returns the total time above one limit, up to and including another: Above(over) less
-// Above(upTo), so that bands that touch add up to the span to the nanosecond. Over must lie below
-// upTo, both set: otherwise a RangeError; an empty series is ErrEmpty.
+// Above(upTo), so that bands that touch add up to the span to the nanosecond. Over must not lie
+// above upTo, and both be set: otherwise a RangeError; an empty series is ErrEmpty.
 func (s Series[T]) Between(over, upTo T) (time.Duration, error) {
 	low, err := s.limit(over)
 	if err != nil {
@@ -60,8 +60,8 @@ func (s Series[T]) Between(over, upTo T) (time.Duration, error) {
 	if err != nil {
 		return 0, err
 	}
-	if low >= high {
-		return 0, units.RangeError{What: "upper limit", Got: text(upTo), Low: "more than " + text(over)}
+	if low > high {
+		return 0, units.RangeError{What: "upper limit", Got: text(upTo), Low: text(over)}
 	}
 	return time.Duration(above(s.at, s.q, low) - above(s.at, s.q, high)), nil
 }

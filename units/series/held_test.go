@@ -129,7 +129,6 @@ func TestLimitsThatAreNotSet(t *testing.T) {
 		"Between, low":     func() error { _, err := s.Between(unset, warm); return err },
 		"Between, high":    func() error { _, err := s.Between(warm, unset); return err },
 		"Between, reverse": func() error { _, err := s.Between(warm, units.Celsius(30)); return err },
-		"Between, equal":   func() error { _, err := s.Between(warm, warm); return err },
 		"LongestAtOrAbove": func() error { _, err := s.LongestAtOrAbove(unset); return err },
 		"LongestAtOrBelow": func() error { _, err := s.LongestAtOrBelow(unset); return err },
 		"FirstAtOrAbove":   func() error { _, _, err := s.FirstAtOrAbove(unset); return err },
@@ -140,6 +139,9 @@ func TestLimitsThatAreNotSet(t *testing.T) {
 	} {
 		require.ErrorIs(t, question(), units.ErrRange, name)
 	}
+	none, err := s.Between(warm, warm) // above 60 °C, up to 60 °C
+	require.NoError(t, err)
+	require.Zero(t, none)
 	// Not even a safe-looking figure stands beside the error.
 	cold, err := s.AtOrBelow(unset)
 	require.Error(t, err)
