@@ -1,6 +1,9 @@
 package brine
 
-import "example.org/lakelarder/units"
+import (
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+)
 
 // Mix is the salt and sugar of a dry cure in parts by mass. Only the proportion counts: Mix{Salt: 1, Sugar: 2} and
 // Mix{Salt: 50 * units.Gram, Sugar: 100 * units.Gram} are one mix. A mix told in cups goes through
@@ -16,7 +19,7 @@ type Cure struct {
 	Salt     units.Mass
 	Sugar    units.Mass
 	Total    units.Mass
-	Cautions []Caution
+	Cautions []cite.Caution
 }
 
 // What a cure is asked for at most, to catch slips of units: one to one by mass buries the fish, and the sweetest

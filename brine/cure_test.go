@@ -7,6 +7,7 @@ import (
 
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 )
 
 // The doses that are in print: each gives its own salt, and the cautions that belong to it.
@@ -26,7 +27,7 @@ func TestPublishedDoses(t *testing.T) {
 	})
 }
 
-func holds(all []Caution, one Caution) bool {
+func holds(all []cite.Caution, one cite.Caution) bool {
 	for _, c := range all {
 		if c == one {
 			return true
@@ -59,15 +60,15 @@ func TestCureCautions(t *testing.T) {
 	for _, c := range []struct {
 		salt  units.Ratio
 		sugar units.Mass
-		want  []Caution
+		want  []cite.Caution
 	}{
-		{30*units.PerMille - 1, 0, []Caution{measureIt, keepCold, lowDose}},
-		{30 * units.PerMille, 1, []Caution{measureIt, keepCold, sugarNote}},
-		{30*units.PerMille + 1, 0, []Caution{measureIt, keepCold, untested}},
-		{units.One/4 - 1, 0, []Caution{measureIt, keepCold, untested}},
-		{units.One / 4, 0, []Caution{measureIt, keepCold, excess}},
-		{units.One / 3, 0, []Caution{measureIt, keepCold, excess}},
-		{units.One/3 + 1, 1, []Caution{measureIt, keepCold, excess, overThird, sugarNote}},
+		{30*units.PerMille - 1, 0, []cite.Caution{measureIt, keepCold, lowDose}},
+		{30 * units.PerMille, 1, []cite.Caution{measureIt, keepCold, sugarNote}},
+		{30*units.PerMille + 1, 0, []cite.Caution{measureIt, keepCold, untested}},
+		{units.One/4 - 1, 0, []cite.Caution{measureIt, keepCold, untested}},
+		{units.One / 4, 0, []cite.Caution{measureIt, keepCold, excess}},
+		{units.One / 3, 0, []cite.Caution{measureIt, keepCold, excess}},
+		{units.One/3 + 1, 1, []cite.Caution{measureIt, keepCold, excess, overThird, sugarNote}},
 	} {
 		cure, err := DryCure(units.Kilogram, c.salt, Mix{Salt: 1, Sugar: c.sugar})
 		require.NoError(t, err)

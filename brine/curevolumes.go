@@ -1,6 +1,9 @@
 package brine
 
-import "example.org/lakelarder/units"
+import (
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+)
 
 // CureVolumes is a cure in kitchen volumes. It holds for its two ingredients and for no others: their citations
 // say how good the volumes are. SugarAs is the zero Ingredient when the cure has no sugar.
@@ -9,10 +12,10 @@ type CureVolumes struct {
 	SaltAs   Ingredient
 	Sugar    units.Volume
 	SugarAs  Ingredient
-	Cautions []Caution
+	Cautions []cite.Caution
 }
 
-var weighIt = Caution{spread + ": these volumes hold for the named ingredients alone, and a scale is better than any of them", spreadCitation}
+var weighIt = cite.Caution{spread + ": these volumes hold for the named ingredients alone, and a scale is better than any of them", spreadCitation}
 
 // Volumes returns the cure in volumes of the named ingredients, rounded to the quantum; for a spoon or a cup round
 // salt up. The first must be a salt and the second a sugar, or anything when the cure has no sugar: otherwise a
@@ -29,7 +32,7 @@ func (c Cure) Volumes(salt, sugar Ingredient) (CureVolumes, error) {
 			return CureVolumes{}, err
 		}
 	}
-	v.Cautions = append(append(make([]Caution, 0, len(c.Cautions)+1), c.Cautions...), weighIt)
+	v.Cautions = append(append(make([]cite.Caution, 0, len(c.Cautions)+1), c.Cautions...), weighIt)
 	return v, nil
 }
 

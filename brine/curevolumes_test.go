@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 )
 
 func ingredient(t testing.TB, name string) Ingredient {
@@ -25,7 +26,7 @@ func TestVolumesOfACure(t *testing.T) {
 	require.Equal(t, units.Cup/2, v.Sugar, "110 g at 220 g a cup")
 	require.Equal(t, salt, v.SaltAs)
 	require.Equal(t, sugar, v.SugarAs)
-	require.Equal(t, append(append([]Caution{}, cure.Cautions...), weighIt), v.Cautions)
+	require.Equal(t, append(append([]cite.Caution{}, cure.Cautions...), weighIt), v.Cautions)
 
 	flakes, err := WeighedSalt("flakes", units.Cup, 144*units.Gram)
 	require.NoError(t, err)

@@ -50,14 +50,6 @@ func ExampleCure_Volumes() {
 	// ingredient "packed brown sugar" is sugar: expected salt
 }
 
-// The caution of a result, with where it is from.
-func ExampleCaution() {
-	cure, _ := brine.DryCure(units.Kilogram, 20*units.PerMille, brine.Mix{Salt: 1})
-	fmt.Println(cure.Cautions[2])
-	// Output:
-	// less salt than the lowest published dose, 30 g per kg of fish (Foods 9:1048, salting and smoking of salmon (2020), table 2 (read))
-}
-
 // A salt without a published weight is refused; weigh it.
 func ExampleFindIngredient() {
 	salt, _ := brine.FindIngredient("Table salt")

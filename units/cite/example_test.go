@@ -133,3 +133,11 @@ func ExampleDocument_String() {
 	fmt.Println(cite.Poysky1997.Document())
 	// Output: Poysky et al., Listeria on hot-smoked salmon steaks (Journal of Food Protection 60:649-654, 1997)
 }
+
+func ExampleCaution() {
+	fmt.Println(cite.Caution{
+		Text:     "have the dial gauge tested every year",
+		Citation: cite.Citation{Source: cite.USDAGuide1Rev2015, Where: "Pressure canners, p. 1-20", Basis: cite.Read},
+	})
+	// Output: have the dial gauge tested every year (USDA, Complete Guide to Home Canning, Guide 1 (AIB 539, rev. 2015), Pressure canners, p. 1-20 (read))
+}
