@@ -1,0 +1,56 @@
+package process_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/internal/printed"
+	"example.org/lakelarder/pressure/process"
+)
+
+// What the guide says of a load is among its cautions with the place it is printed at; what older or unofficial pages say is not.
+func TestStatements(t *testing.T) {
+	printed.Table(t, "process/statements.csv").Each(t, func(t *testing.T, r printed.Row) {
+		q := process.Request{}
+		require.NoError(t, q.Product.UnmarshalText([]byte(r.Text("product"))))
+		require.NoError(t, q.Jar.UnmarshalText([]byte(r.Text("jar"))))
+		require.NoError(t, q.Gauge.UnmarshalText([]byte(r.Text("gauge"))))
+		q.Pack = usualPack(q.Product)
+		s, err := process.Find(q)
+		require.NoError(t, err)
+		var said []process.Caution
+		for _, c := range s.Cautions() {
+			if strings.Contains(c.Text, r.Text("words")) {
+				said = append(said, c)
+			}
+		}
+		if r.Text("expect") == "never" {
+			require.Empty(t, said)
+			return
+		}
+		require.Equal(t, "said", r.Text("expect"))
+		require.NotEmpty(t, said, "%q", r.Text("words"))
+		for _, c := range said {
+			if c.Citation == citation(t, r) {
+				return
+			}
+		}
+		t.Errorf("%q is cited as %v, not as %v", r.Text("words"), said, citation(t, r))
+	})
+}
+
+// The slice is the caller's own, and every load has cautions of its own and of every process.
+func TestCautionsAreFresh(t *testing.T) {
+	for _, s := range process.Schedules() {
+		first := s.Cautions()
+		whole := append([]process.Caution(nil), first...)
+		for i := range first {
+			first[i] = process.Caution{}
+		}
+		_ = append(first, process.Caution{Text: "another"})
+		require.Equal(t, whole, s.Cautions())
+		require.Greater(t, len(whole), 12)
+	}
+}

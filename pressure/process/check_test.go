@@ -1,0 +1,154 @@
+package process_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/internal/printed"
+	"example.org/lakelarder/pressure/process"
+	"example.org/lakelarder/units"
+)
+
+// claim reads a row of recipe figures; an empty cell is not stated.
+func claim(t *testing.T, r printed.Row) process.Claim {
+	t.Helper()
+	q := request(t, r)
+	c := process.Claim{Product: q.Product, Pack: q.Pack, Jar: q.Jar, Gauge: q.Gauge}
+	c.Altitude = stated(t, r, "altitude", units.ParseLength)
+	c.Pressure = stated(t, r, "pressure", units.ParsePressure)
+	c.Process = stated(t, r, "process", time.ParseDuration)
+	c.Vent = stated(t, r, "vent", time.ParseDuration)
+	c.ComeUp = stated(t, r, "come_up", time.ParseDuration)
+	c.Headspace = stated(t, r, "headspace", units.ParseLength)
+	c.Water = stated(t, r, "water", units.ParseVolume)
+	return c
+}
+
+func stated[T comparable](t *testing.T, r printed.Row, col string, parse func(string) (T, error)) process.Stated[T] {
+	t.Helper()
+	if !r.Has(col) {
+		return process.Stated[T]{}
+	}
+	v, err := parse(r.Text(col))
+	require.NoError(t, err, col)
+	return process.State(v)
+}
+
+// short is a finding in the words of the claims: "process time short 10 min".
+func short(f process.Finding) string {
+	return strings.TrimSpace(strings.TrimSpace(f.What+" "+f.Kind.String()) + " " + f.Difference)
+}
+
+// Claims judged by hand from the printed rows.
+func TestCheck(t *testing.T) {
+	printed.Table(t, "process/claims.csv").Each(t, func(t *testing.T, r printed.Row) {
+		a, err := process.Check(claim(t, r))
+		require.NoError(t, err)
+		require.Equal(t, r.Text("verdict"), a.Verdict.String(), "%v", a.Findings)
+		var found []string
+		known := ""
+		for _, f := range a.Findings {
+			found = append(found, short(f))
+			known += f.Known.Text
+			if f.Kind == process.Short || f.Kind == process.Over || f.Kind == process.Different && a.Verdict != process.NotPublished {
+				require.NoError(t, f.Citation.Check(), f.String())
+				require.NotEmpty(t, f.Published)
+			}
+		}
+		require.Equal(t, r.Text("findings"), strings.Join(found, "; "))
+		require.Equal(t, r.Has("known"), known != "")
+		require.Contains(t, known, r.Text("known"))
+		require.Equal(t, r.Text("governs"), governs(a))
+		require.Equal(t, a.Verdict == process.NotPublished, a.Refusal.Missing != 0)
+		require.NotEmpty(t, a.Cautions())
+	})
+}
+
+func governs(a process.Assessment) string {
+	if a.Governing == (process.Schedule{}) {
+		return ""
+	}
+	return fmt.Sprintf("%s, %v min", units.Text(a.Governing.Pressure, units.PSI, 0), a.Governing.Process.Minutes())
+}
+
+// A recipe that states the published figures meets them; one second, one quantum of pressure or one minute of venting less falls short, and no
+// amount of anything else mends that. Over every published row.
+func TestCheckOfEveryRow(t *testing.T) {
+	for _, s := range process.Schedules() {
+		exact := of(s)
+		requireVerdict(t, exact, process.Meets)
+		for name, less := range map[string]func(*process.Claim){
+			"process time": func(c *process.Claim) { c.Process.Value -= time.Second },
+			"nanosecond":   func(c *process.Claim) { c.Process.Value-- },
+			"pressure":     func(c *process.Claim) { c.Pressure.Value-- },
+			"vent time":    func(c *process.Claim) { c.Vent.Value -= time.Nanosecond },
+		} {
+			c := exact
+			less(&c)
+			requireVerdict(t, c, process.FallsShort)
+			for _, more := range []func(*process.Claim){
+				func(c *process.Claim) { c.Pressure.Value = max(c.Pressure.Value, 15*units.PSI) },
+				func(c *process.Claim) { c.Vent.Value += time.Hour },
+			} {
+				if c := c; name != "pressure" && name != "vent time" {
+					more(&c)
+					requireVerdict(t, c, process.FallsShort)
+				}
+			}
+		}
+		for _, omit := range []func(*process.Claim){
+			func(c *process.Claim) { c.Product = 0 }, func(c *process.Claim) { c.Pack = 0 }, func(c *process.Claim) { c.Jar = 0 },
+			func(c *process.Claim) { c.Gauge = 0 }, func(c *process.Claim) { c.Altitude.Given = false },
+			func(c *process.Claim) { c.Pressure = process.Stated[units.Pressure]{} }, func(c *process.Claim) { c.Process.Given = false },
+			func(c *process.Claim) { c.Vent.Given = false },
+		} {
+			c := exact
+			omit(&c)
+			requireVerdict(t, c, process.CannotTell)
+		}
+	}
+}
+
+// of is a recipe that states what is published.
+func of(s process.Schedule) process.Claim {
+	c := process.Claim{
+		Product: s.Product, Pack: s.Pack, Jar: s.Jar, Gauge: s.Gauge, Altitude: process.State(lowest(s.Band)),
+		Pressure: process.State(s.Pressure), Process: process.State(s.Process), Vent: process.State(s.Vent), Headspace: process.State(s.Headspace),
+	}
+	if s.ComeUp != 0 {
+		c.ComeUp = process.State(s.ComeUp)
+	}
+	if s.Water.Volume != 0 {
+		c.Water = process.State(s.Water.Volume)
+	}
+	return c
+}
+
+func requireVerdict(t *testing.T, c process.Claim, want process.Verdict) {
+	t.Helper()
+	a, err := process.Check(c)
+	require.NoError(t, err)
+	require.Equal(t, want, a.Verdict, "%v", a.Findings)
+}
+
+func max[T units.Quantity](a, b T) T {
+	if a > b {
+		return a
+	}
+	return b
+}
+
+func TestCheckRefusesFiguresBelowZero(t *testing.T) {
+	for _, c := range []process.Claim{
+		{Pressure: process.State(-units.PSI)}, {Process: process.State(-time.Minute)}, {Vent: process.State(-time.Nanosecond)},
+		{ComeUp: process.State(-time.Minute)}, {Headspace: process.State(-units.Inch)}, {Water: process.State(-units.Quart)},
+	} {
+		a, err := process.Check(c)
+		require.ErrorIs(t, err, units.ErrRange)
+		require.Zero(t, a.Verdict)
+	}
+}

@@ -1,0 +1,93 @@
+package process_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/internal/printed"
+	"example.org/lakelarder/pressure/process"
+	"example.org/lakelarder/units"
+)
+
+// Requests that nobody has published a process for are refused by the part that is missing, with no number of another row in the message but those
+// that say where the tables end.
+func TestRefusals(t *testing.T) {
+	printed.Table(t, "process/refused.csv").Each(t, func(t *testing.T, r printed.Row) {
+		q := request(t, r)
+		var err error
+		q.Altitude, err = units.ParseLength(r.Text("altitude"))
+		require.NoError(t, err)
+		s, err := process.Find(q)
+		var refusal process.NotPublishedError
+		require.ErrorAs(t, err, &refusal)
+		require.Equal(t, r.Text("missing"), refusal.Missing.String())
+		require.Equal(t, q, refusal.Request)
+		require.Equal(t, process.Schedule{}, s)
+		require.NotErrorIs(t, err, units.ErrRange)
+		require.True(t, strings.HasPrefix(err.Error(), "no process is published for "), err.Error())
+		require.NotContains(t, err.Error(), "psi")
+		require.NotContains(t, err.Error(), "min")
+	})
+}
+
+// There are more requests to refuse than rows to give: the negative half is not an afterthought.
+func TestRefusalsOutnumberRows(t *testing.T) {
+	require.GreaterOrEqual(t, len(printed.Table(t, "process/refused.csv")), len(process.Schedules()))
+}
+
+// Of every product, pack, jar and gauge there are, known and unknown, only the printed ones are found.
+func TestNothingElseIsFound(t *testing.T) {
+	found, refused := 0, 0
+	for product := process.Product(0); product < 6; product++ {
+		for pack := process.Pack(0); pack < 6; pack++ {
+			for jar := process.Jar(0); jar < 9; jar++ {
+				for gauge := process.Gauge(0); gauge < 5; gauge++ {
+					s, err := process.Find(process.Request{Product: product, Pack: pack, Jar: jar, Gauge: gauge, Altitude: 500 * units.Foot})
+					if err != nil {
+						require.ErrorAs(t, err, new(process.NotPublishedError))
+						refused++
+						continue
+					}
+					require.NotZero(t, s.Process)
+					found++
+				}
+			}
+		}
+	}
+	require.Equal(t, len(loads()), found)
+	require.Greater(t, refused, 10*found)
+}
+
+// Above 8,000 ft the extension answers when it is asked by name, and nowhere else.
+func TestExtension(t *testing.T) {
+	for load, rows := range loads() {
+		for _, at := range []struct {
+			altitude units.Length
+			in       bool
+		}{
+			{-1, false}, {0, false}, {4_350 * units.Foot, false}, {8_000 * units.Foot, false}, {8_000*units.Foot + 1, true}, {8_001 * units.Foot, true},
+			{9_000 * units.Foot, true}, {10_000 * units.Foot, true}, {3_048 * units.Metre, true}, {10_000*units.Foot + 1, false}, {12_000 * units.Foot, false},
+		} {
+			load.Altitude = at.altitude
+			s, err := process.FindExtension(load)
+			if load.Gauge == process.Dial && at.in {
+				require.NoError(t, err)
+				require.True(t, s.Extension && s.Unverified())
+				require.Equal(t, 15*units.PSI, s.Pressure)
+				require.Equal(t, rows[0].Process, s.Process)
+				require.Equal(t, s.Citation, s.Cautions()[0].Citation)
+				_, err = process.Find(load)
+			}
+			require.ErrorAs(t, err, new(process.NotPublishedError), load.String())
+		}
+	}
+	for _, s := range process.Schedules() {
+		require.False(t, s.Extension)
+	}
+	_, err := process.FindExtension(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.PintAndHalf, Gauge: process.Dial, Altitude: 9_000 * units.Foot})
+	var refusal process.NotPublishedError
+	require.ErrorAs(t, err, &refusal)
+	require.Equal(t, process.MissingJar, refusal.Missing)
+}
