@@ -20,20 +20,20 @@ var (
 
 var (
 	measureIt = cite.Caution{
-		"a dose is not a result: have the water phase salt measured in the loin, the thickest and slowest part, against the limit for the pack",
-		cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.8(2); also Maine ch. 359", Basis: cite.Read},
+		Text:     "a dose is not a result: have the water phase salt measured in the loin, the thickest and slowest part, against the limit for the pack",
+		Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.8(2); also Maine ch. 359", Basis: cite.Read},
 	}
 	keepCold = cite.Caution{
-		"put the salted fish straight back to 38 °F (3.3 °C) or below",
-		cite.Citation{Source: cite.NewYork1NYCRR262, Where: "262.5(a)", Basis: cite.Read},
+		Text:     "put the salted fish straight back to 38 °F (3.3 °C) or below",
+		Citation: cite.Citation{Source: cite.NewYork1NYCRR262, Where: "262.5(a)", Basis: cite.Read},
 	}
-	lowDose   = cite.Caution{"less salt than the lowest published dose, 30 g per kg of fish", handSaltedCitation}
-	untested  = cite.Caution{"no published dose lies between 30 g per kg and 1 part of salt to 4 of fish: a plan of your own, not a tested recipe", quarterCitation}
-	excess    = cite.Caution{"full salting: the water of the flesh comes near saturation, time and rinsing decide the result, and the fish is freshened before smoking", thirdCitation}
-	overThird = cite.Caution{"more salt than the highest published dose, 1 part to 3 of fish", thirdCitation}
+	lowDose   = cite.Caution{Text: "less salt than the lowest published dose, 30 g per kg of fish", Citation: handSaltedCitation}
+	untested  = cite.Caution{Text: "no published dose lies between 30 g per kg and 1 part of salt to 4 of fish: a plan of your own, not a tested recipe", Citation: quarterCitation}
+	excess    = cite.Caution{Text: "full salting: the water of the flesh comes near saturation, time and rinsing decide the result, and the fish is freshened before smoking", Citation: thirdCitation}
+	overThird = cite.Caution{Text: "more salt than the highest published dose, 1 part to 3 of fish", Citation: thirdCitation}
 	sugarNote = cite.Caution{
-		"sugar does not count in water phase salt and replaces no salt",
-		cite.Citation{Source: cite.MaineRules01001Ch359, Where: "s. 1(D)", Basis: cite.Read},
+		Text:     "sugar does not count in water phase salt and replaces no salt",
+		Citation: cite.Citation{Source: cite.MaineRules01001Ch359, Where: "s. 1(D)", Basis: cite.Read},
 	}
 )
 

@@ -15,7 +15,7 @@ type CureVolumes struct {
 	Cautions []cite.Caution
 }
 
-var weighIt = cite.Caution{spread + ": these volumes hold for the named ingredients alone, and a scale is better than any of them", spreadCitation}
+var weighIt = cite.Caution{Text: spread + ": these volumes hold for the named ingredients alone, and a scale is better than any of them", Citation: spreadCitation}
 
 // Volumes returns the cure in volumes of the named ingredients, rounded to the quantum; for a spoon or a cup round
 // salt up. The first must be a salt and the second a sugar, or anything when the cure has no sugar: otherwise a
