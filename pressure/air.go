@@ -18,8 +18,8 @@ const (
 )
 
 // AirAt returns the standard air at an altitude: the geometric height above sea level, as on a map, from -1,000 m to 11,000 m;
-// anything else is a RangeError. The pressure is that of the US Standard Atmosphere 1976 to the
-// nearest micropascal; the weather moves the real one. Source: AtmosphereSource.
+// anything else is a RangeError. The pressure is that of the US Standard Atmosphere 1976 to the nearest micropascal; the
+// weather moves the real one. Source: AtmosphereSource.
 func AirAt(altitude units.Length) (Air, error) {
 	if err := units.Check("altitude", altitude, lowestAltitude, highestAltitude); err != nil {
 		return Air{}, err
@@ -42,10 +42,10 @@ func AirReading(barometer units.Pressure) (Air, error) {
 // Pressure returns the absolute pressure of the air, exactly as it is kept; zero when the Air is not set.
 func (a Air) Pressure() units.Pressure { return a.pressure }
 
-// Altitude returns the geometric height at which the US Standard Atmosphere 1976 has this pressure, to the nearest
-// micrometre. It gives back the altitude of AirAt. Of a barometer reading it is the pressure altitude: in ordinary weather within
-// some 1,000 ft of the map's, unless the reading was reduced to sea level. An Air that is not set is a RangeError.
-// Source: AtmosphereSource.
+// Altitude returns the geometric height at which the US Standard Atmosphere 1976 has this pressure, to the nearest micrometre.
+// It gives back the altitude of AirAt. Of a barometer reading it is the pressure altitude: in ordinary weather within some
+// 1,000 ft of the map's, unless the reading was reduced to sea level. An Air that is not set is a RangeError. Source:
+// AtmosphereSource.
 func (a Air) Altitude() (units.Length, error) {
 	if err := a.check(); err != nil {
 		return 0, err

@@ -24,9 +24,9 @@ const (
 )
 
 // SteamTemperature returns the temperature at which water boils and steam condenses under an absolute pressure, from
-// 611.212677 Pa to 22.064 MPa; anything else is a RangeError. Good to 0.003 K (0.006 °F) between 60 °C and 130 °C
-// against the scientific standard, on the scale of 1990 (boiling at one atmosphere is 99.9743 °C);
-// rounded to the nearest quantum. Source: SteamSource.
+// 611.212677 Pa to 22.064 MPa; anything else is a RangeError. Between 60 °C and 130 °C it is within 0.0033 K (0.006 °F) of
+// the scientific standard (IAPWS-95), on the temperature scale of 1990, where one atmosphere boils at 99.9743 °C; rounded
+// to the nearest quantum. Source: SteamSource.
 func SteamTemperature(absolute units.Pressure) (units.Temperature, error) {
 	if err := units.Check("absolute steam pressure", absolute, lowestSteam, highestSteam); err != nil {
 		return units.Temperature{}, err
@@ -35,9 +35,9 @@ func SteamTemperature(absolute units.Pressure) (units.Temperature, error) {
 }
 
 // SteamPressure returns the absolute pressure of saturated steam at a temperature from 273.15 K to 647.096 K; anything else,
-// and a temperature that is not set, is a RangeError. Accuracy as for SteamTemperature; rounded to
-// the nearest micropascal, so that SteamTemperature gives the same temperature back (but in the last 2 µK below the
-// critical point, where the equation passes 22.064 MPa by 0.3 Pa). Source: SteamSource.
+// and a temperature that is not set, is a RangeError. Accuracy as for SteamTemperature; rounded to the nearest micropascal,
+// so that SteamTemperature gives the same temperature back (but refuses it in the last 2 µK below the critical point, where
+// the equation passes 22.064 MPa by 0.3 Pa). Source: SteamSource.
 func SteamPressure(t units.Temperature) (units.Pressure, error) {
 	if err := units.CheckTemperature("steam temperature", t, units.Kelvin(273.15), units.Kelvin(647.096)); err != nil {
 		return 0, err
