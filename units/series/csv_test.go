@@ -42,6 +42,7 @@ func TestReadCSV(t *testing.T) {
 		"time last":               "core (°C),time (min)\n20,0\n121.1,1\n-0.5,2\n",
 		"other columns":           "time (min),gauge (psi),core (°C),humidity (%)\n0,0,20,1\n1,11,121.1,\n2,,-0.5,3\n",
 		"signs and bare points":   "time (min),core (°C)\n0,+20\n1.,0121.10\n+2,-.5\n",
+		"a semicolon in a name":   "time (s),core; left (°C)\n0,20\n60,121.1\n120,-0.5\n",
 		"a bracket in the name":   "time (min),core (left) (°C)\n0,20\n1,121.1\n2,-0.5\n",
 	} {
 		s, err := series.ReadCSV[units.Temperature](strings.NewReader(file), "")
@@ -60,6 +61,26 @@ func TestReadCSVKeepsElapsedTimes(t *testing.T) {
 	require.Empty(t, cmp.Diff([]series.Reading[units.Mass]{
 		{10 * time.Second, 454 * units.Gram}, {10*time.Second + 1, units.Pound},
 	}, s.Readings()))
+}
+
+// Every way to write a unit of time, and what a count of two is.
+func TestReadCSVTimeUnits(t *testing.T) {
+	for unit, one := range map[string]time.Duration{
+		"ms": time.Millisecond, "s": time.Second, "sec": time.Second, "second": time.Second, "seconds": time.Second,
+		"min": time.Minute, "Minute": time.Minute, "MINUTES": time.Minute,
+		"h": time.Hour, "hr": time.Hour, "hour": time.Hour, "hours": time.Hour,
+	} {
+		s, err := series.ReadCSV[units.Ratio](strings.NewReader("time ("+unit+"),salt (‰)\n0,35\n2,35\n"), "salt")
+		require.NoError(t, err, unit)
+		require.Equal(t, 2*one, s.Span(), unit)
+	}
+}
+
+// Advice about midnight would mislead where the rows carry dates.
+func TestReadCSVAdvisesOnMidnightOnly(t *testing.T) {
+	const file = "clock,core (°C)\n2026-08-01 21:05,20\n2026-08-01 21:04,20\n"
+	_, err := series.ReadCSV[units.Temperature](strings.NewReader(file), "core")
+	require.EqualError(t, err, `line 3, column "clock", "2026-08-01 21:04": the time runs backward`)
 }
 
 // A figure in the file is the figure itself: a limit written the same way is met.

@@ -82,16 +82,14 @@ func kindOfUnit(unit string) kind {
 	return unknown
 }
 
-// checkUnit returns what T's own parser says against the unit. A unit starts with a letter or a
-// sign of its own and has no digit but at its end: "½ psi" and "lb 6 oz" are amounts.
+// checkUnit returns what T's own parser says against the unit. A unit has no digit but at its end:
+// "½ psi" and "lb 6 oz" are amounts.
 func checkUnit[T Value](unit string) error {
 	if unit == "" {
 		return wrap(ErrUnit, "the heading names no unit; write it in brackets, as in core (°C)")
 	}
-	first, _ := utf8.DecodeRuneInString(unit)
 	_, size := utf8.DecodeLastRuneInString(unit)
-	if !unicode.IsLetter(first) && !strings.ContainsRune("%‰°℃℉", first) ||
-		strings.IndexFunc(unit[:len(unit)-size], unicode.IsNumber) >= 0 {
+	if strings.IndexFunc(unit[:len(unit)-size], unicode.IsNumber) >= 0 {
 		return wrap(ErrUnit, "not a unit")
 	}
 	_, err := parse[T]([]byte("1 " + unit))
