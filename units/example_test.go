@@ -153,6 +153,11 @@ func ExampleTemperature_IsSet() {
 	// Output: true false
 }
 
+func ExampleTemperature_Equal() {
+	fmt.Println(units.Fahrenheit(212).Equal(units.Celsius(100)))
+	// Output: true
+}
+
 func ExampleTemperature_AtLeast() {
 	limit := units.Fahrenheit(145)
 	fmt.Println(units.Celsius(62.8).AtLeast(limit), units.Temperature{}.AtLeast(limit))

@@ -263,7 +263,7 @@ func TestJSON(t *testing.T) {
 	require.NoError(t, err)
 	var out batch
 	require.NoError(t, json.Unmarshal(data, &out))
-	require.Empty(t, cmp.Diff(in, out, cmp.Comparer(func(a, b units.Temperature) bool { return a == b })))
+	require.Empty(t, cmp.Diff(in, out))
 	for _, bad := range []string{`{"Altitude":"high"}`, `{"Core":"hot"}`, `{"WPS":"3.5"}`, `{"Gauge":11}`, `{"Acidity":"x"}`, `{"Salt":"1 lb 2"}`} {
 		kept := out
 		require.Error(t, json.Unmarshal([]byte(bad), &out), bad)

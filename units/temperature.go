@@ -107,6 +107,9 @@ func tooFar(got string) error {
 // IsSet reports whether t is a temperature at all.
 func (t Temperature) IsSet() bool { return t.quanta > 0 }
 
+// Equal reports t == u, two unset temperatures included; go-cmp compares by it.
+func (t Temperature) Equal(u Temperature) bool { return t == u }
+
 // AtLeast reports t ≥ u; false when either is not set.
 func (t Temperature) AtLeast(u Temperature) bool {
 	return u.quanta > 0 && t.quanta >= u.quanta
