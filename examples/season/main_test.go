@@ -1,0 +1,107 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// printed runs the program on an input and returns what it prints.
+func printed(t *testing.T, args ...string) string {
+	t.Helper()
+	var out bytes.Buffer
+	require.NoError(t, run(args, &out))
+	return out.String()
+}
+
+func TestDemo(t *testing.T) {
+	us := printed(t)
+	for _, want := range []string{
+		"Tamarack Bench Reservoir, 4,350 ft", "Invented for demonstration",
+		"17 fish, 96 lb 4 oz whole", "50 pint jars of 14 oz each", "6 canner loads of up to 9; the last has 5",
+		"pressure  15 psi", "time      100 min", "vent      10 min", "steam at 245.4 °F, 5.4 °F against 240.0 °F",
+		"salt   8 3/4 oz", "VERDICT: within", "(HOT-160-PNW) [33]: met", "for 46 min without a break",
+		"225 servings", "CAUTIONS", "(recalled: check the print before relying on it)",
+	} {
+		require.True(t, strings.Contains(us, want), "missing: %s", want)
+	}
+	metric := printed(t, "-units", "metric")
+	for _, want := range []string{"1,326 m", "43.66 kg whole", "50 pint jars of 397 g each", "15 psi (103 kPa)", "steam at 118.6 °C, 3.0 K against 115.6 °C", "salt   246 g"} {
+		require.True(t, strings.Contains(metric, want), "missing: %s", want)
+	}
+}
+
+// broken copies the demo input with one text replaced, the whole file where old is empty, and runs on it.
+func broken(t *testing.T, file, old, new string) (string, error) {
+	t.Helper()
+	dir := t.TempDir()
+	for _, name := range []string{"season.json", "core.csv", "cooler.csv"} {
+		data, err := os.ReadFile(name)
+		require.NoError(t, err)
+		text := string(data)
+		if name == file && old == "" {
+			text = new
+		} else if name == file {
+			require.True(t, strings.Contains(text, old), "%s has no %s", file, old)
+			text = strings.Replace(text, old, new, 1)
+		}
+		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600))
+	}
+	var out bytes.Buffer
+	err := run([]string{"-in", filepath.Join(dir, "season.json")}, &out)
+	return out.String(), err
+}
+
+// TestBroken: one clear message naming the field or the line, and nothing printed before it.
+func TestBroken(t *testing.T) {
+	for _, c := range []struct{ file, old, new, message string }{
+		{"season.json", `"4,350 ft"`, `"4350"`, "altitude: cannot read \"4350\" as a length: the unit is missing"},
+		{"season.json", `"people": 10`, `"people": 0`, "people: expected a number above 0"},
+		{"season.json", `"people": 10,`, `"people": 10`, "season.json: line 7: invalid character"},
+		{"season.json", `"people": 10`, `"people": "ten"`, "season.json: line 6: json: cannot unmarshal string"},
+		{"season.json", `"people"`, `"persons"`, "unknown field \"persons\""},
+		{"season.json", `"mass": "6 lb 4 oz"`, `"mass": "6 lb 4"`, "fish[1].mass: cannot read"},
+		{"season.json", `"mass": "6 lb 4 oz"`, `"mass": "0 lb"`, "fish[1].mass: expected more than 0 g"},
+		{"season.json", `"species": "coho"`, `"species": "carp"`, "fish[0].species: cannot read \"carp\""},
+		{"season.json", `"largest": 3`, `"largest": 12`, "smoker[0].largest: 12 of coho for the smoker, but 11 caught"},
+		{"season.json", `"gauge": "weighted"`, `"gauge": "steam"`, "canner.gauge: cannot read"},
+		{"season.json", `"jar": "pint"`, `"jar": "500 mL"`, "canner.jar: cannot read"},
+		{"season.json", `"jar": "pint"`, `"jar": "half-gallon"`, "no process is published"},
+		{"season.json", `"4,350 ft"`, `"11,000 ft"`, "no process is published"},
+		{"season.json", `"saltToFish": "3 %"`, `"saltToFish": "3"`, "cure.saltToFish: cannot read"},
+		{"season.json", `"table salt"`, `"sea salt"`, "cure.salt: "},
+		{"season.json", `"HOT-160-PNW"`, `"HOT-140"`, "coreLimit: "},
+		{"season.json", `"share": "66 %"`, `"share": "66"`, "weighed[0].share: cannot read"},
+		{"season.json", `"stage": "canning-ready"`, `"stage": "headed"`, "weighed: no share of canning-ready is known for lake whitefish"},
+		{"season.json", `"core.csv"`, `"none.csv"`, "none.csv"},
+		{"season.json", `"low": "20 %"`, `"low": "40 %"`, "smokingLoss: low must not be above high"},
+		{"core.csv", "13:05,43.8", "13:05,", "core.csv: line 4"},
+		{"core.csv", "13:10", "13:05", "core.csv: line 5"},
+		{"cooler.csv", "fish (°F)", "fish (psi)", "cooler.csv: "},
+		{"cooler.csv", "15,44.2", "15,NaN", "cooler.csv: line 4"},
+	} {
+		_, err := broken(t, c.file, c.old, c.new)
+		require.ErrorContains(t, err, c.message, "%s: %s", c.file, c.new)
+		require.NotContains(t, err.Error(), "\n")
+	}
+	require.ErrorContains(t, run([]string{"-units", "cubits"}, &bytes.Buffer{}), "expected metric or us")
+	require.Error(t, run([]string{"-in", "nowhere.json"}, &bytes.Buffer{}))
+}
+
+// TestFoodNeedsTheRecords: fish that no record vouches for is not counted as food.
+func TestFoodNeedsTheRecords(t *testing.T) {
+	for _, c := range []struct{ file, old, new, verdict, food string }{
+		{"cooler.csv", "", "elapsed (min),fish (°F)\n0,60\n25,60\n50,60\n75,60\n100,60\n125,60\n", "VERDICT: exceeded", "Nothing is counted"},
+		{"cooler.csv", "", "elapsed (min),fish (°F)\n0,36\n45,36\n", "VERDICT: cannot tell", "Nothing is counted"},
+		{"season.json", "HOT-160-PNW", "HOT-180-MSU", "(HOT-180-MSU) [33]: not met", "smoked   not counted"},
+	} {
+		out, err := broken(t, c.file, c.old, c.new)
+		require.NoError(t, err)
+		require.True(t, strings.Contains(out, c.verdict), c.verdict)
+		require.True(t, strings.Contains(out, c.food), c.food)
+	}
+}
