@@ -112,10 +112,7 @@ func (h Hold) ended(probe int, p series.Series[units.Temperature], to time.Durat
 	switch {
 	case !more:
 		return Finding{Kind: Stopped, Probe: probe, When: series.Stretch{From: to, To: to}, Citation: h.Limit.Citation}
-	case b.At-a.At > h.MaxGap:
-		if a.At < to {
-			return Finding{}
-		}
+	case b.At-a.At > h.MaxGap: // then the hold ended with the reading before it
 		return Finding{Kind: Unobserved, Probe: probe, When: series.Stretch{From: a.At, To: b.At}, Citation: unobservedCitation}
 	case b.Value.AtLeast(h.Limit.AtLeast) || to < a.At+warmPart(a, b, h.Limit.AtLeast):
 		return Finding{}
