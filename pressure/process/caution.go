@@ -31,6 +31,9 @@ func (s Schedule) Cautions() []Caution {
 	}
 	if s.Gauge == Weighted {
 		all = append(all, weightedCautions...)
+		if s.Band.UpTo == NoLimit {
+			all = append(all, openBandCaution)
+		}
 	} else {
 		all = append(all, dialCautions...)
 	}

@@ -13,7 +13,7 @@ import (
 // What the guide says of a load is among its cautions with the place it is printed at; what older or unofficial pages say is not.
 func TestStatements(t *testing.T) {
 	printed.Table(t, "process/statements.csv").Each(t, func(t *testing.T, r printed.Row) {
-		q := process.Request{}
+		q := process.Request{Altitude: feet(t, r, "alt_ft")}
 		require.NoError(t, q.Product.UnmarshalText([]byte(r.Text("product"))))
 		require.NoError(t, q.Jar.UnmarshalText([]byte(r.Text("jar"))))
 		require.NoError(t, q.Gauge.UnmarshalText([]byte(r.Text("gauge"))))
@@ -39,6 +39,27 @@ func TestStatements(t *testing.T) {
 		}
 		t.Errorf("%q is cited as %v, not as %v", r.Text("words"), said, citation(t, r))
 	})
+}
+
+// The other way round: every caution of an official schedule is in the copy.
+func TestEveryCautionIsInTheCopy(t *testing.T) {
+	var said []printed.Row
+	for _, r := range printed.Table(t, "process/statements.csv") {
+		if r.Text("expect") == "said" {
+			said = append(said, r)
+		}
+	}
+	for _, s := range process.Schedules() {
+	cautions:
+		for _, c := range s.Cautions() {
+			for _, r := range said {
+				if strings.Contains(c.Text, r.Text("words")) && c.Citation == citation(t, r) {
+					continue cautions
+				}
+			}
+			t.Errorf("%q, %v: not in the copy", c.Text, c.Citation)
+		}
+	}
 }
 
 // The slice is the caller's own, and every load has cautions of its own and of every process.

@@ -88,7 +88,7 @@ func ExampleProduct() {
 	text, err := process.Tuna.MarshalText()
 	var p process.Product
 	fmt.Println(string(text), err, p.UnmarshalText(text), p, process.Product(0))
-	// Output: tuna <nil> <nil> tuna no product
+	// Output: tuna <nil> <nil> tuna unset product
 }
 
 func ExampleParsePack() {
@@ -101,7 +101,7 @@ func ExamplePack() {
 	text, err := process.AsSmoked.MarshalText()
 	var p process.Pack
 	fmt.Println(string(text), err, p.UnmarshalText(text), p, process.Pack(0))
-	// Output: as smoked <nil> <nil> as smoked no pack
+	// Output: as smoked <nil> <nil> as smoked unset pack
 }
 
 func ExampleParseJar() {
@@ -118,7 +118,7 @@ func ExampleJar() {
 	text, err := process.HalfPint.MarshalText()
 	var j process.Jar
 	fmt.Println(string(text), err, j.UnmarshalText(text), j, process.Jar(0))
-	// Output: half-pint <nil> <nil> half-pint no jar
+	// Output: half-pint <nil> <nil> half-pint unset jar
 }
 
 func ExampleJar_Volume() {
@@ -136,5 +136,5 @@ func ExampleGauge() {
 	text, err := process.Dial.MarshalText()
 	var g process.Gauge
 	fmt.Println(string(text), err, g.UnmarshalText(text), g, process.Gauge(0))
-	// Output: dial <nil> <nil> dial no gauge
+	// Output: dial <nil> <nil> dial unset gauge
 }

@@ -12,7 +12,7 @@ const (
 	Weighted
 )
 
-var gaugeNames = names{what: "gauge", words: []string{"no gauge", "dial", "weighted"}}
+var gaugeNames = names{what: "gauge", words: []string{"unset gauge", "dial", "weighted"}}
 
 // ParseGauge reads "dial" or "weighted", in capitals or not; anything else is a units.ParseError.
 func ParseGauge(s string) (Gauge, error) {
@@ -20,7 +20,7 @@ func ParseGauge(s string) (Gauge, error) {
 	return Gauge(v), err
 }
 
-// String is the word that ParseGauge reads; "no gauge" when it is not set.
+// String is the word that ParseGauge reads; "unset gauge" when it is not set.
 func (g Gauge) String() string { return gaugeNames.word(uint8(g)) }
 
 // MarshalText is String as bytes, empty when the gauge is not set; an unknown one is an error.

@@ -18,7 +18,7 @@ const (
 
 var jarNames = names{
 	what:  "jar",
-	words: []string{"no jar", "half-pint", "12 oz", "pint", "1½ pint", "quart", "half-gallon"},
+	words: []string{"unset jar", "half-pint", "12 oz", "pint", "1½ pint", "quart", "half-gallon"},
 	also: map[string]uint8{
 		"half pint": uint8(HalfPint), "1/2 pint": uint8(HalfPint), "1/2-pint": uint8(HalfPint), "½ pint": uint8(HalfPint), "8 oz": uint8(HalfPint),
 		"12-oz": uint8(TwelveOunce), "12-ounce": uint8(TwelveOunce), "12 ounce": uint8(TwelveOunce),
@@ -53,7 +53,7 @@ func (j Jar) Volume() units.Volume {
 	return 0
 }
 
-// String is the word that ParseJar reads; "no jar" when it is not set.
+// String is the word that ParseJar reads; "unset jar" when it is not set.
 func (j Jar) String() string { return jarNames.word(uint8(j)) }
 
 // MarshalText is String as bytes, empty when the jar is not set; an unknown one is an error.

@@ -18,7 +18,7 @@ type Margin struct {
 
 // Margin returns what the pressure of the schedule gives in the air around the canner, with a true gauge and no
 // air trapped inside. An Air that is not set is a units.RangeError. Whether the air belongs to the Band
-// is not judged: a barometer reads other altitudes than the map. It explains the schedule and decides nothing.
+// is not judged: a barometer reads other altitudes than the map. It explains the schedule and decides nothing; show air.Cautions beside it.
 // Accuracy as pressure.SteamTemperature. Source of the 240 °F: USDA Complete Guide, Guide 1, rev. 2015, p. 1-19.
 func (s Schedule) Margin(air pressure.Air) (Margin, error) {
 	steam, err := air.SteamUnder(s.Pressure)

@@ -16,7 +16,7 @@ const (
 
 var packNames = names{
 	what:  "pack",
-	words: []string{"no pack", "raw", "precooked", "as smoked"},
+	words: []string{"unset pack", "raw", "precooked", "as smoked"},
 }
 
 // ParsePack reads "raw", "precooked" or "as smoked", in capitals or not; anything else is a
@@ -26,7 +26,7 @@ func ParsePack(s string) (Pack, error) {
 	return Pack(v), err
 }
 
-// String is the word that ParsePack reads; "no pack" when it is not set.
+// String is the word that ParsePack reads; "unset pack" when it is not set.
 func (p Pack) String() string { return packNames.word(uint8(p)) }
 
 // MarshalText is String as bytes, empty when the pack is not set; an unknown one is an error.

@@ -16,7 +16,7 @@ const (
 	Tuna
 )
 
-var productNames = names{what: "product", words: []string{"no product", "fish", "smoked fish", "tuna"}}
+var productNames = names{what: "product", words: []string{"unset product", "fish", "smoked fish", "tuna"}}
 
 // ParseProduct reads "fish", "smoked fish" or "tuna", in capitals or not; anything else is a
 // units.ParseError.
@@ -25,7 +25,7 @@ func ParseProduct(s string) (Product, error) {
 	return Product(v), err
 }
 
-// String is the word that ParseProduct reads; "no product" when it is not set.
+// String is the word that ParseProduct reads; "unset product" when it is not set.
 func (p Product) String() string { return productNames.word(uint8(p)) }
 
 // MarshalText is String as bytes, empty when the product is not set; an unknown one is an error.

@@ -55,6 +55,10 @@ var weightedCautions = []Caution{
 	{"A weighted gauge holds 5, 10 or 15 lb and nothing between. It holds its pressure while it jiggles or rocks as its maker says.", guide1("Pressure canners, p. 1-20")},
 }
 
+var openBandCaution = Caution{
+	"The print gives this band no upper limit. It is followed here to 10,000 ft and no further.", guide5("weighted-gauge tables, head: above 1,000 ft"),
+}
+
 var generalCautions = []Caution{
 	{"Vent for 10 minutes of steady steam before closing the vent, with either gauge: trapped air makes the load colder than the gauge says.", ventSource},
 	{"Do not shorten the time or lower the pressure: fewer minutes or less pressure than published may spoil the food.",
@@ -72,6 +76,6 @@ var generalCautions = []Caution{
 	{"Can fish within 2 days of the catch.", guide1("p. 1-11")},
 	{"Steam at a published setting is not 240 °F everywhere in its band: see Margin. That is no reason to change the setting.",
 		cite.Citation{Source: cite.IAPWSR797, Where: "with the US Standard Atmosphere 1976", Basis: cite.Computed}},
-	{"Can by the printed guide or another tested recipe, and ask the local extension service where its advice differs.",
+	{"These figures were read in a scanned text of the guide. Can by the printed guide or another tested recipe, and ask the local extension service.",
 		cite.Citation{Where: "usual caution", Basis: cite.Practice}},
 }

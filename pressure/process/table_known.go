@@ -24,19 +24,18 @@ var (
 	}
 )
 
-// knownPressure is where a pressure that is too low is known from, if it is. The older rule is tabulated at whole thousands of feet: its value
-// at either end of the thousand is recognised, but for 11 lb and more in whole pounds, which stand in the present table too.
+// knownPressure is where a pressure that is too low is known from, if it is. The older rule is tabulated at whole thousands of feet: its values
+// at both ends of the thousand are recognised, but for whole pounds above 10, which stand in the present table too.
 func knownPressure(c Claim) Caution {
 	const step = 1_000 * units.Foot
 	below := 10*units.PSI + units.Pressure(c.Altitude.Value/step)*units.PSI/2
-	atStep := c.Altitude.Value%step == 0
 	p := c.Pressure.Value
 	switch {
 	case c.Altitude.Given && c.Altitude.Value > step && c.Altitude.Value <= 2_500*units.Foot && p == 10*units.PSI:
 		return inventedBand
 	case c.Gauge != Dial || p%units.PSI == 0 && p != 10*units.PSI:
 		return Caution{}
-	case p == below || !atStep && p == below+units.PSI/2:
+	case p == below || p == below+units.PSI/2:
 		return olderPressure
 	}
 	return Caution{}
