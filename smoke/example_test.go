@@ -69,15 +69,6 @@ func ExampleProbeError() {
 	// true
 }
 
-func ExampleCaution() {
-	hold, _ := smoke.CheckHold(smoke.DefaultCoreLimit(), 10*time.Minute, core(185, 185, 185, 185))
-	fmt.Println(hold.Verdict)
-	fmt.Println(hold.Cautions[1])
-	// Output:
-	// met
-	// heat alone does not make smoked fish keep: cool it at once to 38 °F (3.3 °C) or below, and have its water phase salt measured (State of Michigan, Michigan Administrative Code, Regulation 569, Smoked Fish (R 285.569), R 285.569.8(1), (2) (read))
-}
-
 func ExampleFinding() {
 	hold, _ := smoke.CheckHold(smoke.DefaultCoreLimit(), 10*time.Minute, core(90, 118, 131))
 	fmt.Println(hold.Findings[0])

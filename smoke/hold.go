@@ -21,7 +21,7 @@ type Hold struct {
 	Bridged    time.Duration  // as Held, if straight lines are trusted across every gap
 	LargestGap series.Stretch // between two readings of a probe, the first of the longest
 	Findings   []Finding      // why it is not Met; nil when it is
-	Cautions   []Caution
+	Cautions   []cite.Caution
 }
 
 // CheckHold judges records of the core, one a probe, on one clock, against a limit: at every instant of the hold
