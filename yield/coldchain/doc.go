@@ -1,0 +1,14 @@
+// Package coldchain follows fish from the water to the shelf: how long it was how warm, held against the
+// limits that have been published for that.
+//
+// Exposure counts the hours that a temperature record spent in each band of the FDA's table A-2, of its
+// short rules for ready-to-eat fish and of the kitchen's two-hour rule, and says of each what was used,
+// what is left and when it was passed. Where sources disagree the stricter is the default and the other
+// is named; where the record has a gap, the answer is that one cannot tell. Limits and LimitAt show the
+// limits themselves.
+//
+// Printed bands leave gaps (41 °F, then 42 °F). Here bands touch: a temperature exactly on a printed upper
+// edge stays in the lower band, anything above it belongs to the next, stricter one. Most rows of table
+// A-2 are from memory, and say so: check the print before relying on them, and follow local codes and the
+// advice of the extension service.
+package coldchain

@@ -1,0 +1,138 @@
+package coldchain_test
+
+import (
+	"fmt"
+	"time"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/yield/coldchain"
+)
+
+// A lake-run catch (invented): 14 °C for 1.5 h, chilled to 2 °C over 5 h, then kept at 2 °C for 12 h.
+func ExampleExposure() {
+	record, _ := series.New([]series.Reading[units.Temperature]{
+		{At: 0, Value: units.Celsius(14)},
+		{At: 90 * time.Minute, Value: units.Celsius(14)},
+		{At: 390 * time.Minute, Value: units.Celsius(2)},
+		{At: 1110 * time.Minute, Value: units.Celsius(2)},
+	})
+	report, err := coldchain.Exposure(record, coldchain.Terms{
+		MaxGap:  12 * time.Hour,
+		Product: coldchain.RawFish,
+		Hazards: []coldchain.Hazard{coldchain.Listeria},
+	})
+	fmt.Println(report.Verdict, err)
+	for _, h := range report.Hours {
+		fmt.Printf("above %s: %v\n", h.Above.Text(units.FahrenheitScale, 0), h.Time.Round(time.Second))
+	}
+	for _, f := range report.Findings {
+		fmt.Printf("%v: %v, %s used", f.Rule, f.Verdict, units.Text(f.Used, units.Percent, 1))
+		if f.Verdict == coldchain.Exceeded {
+			fmt.Printf(", exceeded at %v", f.ExceededAt)
+		}
+		fmt.Println()
+	}
+	fmt.Println(report.Next[0])
+	// Output:
+	// exceeded <nil>
+	// above 38 °F: 5h56m40s
+	// above 40 °F: 5h28m53s
+	// above 50 °F: 3h10m0s
+	// above 70 °F: 0s
+	// above 80 °F: 0s
+	// table A-2: within, 61.8 % used
+	// raw ready-to-eat: within, 63.3 % used
+	// kitchen two hours: exceeded, 274.1 % used, exceeded at 2h0m0s
+	// Do not eat, smoke, dry, can or freeze this fish: discard it where neither people nor animals get at it.
+}
+
+// A logger that fell silent for nine hours: what it did not see is not known to be cold.
+func ExampleExposure_gap() {
+	record, _ := series.New([]series.Reading[units.Temperature]{
+		{At: 0, Value: units.Fahrenheit(34)},
+		{At: 30 * time.Minute, Value: units.Fahrenheit(34)},
+		{At: 570 * time.Minute, Value: units.Fahrenheit(36)},
+	})
+	report, err := coldchain.Exposure(record, coldchain.Terms{MaxGap: time.Hour})
+	fmt.Println(report.Verdict, report.Unknown, err)
+	fmt.Println(report.Next[0])
+	// Output:
+	// cannot tell 9h0m0s <nil>
+	// 9h0m0s are not recorded: treat the fish as exceeded unless another record shows that it stayed cold.
+}
+
+// FDA Fish and Fishery Products Hazards and Controls Guidance, Appendix 4, table A-2, as recalled of the 4th edition.
+func ExampleLimits() {
+	for _, l := range coldchain.Limits(coldchain.TableA2) {
+		if l.Hazard == coldchain.BotulinumE {
+			fmt.Println(l.Over.Text(units.FahrenheitScale, 1), l.UpTo.Text(units.FahrenheitScale, 1), l.Allowed, l.Citation.Basis)
+		}
+	}
+	// Output:
+	// 37.9 °F 41.0 °F 168h0m0s recalled
+	// 41.0 °F 50.0 °F 48h0m0s recalled
+	// 50.0 °F 70.0 °F 11h0m0s recalled
+	// 70.0 °F 135.0 °F 6h0m0s recalled
+}
+
+// The print has bands up to 41 °F and from 42 °F: 41 °F is still in the lower, 41.1 °F in the stricter.
+func ExampleLimitAt() {
+	on, _ := coldchain.LimitAt(coldchain.Listeria, units.Fahrenheit(41))
+	above, _ := coldchain.LimitAt(coldchain.Listeria, units.Fahrenheit(41.1))
+	fmt.Println(on.Allowed, above.Allowed)
+	_, err := coldchain.LimitAt(coldchain.Listeria, units.Fahrenheit(30))
+	fmt.Println(err)
+	// Output:
+	// 168h0m0s 24h0m0s
+	// temperature in the bands of Listeria monocytogenes 30 °F is out of range: expected 31.3 °F to 135 °F
+}
+
+func ExampleHazards() {
+	all := coldchain.Hazards()
+	fmt.Println(len(all), all[0], "to", all[len(all)-1])
+	// Output: 14 Bacillus cereus to Yersinia enterocolitica
+}
+
+func ExampleParseHazard() {
+	hazard, err := coldchain.ParseHazard("salmonella")
+	fmt.Println(hazard, err)
+	// Output: Salmonella <nil>
+}
+
+func ExampleParseRule() {
+	rule, err := coldchain.ParseRule("table A-2")
+	fmt.Println(rule, err)
+	// Output: table A-2 <nil>
+}
+
+func ExampleHazard() {
+	var hazard coldchain.Hazard
+	err := hazard.UnmarshalText([]byte("Shigella"))
+	text, _ := hazard.MarshalText()
+	fmt.Println(hazard, string(text), err)
+	// Output: Shigella Shigella <nil>
+}
+
+func ExampleRule() {
+	var rule coldchain.Rule
+	err := rule.UnmarshalText([]byte("kitchen two hours"))
+	text, _ := rule.MarshalText()
+	fmt.Println(rule, string(text), err)
+	// Output: kitchen two hours kitchen two hours <nil>
+}
+
+func ExampleProduct() {
+	fmt.Println(coldchain.AnyFish, "|", coldchain.RawFish, "|", coldchain.CookedFish)
+	// Output: any fish | raw fish | cooked fish
+}
+
+func ExampleReading() {
+	fmt.Println(coldchain.SumOfFractions, "|", coldchain.Nested, "|", coldchain.EachBand)
+	// Output: sum of fractions | nested | each band
+}
+
+func ExampleVerdict() {
+	fmt.Println(coldchain.CannotTell, "|", coldchain.Within, "|", coldchain.Exceeded)
+	// Output: cannot tell | within | exceeded
+}

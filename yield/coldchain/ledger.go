@@ -1,0 +1,87 @@
+package coldchain
+
+import (
+	"math/bits"
+	"time"
+)
+
+// ledger is the time spent in each cell between and on the edges, in nanoseconds: every limit reads what
+// it needs off it, and the record is walked once.
+type ledger []int64
+
+func newLedger() ledger { return make(ledger, 2*len(edges)) }
+
+func (l ledger) in(s span) time.Duration {
+	total := int64(0)
+	for _, t := range l[s.first : s.last+1] {
+		total += t
+	}
+	return time.Duration(total)
+}
+
+// above is the time in a cell and all warmer ones.
+func (l ledger) above(first int) time.Duration { return l.in(span{first, len(l) - 1}) }
+
+// interval is the line between two readings: dt nanoseconds from a to b quanta.
+type interval struct{ dt, a, b int64 }
+
+// piece is the part of an interval in one cell.
+type piece struct {
+	cell   int
+	length int64
+}
+
+// inCell reports whether the whole interval lies strictly between an edge and the one below.
+func (v interval) inCell(edge int) bool {
+	low, high := edges[edge-1], edges[edge]
+	return v.a > low && v.b > low && v.a < high && v.b < high
+}
+
+// pieces appends the interval's pieces in the order of time, and returns the edge above its cooler end, the
+// hint for the next. A crossing rounds so that the warmer side gets the rest: the safe side.
+func (v interval) pieces(to []piece, hint int) ([]piece, int) {
+	lo, hi := v.a, v.b
+	if lo > hi {
+		lo, hi = hi, lo
+	}
+	first := edgeAbove(lo, hint)
+	switch {
+	case lo == hi && lo == edges[first-1]:
+		return append(to, piece{2*first - 1, v.dt}), first
+	case hi <= edges[first]:
+		return append(to, piece{2 * first, v.dt}), first
+	}
+	start, done := len(to), int64(0) // done is the time below the last edge
+	i := first
+	for ; edges[i] < hi; i++ {
+		below := part(v.dt, edges[i]-lo, hi-lo)
+		to = append(to, piece{2 * i, below - done})
+		done = below
+	}
+	to = append(to, piece{2 * i, v.dt - done})
+	if v.a > v.b { // the cooler end comes last
+		for a, b := start, len(to)-1; a < b; a, b = a+1, b-1 {
+			to[a], to[b] = to[b], to[a]
+		}
+	}
+	return to, first
+}
+
+// edgeAbove is the index of the first edge above x, looked for from a hint.
+func edgeAbove(x int64, hint int) int {
+	i := hint
+	for x >= edges[i] {
+		i++
+	}
+	for x < edges[i-1] {
+		i--
+	}
+	return i
+}
+
+// part is dt·num/den rounded down, for num below den.
+func part(dt, num, den int64) int64 {
+	hi, lo := bits.Mul64(uint64(dt), uint64(num))
+	q, _ := bits.Div64(hi, lo, uint64(den))
+	return int64(q)
+}
