@@ -53,7 +53,7 @@ func ExamplePlanningDefault() {
 	ready, err := yield.PlanningDefault(yield.CanningReady)
 	fmt.Println(ready.Likely, err)
 	fmt.Println(ready.Citation)
-	fmt.Println(ready.Cautions[0])
+	fmt.Println(ready.Cautions[0].Text)
 	// Output:
 	// 70 % <nil>
 	// judged within the range of the published shares (common practice of the trade, no published source)
@@ -139,7 +139,7 @@ func ExampleSmokingLosses() {
 func ExampleMeanWeight() {
 	coho, err := yield.MeanWeight(yield.Coho)
 	fmt.Println(coho.Mean, err)
-	fmt.Println(coho.Cautions[0])
+	fmt.Println(coho.Cautions[0].Text)
 	// Output:
 	// 3.4 kg <nil>
 	// the mean of one year's ocean catch: fish of a lake differ, weigh your own

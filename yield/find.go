@@ -54,7 +54,9 @@ func Find(species Species, stage Stage) (Share, error) {
 		return Share{}, NotPublishedError{Species: species, Stage: stage, Missing: MissingStage, Stated: stated}
 	}
 	for _, o := range others {
-		found.Cautions = append(found.Cautions, fmt.Sprintf("another figure is printed: %v, %s; %v", o.Likely, o.which(), o.Citation))
+		found.Cautions = append(found.Cautions, cite.Caution{
+			Text: fmt.Sprintf("another figure is published: %v, %s", o.Likely, o.which()), Citation: o.Citation,
+		})
 	}
 	return found, nil
 }
@@ -91,10 +93,10 @@ func (r row) share() Share {
 		Likely: r.likely, Low: r.low, High: r.high, Spread: r.spread, Factor: r.factor, Citation: r.citation,
 	}
 	if r.note != "" {
-		s.Cautions = append(s.Cautions, r.note)
+		s.Cautions = append(s.Cautions, cite.Caution{Text: r.note})
 	}
 	if r.citation.Basis == cite.Recalled {
-		s.Cautions = append(s.Cautions, "the figure is from memory: check the print before relying on it")
+		s.Cautions = append(s.Cautions, cite.Caution{Text: "the figure is from memory: check the print before relying on it"})
 	}
 	return s
 }

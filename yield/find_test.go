@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 	"github.com/stretchr/testify/require"
 )
 
@@ -14,8 +15,8 @@ func TestFindTakesTheSafeSideAndNamesTheOther(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, 331*units.PerMille, s.Likely)
 	require.Len(t, s.Cautions, 2)
-	require.Contains(t, s.Cautions[1], "44.5 %")
-	require.Contains(t, s.Cautions[1], "Minnesota")
+	require.Contains(t, s.Cautions[1].Text, "44.5 %")
+	require.Contains(t, s.Cautions[1].String(), "Minnesota")
 }
 
 // Of a part taken off, the larger share is the safe side.
@@ -98,7 +99,7 @@ func TestMeanWeightRefuses(t *testing.T) {
 func TestAnswersAreTheCallersOwn(t *testing.T) {
 	before := Shares(Coho)
 	Shares(Coho)[0].Likely = 0
-	Shares(Coho)[0].Cautions = append(Shares(Coho)[0].Cautions, "x")
+	Shares(Coho)[0].Cautions = append(Shares(Coho)[0].Cautions, cite.Caution{Text: "x"})
 	SmokingLosses()[0].Low = 0
 	PlanningDefaults()[0].Likely = 0
 	require.Equal(t, before, Shares(Coho))

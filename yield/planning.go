@@ -24,7 +24,7 @@ func PlanningDefaults() []Share {
 	all := make([]Share, 0, len(planningTable))
 	for _, r := range planningTable {
 		s := r.share()
-		s.Cautions = append(s.Cautions, notMeasured)
+		s.Cautions = append(s.Cautions, cite.Caution{Text: notMeasured})
 		all = append(all, s)
 	}
 	return all

@@ -20,7 +20,7 @@ type Share struct {
 	Spread   Spread
 	Factor   units.Ratio // the printed mass at From for one at To; zero where none is printed
 	Citation cite.Citation
-	Cautions []string
+	Cautions []cite.Caution
 }
 
 // Spread says what Low and High of a share are. The zero Spread is that none was printed.

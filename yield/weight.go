@@ -10,7 +10,7 @@ type Weight struct {
 	Species  Species
 	Mean     units.Mass
 	Citation cite.Citation
-	Cautions []string
+	Cautions []cite.Caution
 }
 
 var oceanCatch = from(cite.NPAFCYearbook, "table 26, US catch, Alaska 1997", cite.Read)
@@ -36,7 +36,7 @@ func MeanWeight(species Species) (Weight, error) {
 		if r.species == species {
 			return Weight{
 				Species: species, Mean: r.mean, Citation: oceanCatch,
-				Cautions: []string{"the mean of one year's ocean catch: fish of a lake differ, weigh your own"},
+				Cautions: []cite.Caution{{Text: "the mean of one year's ocean catch: fish of a lake differ, weigh your own", Citation: oceanCatch}},
 			}, nil
 		}
 		stated = append(stated, r.species.String())

@@ -85,8 +85,8 @@ func (s season) printCooler(p *sheet) (within bool, err error) {
 	for _, text := range report.Next {
 		p.line("now: %s", text)
 	}
-	for _, text := range report.Cautions {
-		p.warn(text, cite.Citation{})
+	for _, caution := range report.Cautions {
+		p.warn(caution.Text, caution.Citation)
 	}
 	return report.Verdict == coldchain.Within, nil
 }

@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 )
 
 // next is what to do now, in words for the person with the fish.
@@ -28,37 +29,46 @@ func (r Report) next() []string {
 }
 
 // cautions are what must be known of the answer.
-func (r Report) cautions(start time.Duration) []string {
-	all := []string{
-		"The record must be of the warmest part inside the fish, not of the air or the ice.",
-		"Follow the advice of the local extension service and local codes where they are stricter.",
+func (r Report) cautions(start time.Duration) []cite.Caution {
+	all := []cite.Caution{
+		{Text: "the record must be of the warmest part inside the fish, not of the air or the ice", Citation: quick2020},
+		{Text: "follow local codes and the advice of the extension service where they are stricter"},
+	}
+	say := func(citation cite.Citation, format string, values ...any) {
+		all = append(all, cite.Caution{Text: fmt.Sprintf(format, values...), Citation: citation})
 	}
 	if start > 0 {
-		all = append(all, fmt.Sprintf("The record begins at %v: what came before is not in it.", start))
+		say(cite.Citation{}, "the record begins at %v: what came before is not in it", start)
 	}
 	if r.Unknown > 0 {
-		all = append(all, fmt.Sprintf("%v lie in gaps longer than %v and count nowhere.", r.Unknown, r.Terms.MaxGap))
+		say(cite.Citation{}, "%v lie in gaps longer than %v and count nowhere", r.Unknown, r.Terms.MaxGap)
 	}
 	if r.Highest.Value.Above(units.Fahrenheit(guideTop)) {
-		all = append(all, "Time above 135 °F is not counted as exposure; it does not undo what came before.")
+		say(cite.Citation{}, "time above 135 °F is not counted as exposure; it does not undo what came before")
 	}
 	if n := r.unverified(); n > 0 {
-		all = append(all, fmt.Sprintf("%d of the limits used are from memory: check the print before relying on them.", n))
+		say(cite.Citation{}, "%d of the limits used are from memory: check the print before relying on them", n)
 	}
-	for _, f := range r.Findings {
-		switch f.Rule {
-		case TableA2:
-			continue
-		case RawReadyToEat:
-			all = append(all, "Raw fish never above 70 °F: 5 h above 50 °F here, 6 h in an older edition.")
-		case RawReadyToEatOlder:
-			all = append(all, "The 6 h of an older edition were asked for; the stricter figure is 5 h.")
-		}
+	if r.judges(RawReadyToEat) {
+		say(quickOlder, "raw fish never above 70 °F is held to 5 h above 50 °F; an older edition is remembered with 6 h")
 	}
-	if r.usesA2() && r.Terms.Reading != SumOfFractions {
-		all = append(all, "The bands of table A-2 were not added up; the sum of fractions is the stricter reading.")
+	if r.judges(RawReadyToEatOlder) {
+		say(quickRecalled, "the 6 h of an older edition were asked for; the stricter figure is 5 h")
+	}
+	if r.judges(TableA2) && r.Terms.Reading != SumOfFractions {
+		say(cite.Citation{}, "the bands of table A-2 were not added up; the sum of fractions is the stricter reading")
 	}
 	return all
+}
+
+// judges reports whether a rule was one of those held against the record.
+func (r Report) judges(rule Rule) bool {
+	for _, f := range r.Findings {
+		if f.Rule == rule {
+			return true
+		}
+	}
+	return false
 }
 
 // unverified counts the limits that nobody saw in print.
@@ -71,13 +81,4 @@ func (r Report) unverified() (n int) {
 		}
 	}
 	return n
-}
-
-func (r Report) usesA2() bool {
-	for _, f := range r.Findings {
-		if f.Rule == TableA2 {
-			return true
-		}
-	}
-	return false
 }

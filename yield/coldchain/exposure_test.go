@@ -192,7 +192,7 @@ func TestEveryReportSaysWhatToDo(t *testing.T) {
 	}
 	text := fmt.Sprint(exposed(t, record(t, flat(hour, 60)), Terms{}).Cautions)
 	require.Contains(t, text, "from memory")
-	require.Contains(t, text, "6 h in an older edition")
+	require.Contains(t, text, "remembered with 6 h")
 	late, err := series.New([]series.Reading[units.Temperature]{{At: hour, Value: units.Fahrenheit(140.5)}, {At: 2 * hour, Value: units.Fahrenheit(34)}})
 	require.NoError(t, err)
 	text = fmt.Sprint(exposed(t, late, Terms{Reading: EachBand}).Cautions)

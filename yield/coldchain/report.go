@@ -43,7 +43,7 @@ type Report struct {
 	Hours      []Hours
 	Findings   []Finding
 	Next       []string // what to do now
-	Cautions   []string
+	Cautions   []cite.Caution
 }
 
 // Hours is the time strictly above a published threshold and up to 135 °F, and when the fish was first above it (in
