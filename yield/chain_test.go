@@ -88,6 +88,9 @@ func TestLossesRefuse(t *testing.T) {
 		_, err = Product(units.One, share)
 		require.ErrorIs(t, err, units.ErrRange)
 	}
+	third, err := Product(333_333_333_333, units.One/2) // 0.1666666666665
+	require.NoError(t, err)
+	require.Equal(t, units.Ratio(166_666_666_667), third)
 	none, err := Product()
 	require.NoError(t, err)
 	require.Equal(t, units.One, none)

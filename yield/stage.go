@@ -15,7 +15,7 @@ const (
 	CanningReady                    // head, tail, fins and collar off, bones in
 	Steaks                          // cut across, bones and skin in
 	Fillet                          // the source does not say whether the skin is on
-	SkinOnFillet                    //
+	SkinOnFillet                    // skin on, off the bone
 	SkinlessFillet                  // skin off
 	BonelessFillet                  // skin and pin bones out
 	Edible                          // what the source calls edible

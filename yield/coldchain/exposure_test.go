@@ -148,6 +148,9 @@ func TestGaps(t *testing.T) {
 	warm := record(t, flat(20*hour, 60), flat(30*hour, 34))
 	r = exposed(t, warm, Terms{MaxGap: 21 * hour})
 	require.Equal(t, Exceeded, r.Verdict)
+	// The moment is found behind a gap as well: 3 h at 60 °F, 9 h unknown, and the fifth hour two hours later.
+	r = exposed(t, record(t, flat(3*hour, 60), flat(9*hour, 60), flat(3*hour, 60)), Terms{MaxGap: 3 * hour, Rules: []Rule{RawReadyToEat}})
+	require.Equal(t, []time.Duration{14 * hour, 9 * hour}, []time.Duration{r.Findings[0].ExceededAt, r.Unknown})
 	// A peak between two gaps is not made into time.
 	r = exposed(t, record(t, segment{9 * hour, units.Fahrenheit(34), units.Fahrenheit(90)}, segment{9 * hour, units.Fahrenheit(90), units.Fahrenheit(34)}), Terms{MaxGap: hour})
 	require.Equal(t, CannotTell, r.Verdict)

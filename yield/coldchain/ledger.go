@@ -45,11 +45,8 @@ func (v interval) pieces(to []piece, hint int) ([]piece, int) {
 		lo, hi = hi, lo
 	}
 	first := edgeAbove(lo, hint)
-	switch {
-	case lo == hi && lo == edges[first-1]:
+	if lo == hi && lo == edges[first-1] {
 		return append(to, piece{2*first - 1, v.dt}), first
-	case hi <= edges[first]:
-		return append(to, piece{2 * first, v.dt}), first
 	}
 	start, done := len(to), int64(0) // done is the time below the last edge
 	i := first
