@@ -1,6 +1,9 @@
 package pressure
 
-import "example.org/lakelarder/units"
+import (
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+)
 
 // Air is the pressure of the air around the canner, from an altitude (AirAt) or from a barometer (AirReading). It is small
 // and comparable. The zero Air is not set, and every method that computes from it returns a RangeError.
@@ -56,15 +59,21 @@ func (a Air) Altitude() (units.Length, error) {
 
 // Cautions returns what must stand beside any figure worked out from this air, for a person to read: that the published
 // setting decides, and what the air it was worked out from leaves out. It always returns some.
-func (a Air) Cautions() []string {
-	said := []string{
-		"Computed: it explains a published pressure setting and never replaces, lowers or corrects one. Use a tested process for your altitude.",
-		"Holds for pure steam and a gauge that reads true. Air left in the canner makes it cooler at the same reading: vent as the process says.",
+func (a Air) Cautions() []cite.Caution {
+	said := []cite.Caution{
+		{Text: "it explains a published pressure setting and never replaces, lowers or corrects one; use a tested process for your altitude", Citation: SteamSource()},
+		{Text: "it holds for pure steam and a gauge that reads true: air left in the canner makes it cooler at the same reading, so vent as the process says", Citation: SteamSource()},
 	}
 	if a.read {
-		return append(said, "The barometer must be station pressure, read beside the canner. Weather reports are reduced to sea level: on high ground they make the steam look hotter than it is.")
+		return append(said, cite.Caution{
+			Text:     "the barometer must be station pressure, read beside the canner: weather reports are reduced to sea level and on high ground make the steam look hotter than it is",
+			Citation: cite.Citation{Where: "reading a barometer", Basis: cite.Practice},
+		})
 	}
-	return append(said, "Standard air: with the barometer 25 hPa below standard the steam is 0.7 to 0.8 °F cooler at the same reading.")
+	return append(said, cite.Caution{
+		Text:     "standard air: with the barometer 25 hPa below standard the steam is 0.7 to 0.8 °F cooler at the same reading",
+		Citation: AtmosphereSource(),
+	})
 }
 
 func (a Air) check() error {

@@ -135,15 +135,23 @@ func TestCautionsSayWhatDecides(t *testing.T) {
 	read, err := pressure.AirReading(units.Atmosphere)
 	require.NoError(t, err)
 	for _, a := range []pressure.Air{standard, read, {}} {
-		said := strings.Join(a.Cautions(), "\n")
+		said := spoken(a)
 		require.Contains(t, said, "tested process")
 		require.Contains(t, said, "vent")
 	}
-	require.Contains(t, strings.Join(read.Cautions(), "\n"), "station pressure")
-	require.NotContains(t, strings.Join(standard.Cautions(), "\n"), "station pressure")
+	require.Contains(t, spoken(read), "station pressure")
+	require.NotContains(t, spoken(standard), "station pressure")
 
-	standard.Cautions()[0] = "written over"
-	require.NotContains(t, standard.Cautions(), "written over", "every caller has a copy")
+	standard.Cautions()[0].Text = "written over"
+	require.NotContains(t, spoken(standard), "written over", "every caller has a copy")
+}
+
+func spoken(a pressure.Air) string {
+	var all []string
+	for _, c := range a.Cautions() {
+		all = append(all, c.String())
+	}
+	return strings.Join(all, "\n")
 }
 
 func TestSourcesAreComplete(t *testing.T) {

@@ -82,12 +82,12 @@ func ExampleAir_Cautions() {
 		return
 	}
 	for _, caution := range air.Cautions() {
-		fmt.Println("-", caution)
+		fmt.Println("-", caution.Text)
 	}
 	// Output:
-	// - Computed: it explains a published pressure setting and never replaces, lowers or corrects one. Use a tested process for your altitude.
-	// - Holds for pure steam and a gauge that reads true. Air left in the canner makes it cooler at the same reading: vent as the process says.
-	// - The barometer must be station pressure, read beside the canner. Weather reports are reduced to sea level: on high ground they make the steam look hotter than it is.
+	// - it explains a published pressure setting and never replaces, lowers or corrects one; use a tested process for your altitude
+	// - it holds for pure steam and a gauge that reads true: air left in the canner makes it cooler at the same reading, so vent as the process says
+	// - the barometer must be station pressure, read beside the canner: weather reports are reduced to sea level and on high ground make the steam look hotter than it is
 }
 
 func ExampleAir_Absolute() {

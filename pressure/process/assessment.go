@@ -54,7 +54,7 @@ type Finding struct {
 	Published  string
 	Difference string
 	Citation   cite.Citation
-	Known      Caution
+	Known      cite.Caution
 }
 
 // String is the finding in one line: "process time: 90 min stated, 100 min published, short by 10 min".
@@ -89,8 +89,8 @@ type Assessment struct {
 
 // Cautions returns what must be shown beside the verdict: what Check does not judge, then the cautions of the governing
 // process, if there is one. It is never empty; the slice is the caller's own.
-func (a Assessment) Cautions() []Caution {
-	all := []Caution{figuresOnly}
+func (a Assessment) Cautions() []cite.Caution {
+	all := []cite.Caution{figuresOnly}
 	if a.Governing != (Schedule{}) {
 		return append(all, a.Governing.Cautions()...)
 	}
@@ -98,7 +98,7 @@ func (a Assessment) Cautions() []Caution {
 }
 
 // figuresOnly stands beside every verdict.
-var figuresOnly = Caution{
-	"Only the figures of the process were compared, not what is in the jar or how it was filled. A recipe that is not a tested one stays so.",
-	cite.Citation{Where: "usual caution", Basis: cite.Practice},
+var figuresOnly = cite.Caution{
+	Text:     "Only the figures of the process were compared, not what is in the jar or how it was filled. A recipe that is not a tested one stays so.",
+	Citation: cite.Citation{Where: "usual caution", Basis: cite.Practice},
 }

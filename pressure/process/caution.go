@@ -2,17 +2,11 @@ package process
 
 import "example.org/lakelarder/units/cite"
 
-// Caution is something to show beside a schedule, in words, and where it comes from.
-type Caution struct {
-	Text     string
-	Citation cite.Citation
-}
-
 // Cautions returns what must be known before a load is canned by this schedule, most particular first: first
 // what belongs to this product, jar and gauge, then what holds for every process. It is never empty; the
 // slice is the caller's own.
-func (s Schedule) Cautions() []Caution {
-	var all []Caution
+func (s Schedule) Cautions() []cite.Caution {
+	var all []cite.Caution
 	if s.Extension {
 		all = append(all, extensionCaution)
 	}
@@ -27,7 +21,7 @@ func (s Schedule) Cautions() []Caution {
 		all = append(all, pintCautions...)
 	}
 	if s.Jar == HalfPint || s.Jar == TwelveOunce {
-		all = append(all, Caution{"This jar takes the minutes of the pint jar, not fewer.", s.smallJar()})
+		all = append(all, cite.Caution{Text: "This jar takes the minutes of the pint jar, not fewer.", Citation: s.smallJar()})
 	}
 	if s.Gauge == Weighted {
 		all = append(all, weightedCautions...)

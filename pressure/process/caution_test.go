@@ -8,6 +8,8 @@ import (
 
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/pressure/process"
+
+	"example.org/lakelarder/units/cite"
 )
 
 // What the guide says of a load is among its cautions with the place it is printed at; what older or unofficial pages say is not.
@@ -20,7 +22,7 @@ func TestStatements(t *testing.T) {
 		q.Pack = usualPack(q.Product)
 		s, err := process.Find(q)
 		require.NoError(t, err)
-		var said []process.Caution
+		var said []cite.Caution
 		for _, c := range s.Cautions() {
 			if strings.Contains(c.Text, r.Text("words")) {
 				said = append(said, c)
@@ -66,11 +68,11 @@ func TestEveryCautionIsInTheCopy(t *testing.T) {
 func TestCautionsAreFresh(t *testing.T) {
 	for _, s := range process.Schedules() {
 		first := s.Cautions()
-		whole := append([]process.Caution(nil), first...)
+		whole := append([]cite.Caution(nil), first...)
 		for i := range first {
-			first[i] = process.Caution{}
+			first[i] = cite.Caution{}
 		}
-		_ = append(first, process.Caution{Text: "another"})
+		_ = append(first, cite.Caution{Text: "another"})
 		require.Equal(t, whole, s.Cautions())
 		require.Greater(t, len(whole), 12)
 	}
