@@ -116,10 +116,10 @@ func noBand(r Request) NotPublishedError {
 	switch {
 	case r.Altitude < 0:
 		e.Stated = "the tables start at 0 ft"
-	case r.Gauge == Weighted || r.Altitude > Ceiling:
-		e.Stated = "nothing is looked up above " + height(Ceiling)
-	default:
+	case r.Gauge == Dial:
 		e.Stated = "the dial-gauge tables end at " + height(lastDial)
+	default:
+		e.Stated = "nothing is looked up above " + height(Ceiling)
 	}
 	return e
 }

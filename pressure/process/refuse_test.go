@@ -29,7 +29,38 @@ func TestRefusals(t *testing.T) {
 		require.True(t, strings.HasPrefix(err.Error(), "no process is published for "), err.Error())
 		require.NotContains(t, err.Error(), "psi")
 		require.NotContains(t, err.Error(), "min")
+
+		// The extension does not open a door for them either.
+		_, err = process.FindExtension(q)
+		if refusal.Missing != process.MissingAltitude {
+			require.Equal(t, refusal, err)
+		} else if q.Gauge == process.Weighted || q.Altitude < 0 || q.Altitude > process.Ceiling {
+			require.ErrorAs(t, err, new(process.NotPublishedError))
+		}
 	})
+}
+
+// The message names what ran out and what the tables have there, without offering it as an answer.
+func TestRefusalMessages(t *testing.T) {
+	whole := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial}
+	for message, change := range map[string]func(*process.Request){
+		"unset product; there are tables for fish, smoked fish and tuna":                          func(q *process.Request) { q.Product = 0 },
+		"fish in a pack given as precooked; its tables are for packs: raw":                        func(q *process.Request) { q.Pack = process.Precooked },
+		"raw fish in half-gallon jars; its tables are for jars: half-pint, 12 oz, pint and quart": func(q *process.Request) { q.Jar = process.HalfGallon },
+		"raw fish in unset jar; its tables are for jars: half-pint, 12 oz, pint and quart":        func(q *process.Request) { q.Jar = 0 },
+		"raw fish in pint jars with unset gauge; its tables are for gauges: dial and weighted":    func(q *process.Request) { q.Gauge = 0 },
+		"raw fish in pint jars with gauge(7); its tables are for gauges: dial and weighted":       func(q *process.Request) { q.Gauge = 7 },
+		"raw fish in pint jars, dial gauge, at -1 ft; the tables start at 0 ft":                   func(q *process.Request) { q.Altitude = -units.Foot },
+		"raw fish in pint jars, dial gauge, at 8,001 ft; the dial-gauge tables end at 8,000 ft":   func(q *process.Request) { q.Altitude = 8_001 * units.Foot },
+		"raw fish in pint jars, weighted gauge, at 10,001 ft; nothing is looked up above 10,000 ft": func(q *process.Request) {
+			q.Gauge, q.Altitude = process.Weighted, 10_001*units.Foot
+		},
+	} {
+		q := whole
+		change(&q)
+		_, err := process.Find(q)
+		require.EqualError(t, err, "no process is published for "+message)
+	}
 }
 
 // There are more requests to refuse than rows to give: the negative half is not an afterthought.

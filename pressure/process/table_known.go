@@ -51,7 +51,7 @@ func knownTime(c Claim) cite.Caution {
 
 // beyond says that an extension rule goes on where the official table ends, to one whose recipe goes on too.
 func beyond(c Claim) []Finding {
-	if c.Gauge != Dial || !c.Altitude.Given || !extension.band.Contains(c.Altitude.Value) {
+	if c.Gauge != Dial || !extension.band.Contains(c.Altitude.Value) {
 		return nil
 	}
 	if _, refusal := narrow(c.request(), true); refusal != nil {

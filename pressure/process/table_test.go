@@ -195,6 +195,10 @@ func TestProcedure(t *testing.T) {
 			if diff := cmp.Diff(want, got); diff != "" {
 				t.Errorf("%v %v: -printed +code\n%s", s.Product, s.Jar, diff)
 			}
+			require.Equal(t, r.Text("headspace_place"), s.HeadspaceCitation.Where)
+			require.Equal(t, r.Text("water_place"), s.WaterCitation.Where)
+			require.Equal(t, r.Text("vent_place"), s.VentCitation.Where)
+			require.Equal(t, r.Text("come_up_place"), s.ComeUpCitation.Where)
 		}
 	})
 	require.Equal(t, len(process.Schedules()), loads, "every schedule has a printed procedure")
