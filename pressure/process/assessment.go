@@ -68,7 +68,9 @@ func (f Finding) String() string {
 	if f.Published != "" {
 		s += ", " + f.Published + " published"
 	}
-	if f.Difference != "" {
+	if f.Kind == Over {
+		s += ", more by " + f.Difference + " and not better"
+	} else if f.Difference != "" {
 		s += ", " + f.Kind.String() + " by " + f.Difference
 	}
 	if f.Known.Text != "" {

@@ -155,3 +155,16 @@ func TestCheckRefusesFiguresBelowZero(t *testing.T) {
 		require.Zero(t, a.Verdict)
 	}
 }
+
+// TestMoreIsNotBetter: a claim beyond the published figure is said to be that, never praised.
+func TestMoreIsNotBetter(t *testing.T) {
+	a, err := process.Check(process.Claim{
+		Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Weighted,
+		Altitude: process.State(4350 * units.Foot), Pressure: process.State(15 * units.PSI),
+		Process: process.State(110 * time.Minute), Vent: process.State(10 * time.Minute),
+	})
+	require.NoError(t, err)
+	require.Equal(t, process.Exceeds, a.Verdict)
+	require.Len(t, a.Findings, 1)
+	require.Equal(t, "process time: 110 min stated, 100 min published, more by 10 min and not better", a.Findings[0].String())
+}
