@@ -1,0 +1,85 @@
+package canner
+
+import (
+	"math/bits"
+	"sort"
+	"strconv"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+)
+
+// Optimality says how much is known about a packing. The zero Optimality is not known.
+type Optimality uint8
+
+// What is known. No better packing exists where it is proven; where it is best known, one might.
+const (
+	BestKnown Optimality = iota + 1
+	Proven
+)
+
+// String is the word: "best known", "proven".
+func (o Optimality) String() string {
+	switch o {
+	case BestKnown:
+		return "best known"
+	case Proven:
+		return "proven"
+	}
+	return "Optimality(" + strconv.Itoa(int(o)) + ")"
+}
+
+// Packing is the densest known way to stand equal circles in a circle. Ratio is the diameter of the outer circle
+// over that of the inner ones, rounded to the nearest 1e-12.
+type Packing struct {
+	Circles    int
+	Ratio      units.Ratio
+	Optimality Optimality
+	Citation   cite.Citation
+}
+
+// maxCircles is where the published table ends.
+const maxCircles = len(circles)
+
+// FindPacking returns the packing of 1 to 40 circles; any other number is a units.RangeError. The ratios of 1 to 9,
+// 11, 13, 15, 18 and 19 agree with closed forms to fifteen digits. Source: Birgin and Gentil 2009, table 1, reference column.
+func FindPacking(n int) (Packing, error) {
+	if n < 1 || n > maxCircles {
+		return Packing{}, units.RangeError{What: "number of circles", Got: strconv.Itoa(n), Low: "1", High: strconv.Itoa(maxCircles)}
+	}
+	c := circles[n-1]
+	return Packing{
+		Circles:    n,
+		Ratio:      units.RoundTo(units.Ratio(c.ratio), digitsPerQuantum) / digitsPerQuantum,
+		Optimality: c.optimality,
+		Citation:   cite.Citation{Source: cite.BirginGentil2009, Where: "table 1, reference column, " + strconv.Itoa(n), Basis: cite.Read},
+	}, nil
+}
+
+// The table has sixteen decimals, a units.Ratio twelve.
+const (
+	tableOne         = 10_000 * uint64(units.One)
+	digitsPerQuantum = 10_000
+)
+
+// across returns how many circles of one diameter stand in a circle of another, and whether the table ends before
+// the room does. The caller has checked both: at most 1 m, and at least 10 mm.
+func across(outer, inner units.Length) (n int, beyond bool) {
+	if outer < inner {
+		return 0, false
+	}
+	hi, lo := bits.Mul64(uint64(outer), tableOne)
+	available, _ := bits.Div64(hi, lo, uint64(inner)) // rounded down, which loses nothing: the table's ratios are whole
+	n = sort.Search(maxCircles, func(i int) bool { return circles[i].ratio > available })
+	return n, available > circles[maxCircles-1].ratio
+}
+
+// room returns the diameter that n circles need, rounded up.
+func room(n int, inner units.Length) units.Length {
+	hi, lo := bits.Mul64(uint64(inner), circles[n-1].ratio)
+	need, rest := bits.Div64(hi, lo, tableOne)
+	if rest > 0 {
+		need++
+	}
+	return units.Length(need)
+}

@@ -1,0 +1,75 @@
+package canner
+
+import (
+	"strconv"
+	"time"
+
+	"example.org/lakelarder/pressure/process"
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+)
+
+// Span is how long a part of a load takes, from published figures. Open: it may take longer than Most, and the print
+// says no upper figure.
+type Span struct {
+	Least, Most time.Duration
+	Open        bool
+	Citation    cite.Citation
+}
+
+func (s Span) plus(t Span) Span {
+	return Span{Least: s.Least + t.Least, Most: s.Most + t.Most, Open: s.Open || t.Open}
+}
+
+// Cycle is the time of one load from turning on the heat to lifting the lid, in its parts. It is for planning a day: the
+// schedule and the gauge decide, not the clock on the wall.
+type Cycle struct {
+	HeatUp, Vent, Pressurize, Process, CoolDown, Wait Span
+	Total                                             Span
+}
+
+// CycleOf returns how long a load of a schedule takes. Heating, pressurizing and cooling are the print's usual figures; with
+// quarts heating takes what the least come-up leaves beside venting, and with smoked fish on 4 quarts of cold water it may
+// take longer: both are Open. Heavy old canners take 30 min to cool with pints and 45 min with quarts. A schedule that is
+// none of process is a ContradictionError. Source: USDA Complete Guide, Guide 1, rev. 2015, pp. 1-17 and 1-22.
+func CycleOf(s process.Schedule) (Cycle, error) {
+	if s.Process <= 0 {
+		return Cycle{}, ContradictionError{What: "schedule", Got: "of no process", Expected: "one that process returned"}
+	}
+	c := Cycle{
+		HeatUp:     Span{Least: 12 * time.Minute, Most: 15 * time.Minute, Open: s.Product == process.SmokedFish, Citation: coolingSource},
+		Vent:       Span{Least: s.Vent, Most: s.Vent, Citation: s.VentCitation},
+		Pressurize: Span{Least: 3 * time.Minute, Most: 5 * time.Minute, Citation: guide1("Using pressure canners, step 3, p. 1-22")},
+		Process:    Span{Least: s.Process, Most: s.Process, Citation: s.Citation},
+		CoolDown:   Span{Least: leastCooling, Most: 60 * time.Minute, Citation: coolingSource},
+		Wait:       Span{Least: lidWait, Most: lidWait, Citation: coolSource},
+	}
+	if s.ComeUp > 0 {
+		heat := s.ComeUp - s.Vent
+		c.HeatUp = Span{Least: heat, Most: heat, Open: true, Citation: s.ComeUpCitation}
+	}
+	for _, part := range [...]Span{c.HeatUp, c.Vent, c.Pressurize, c.Process, c.CoolDown, c.Wait} {
+		c.Total = c.Total.plus(part)
+	}
+	c.Total.Citation = cite.Citation{Source: cite.USDAGuide1Rev2015, Where: "sum of the parts", Basis: cite.Computed}
+	return c, nil
+}
+
+// Day returns how long some loads take with one canner or with two side by side, emptying and filling a canner
+// between its loads taking as long as said. Loads must be 1 to 100, canners 1 or 2, refilling 0 to 4 h: otherwise a
+// units.RangeError. Somebody stays with the canners all the time. Exact sum of the parts.
+func (c Cycle) Day(loads, canners int, refill time.Duration) (Span, error) {
+	if loads < 1 || loads > 100 {
+		return Span{}, units.RangeError{What: "loads", Got: strconv.Itoa(loads), Low: "1", High: "100"}
+	}
+	if canners < 1 || canners > 2 {
+		return Span{}, units.RangeError{What: "canners", Got: strconv.Itoa(canners), Low: "1", High: "2"}
+	}
+	if err := units.CheckDuration("refilling", refill, 0, 4*time.Hour); err != nil {
+		return Span{}, err
+	}
+	rounds := time.Duration((loads + canners - 1) / canners)
+	pause := (rounds - 1) * refill
+	return Span{Least: rounds*c.Total.Least + pause, Most: rounds*c.Total.Most + pause, Open: c.Total.Open,
+		Citation: cite.Citation{Where: "loads one after the other, refilling as the caller says", Basis: cite.Computed}}, nil
+}

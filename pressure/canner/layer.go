@@ -1,0 +1,63 @@
+package canner
+
+import (
+	"strconv"
+
+	"example.org/lakelarder/pressure/process"
+	"example.org/lakelarder/units/cite"
+)
+
+// LayerLimit is what keeps another layer of jars out. The zero LayerLimit is none stated.
+type LayerLimit uint8
+
+// The reasons, in the order in which they are looked at.
+const (
+	ByRule    LayerLimit = iota + 1 // quarts stand in one layer, smaller jars in two at most
+	ByMaker                         // the canner's manual allows no more
+	ByDivider                       // no rack to put between
+	ByHeight                        // no room under the lid
+)
+
+// String is the reason in words.
+func (l LayerLimit) String() string {
+	switch l {
+	case ByRule:
+		return "the published rule"
+	case ByMaker:
+		return "the maker's manual"
+	case ByDivider:
+		return "no divider"
+	case ByHeight:
+		return "the height under the lid"
+	}
+	return "LayerLimit(" + strconv.Itoa(int(l)) + ")"
+}
+
+// mostLayers is tested; three are not.
+const mostLayers = 2
+
+// layersSource: quarts in one layer even in large canners, pints in two. The rack between, and that three are not
+// tested, are from answers of extension services.
+var layersSource = cite.Citation{Source: cite.USDAGuide1Rev2015, Where: "Recommended canners, p. 1-17", Basis: cite.Read}
+
+// layers returns how many layers of the jar the vessel takes, zero when not even one, and what keeps another one out.
+func (v Vessel) layers(jar JarSize) (int, LayerLimit) {
+	most, by, maker := mostLayers, ByRule, v.SmallerLayers
+	if jar.Jar >= process.PintAndHalf {
+		most, maker = 1, v.QuartLayers
+	}
+	if maker != 0 {
+		most, by = maker, ByMaker
+	}
+	if most > 1 && v.Divider == 0 {
+		most, by = 1, ByDivider
+	}
+	top := v.Rack + jar.Height
+	for n := 1; n <= most; n++ {
+		if top > v.Height {
+			return n - 1, ByHeight
+		}
+		top += v.Divider + jar.Height
+	}
+	return most, by
+}

@@ -1,0 +1,50 @@
+package canner
+
+import (
+	"time"
+
+	"example.org/lakelarder/pressure/process"
+)
+
+// Marks are the moments of a run that somebody wrote down, as times since the start of the record. What was not
+// written down is left out: process.State(d) marks a moment, the zero value is not marked.
+type Marks struct {
+	HeatOn      process.Stated[time.Duration] // the burner under the closed lid
+	SteadySteam process.Stated[time.Duration] // a steady stream from the open vent
+	VentClosed  process.Stated[time.Duration] // petcock closed, or weight on
+	Timer       process.Stated[time.Duration] // the last time the timer was started
+	HeatOff     process.Stated[time.Duration]
+	Gone        process.Stated[time.Duration] // the pressure: gauge at zero, or lock dropped
+	WeightOff   process.Stated[time.Duration] // or petcock opened
+	LidOff      process.Stated[time.Duration]
+}
+
+// check returns the first mark that cannot have been: before the start, or in an order that no run has. A timer
+// started too early and a vent opened too early are possible, and findings.
+func (m Marks) check() error {
+	named := [...]struct {
+		name string
+		mark process.Stated[time.Duration]
+	}{{"heat on", m.HeatOn}, {"steady steam", m.SteadySteam}, {"vent closed", m.VentClosed}, {"timer", m.Timer}, {"heat off", m.HeatOff},
+		{"pressure gone", m.Gone}, {"weight off", m.WeightOff}, {"lid off", m.LidOff}}
+	for _, n := range named {
+		if n.mark.Value < 0 || n.mark.Value > longestRun {
+			return ContradictionError{What: "mark of " + n.name, Got: n.mark.Value.String(), Expected: "a time within a week from the start of the record"}
+		}
+	}
+	for _, pair := range [...][2]int{{0, 1}, {0, 2}, {1, 2}, {2, 4}, {3, 4}, {2, 5}, {2, 6}, {2, 7}, {4, 5}, {4, 7}, {6, 7}} {
+		first, second := named[pair[0]], named[pair[1]]
+		if first.mark.Given && second.mark.Given && first.mark.Value > second.mark.Value {
+			return ContradictionError{What: "mark of " + second.name, Got: second.mark.Value.String(),
+				Expected: "no earlier than " + first.name + " at " + first.mark.Value.String()}
+		}
+	}
+	return nil
+}
+
+const longestRun = 7 * 24 * time.Hour
+
+// over reports whether the heat is off, or must have been.
+func (m Marks) over() bool {
+	return m.HeatOff.Given || m.Gone.Given || m.WeightOff.Given || m.LidOff.Given
+}
