@@ -37,6 +37,7 @@ type SaltLimit struct {
 	ID       string
 	Least    units.Ratio
 	Pack     Pack
+	Smoked   Smoking
 	Nitrite  bool
 	Fish     string // what it applies to
 	Place    string // where, or who says so
@@ -50,3 +51,18 @@ func SaltLimits() []SaltLimit { return append([]SaltLimit(nil), saltLimits[:]...
 // DefaultSaltLimit returns 3.5 % without nitrite, the strictest of SaltLimits and the only target this library
 // takes by itself, whatever the pack. It does not make fish keep without cold, and local rules go before it.
 func DefaultSaltLimit() SaltLimit { return saltLimits[0] }
+
+// StrictestSaltLimit returns the highest published limit without nitrite that can apply to fish smoked and packed so; what is not stated,
+// by the fish or by the rule, can apply. With both open it is 3.5 %, the DefaultSaltLimit. A limit with nitrite never comes out
+// of it: a factor of ten in nitrite is dangerous, and fish at home needs none.
+func StrictestSaltLimit(smoked Smoking, pack Pack) SaltLimit {
+	var strictest SaltLimit
+	for _, l := range saltLimits {
+		applies := (l.Pack == pack || l.Pack == PackNotStated || pack == PackNotStated) &&
+			(l.Smoked == smoked || l.Smoked == SmokingNotStated || smoked == SmokingNotStated)
+		if applies && !l.Nitrite && l.Least > strictest.Least {
+			strictest = l
+		}
+	}
+	return strictest
+}

@@ -1,0 +1,127 @@
+package brine
+
+import (
+	"time"
+
+	"example.org/lakelarder/units"
+)
+
+// Stated is a figure that a recipe may state or leave out. The zero value is left out; State makes one that is stated.
+type Stated[T comparable] struct {
+	Value T
+	Given bool
+}
+
+// State returns a figure that is stated.
+func State[T comparable](value T) Stated[T] { return Stated[T]{Value: value, Given: true} }
+
+// Method is how a recipe salts the fish. The zero Method is not stated.
+type Method uint8
+
+// The methods.
+const (
+	MethodNotStated Method = iota
+	DrySalted
+	WetBrined
+)
+
+// String is the method in words: "dry salted".
+func (m Method) String() string {
+	switch m {
+	case DrySalted:
+		return "dry salted"
+	case WetBrined:
+		return "wet brined"
+	}
+	return "method not stated"
+}
+
+// Claim is what a recipe states about its salting. What it does not state stays zero. Salt and sugar are told by weight, or by volume of a
+// named ingredient; a dry cure also as salt to fish, a brine also as its strength by mass. Claims are comparable.
+type Claim struct {
+	Method Method
+	Fish   Stated[units.Mass]
+
+	Salt       Stated[units.Mass]
+	SaltVolume Stated[units.Volume]
+	SaltAs     Ingredient // of SaltVolume; the zero Ingredient is a salt without a name
+	SaltToFish Stated[units.Ratio]
+
+	Sugar       Stated[units.Mass]
+	SugarVolume Stated[units.Volume]
+	SugarAs     Ingredient
+
+	Water    Stated[units.Volume] // of the brine
+	Strength Stated[units.Ratio]  // of the brine, salt/(salt + water) by mass
+
+	Time        Stated[time.Duration]
+	Temperature Stated[units.Temperature]
+	Thickness   Stated[units.Length]
+	Faces       Faces
+	Fatness     Fatness
+
+	Smoked         Smoking
+	Pack           Pack
+	Loss           Stated[units.Ratio] // of raw weight, in drying and smoking
+	WaterPhaseSalt Stated[units.Ratio] // measured in the loin
+	Nitrite        bool
+}
+
+// check refuses figures that no recipe can have.
+func (c Claim) check() error {
+	for _, m := range []struct {
+		what string
+		mass Stated[units.Mass]
+		most units.Mass
+	}{{"fish", c.Fish, largestFillet}, {"salt", c.Salt, largestFillet}, {"sugar", c.Sugar, sweetest * largestFillet}} {
+		if m.mass.Given && (m.mass.Value <= 0 || m.mass.Value > m.most) {
+			return units.RangeError{What: m.what, Got: m.mass.Value.String(), Low: "more than 0 g", High: m.most.String()}
+		}
+	}
+	for _, v := range []struct {
+		what   string
+		volume Stated[units.Volume]
+	}{{"salt", c.SaltVolume}, {"sugar", c.SugarVolume}, {"water", c.Water}} {
+		if v.volume.Given && (v.volume.Value <= 0 || v.volume.Value > largestBrine) {
+			return units.RangeError{What: v.what, Got: v.volume.Value.String(), Low: "more than 0 mL", High: largestBrine.String()}
+		}
+	}
+	for _, r := range []struct {
+		what  string
+		share Stated[units.Ratio]
+	}{{"salt to fish", c.SaltToFish}, {"brine strength", c.Strength}, {"loss", c.Loss}, {"water phase salt", c.WaterPhaseSalt}} {
+		if err := units.Check(r.what, r.share.Value, 0, units.One); err != nil {
+			return err
+		}
+	}
+	if c.Time.Given {
+		if err := units.CheckDuration("time", c.Time.Value, 1, longest); err != nil {
+			return err
+		}
+	}
+	if c.Thickness.Given {
+		if err := units.Check("thickness", c.Thickness.Value, thinnest, thickest); err != nil {
+			return err
+		}
+	}
+	if c.Temperature.Given {
+		return units.CheckTemperature("temperature", c.Temperature.Value, units.Celsius(-30), units.Celsius(60))
+	}
+	return nil
+}
+
+// largestBrine catches slips of units; practice, no source.
+const largestBrine = 1_000 * units.Litre
+
+// method is the one stated, or else the one that the figures of the claim tell.
+func (c Claim) method() Method {
+	switch {
+	case c.Method != MethodNotStated:
+		return c.Method
+	case c.Water.Given || c.Strength.Given:
+		return WetBrined
+	case c.SaltToFish.Given || c.Salt.Given && c.Fish.Given:
+		return DrySalted
+	}
+	return MethodNotStated
+}

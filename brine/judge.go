@@ -1,0 +1,139 @@
+package brine
+
+import (
+	"time"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+)
+
+// leastBrine is the weakest brine for smoking in print: a cup of salt to a gallon of water, with table salt.
+var leastBrineCitation = cite.Citation{Source: cite.MSUEPreservingFoodSafely1997, Where: "item 01600579", Basis: cite.Read}
+
+func leastBrine() (units.Ratio, error) {
+	salt, err := weighings[0].MassOf(units.Cup)
+	if err != nil {
+		return 0, err
+	}
+	return strengthOf(salt, units.Gallon)
+}
+
+func judgeDose(c Claim, a *Assessment) error {
+	switch {
+	case a.Method == MethodNotStated:
+		a.find(Finding{What: "method", Kind: NotStated})
+	case a.Method == DrySalted && a.SaltToFish == 0:
+		a.find(Finding{What: "salt to fish", Kind: NotStated, Published: "30 g per kg, 1:4 and 1:3", Citation: handSaltedCitation})
+	case a.Method == DrySalted:
+		judgeDryDose(a)
+	case a.Strength == 0:
+		a.find(Finding{What: "brine strength", Kind: NotStated})
+	default:
+		return judgeStrength(a)
+	}
+	return nil
+}
+
+func judgeDryDose(a *Assessment) {
+	f := Finding{What: "salt to fish", Stated: percent(a.SaltToFish)}
+	switch {
+	case a.SaltToFish < handSalted:
+		f.Kind, f.Published, f.Citation = Short, percent(handSalted), handSaltedCitation
+		f.Difference = percent(handSalted - a.SaltToFish)
+	case a.SaltToFish > handSalted && a.SaltToFish < quarter:
+		f.Kind, f.Published, f.Citation = Different, "no dose between 3 % and 1:4", quarterCitation
+	case a.SaltToFish > third+1:
+		f.Kind, f.Published, f.Citation = Over, "1:3", thirdCitation
+	default:
+		return
+	}
+	a.find(f)
+}
+
+func judgeStrength(a *Assessment) error {
+	least, err := leastBrine()
+	if err != nil {
+		return err
+	}
+	limit, citation := Saturation()
+	f := Finding{What: "brine strength", Stated: percent(a.Strength)}
+	switch {
+	case a.Strength < least:
+		f.Kind, f.Published, f.Citation = Short, percent(least)+", a cup of table salt to the gallon,", leastBrineCitation
+		f.Difference = percent(least - a.Strength)
+	case a.Strength > limit:
+		f.Kind, f.Published, f.Citation = Over, percent(limit)+", saturation,", citation
+		f.Difference = percent(a.Strength - limit)
+	default:
+		return nil
+	}
+	a.find(f)
+	return nil
+}
+
+// judgeTime holds fish buried in salt against the dry-salting table; a measured dose and a brine are judged by what salt they can bring in.
+func judgeTime(c Claim, a *Assessment) error {
+	if !c.Time.Given {
+		a.find(Finding{What: "time", Kind: NotStated})
+		return nil
+	}
+	if a.SaltToFish < quarter || !c.Thickness.Given {
+		return nil
+	}
+	if c.Fatness == FatnessNotStated {
+		c.Fatness = FatFish // the longer time
+	}
+	printed, err := FindSaltingTime(c.Thickness.Value, c.Fatness)
+	if err != nil {
+		a.find(Finding{What: "time", Kind: Different, Stated: c.Time.Value.String(), Published: "no time for this thickness",
+			Citation: cite.Citation{Source: cite.WhelanSmoking, Where: "dry-salting table", Basis: cite.Read}})
+		return nil
+	}
+	f := Finding{What: "time", Stated: c.Time.Value.String(), Published: printed.Time.String(), Citation: printed.Citation}
+	switch off := c.Time.Value - printed.Time; {
+	case off < 0:
+		f.Kind, f.Difference = Short, (-off).String()
+	case off > 0:
+		f.Kind, f.Difference = Over, off.String()
+	default:
+		return nil
+	}
+	a.find(f)
+	return nil
+}
+
+// The published temperatures: where dry-salted fish lies and where it brines for more than four hours, and the brine at its start.
+var (
+	coldLimit         = units.Fahrenheit(38)
+	startLimit        = units.Fahrenheit(60)
+	startLimitHolds   = 4 * time.Hour
+	brineTempCitation = cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.5(2); also 1 NYCRR 262.5(a)", Basis: cite.Read}
+)
+
+func judgeTemperature(c Claim, a *Assessment) error {
+	limit, citation := coldLimit, keepCold.Citation
+	if a.Method == WetBrined {
+		citation = brineTempCitation
+		if c.Time.Given && c.Time.Value <= startLimitHolds {
+			limit = startLimit
+		}
+	}
+	if !c.Temperature.Given {
+		a.find(Finding{What: "temperature", Kind: NotStated, Published: "at most " + limit.Text(units.FahrenheitScale, 0), Citation: citation})
+		return nil
+	}
+	if !c.Temperature.Value.Above(limit) {
+		return nil
+	}
+	off, err := c.Temperature.Value.Sub(limit)
+	if err != nil {
+		return err
+	}
+	a.find(Finding{What: "temperature", Kind: TooWarm, Stated: c.Temperature.Value.String(), Published: "at most " + limit.Text(units.FahrenheitScale, 0),
+		Difference: units.Text(off, units.FahrenheitDegrees, 1), Citation: citation})
+	return nil
+}
+
+func percent(r units.Ratio) string {
+	return units.Text(units.RoundTo(r, units.Percent/1000), units.Percent, 2)
+}
