@@ -71,7 +71,7 @@ func across(outer, inner units.Length) (n int, beyond bool) {
 	hi, lo := bits.Mul64(uint64(outer), tableOne)
 	available, _ := bits.Div64(hi, lo, uint64(inner)) // rounded down, which loses nothing: the table's ratios are whole
 	n = sort.Search(maxCircles, func(i int) bool { return circles[i].ratio > available })
-	return n, available > circles[maxCircles-1].ratio
+	return n, n == maxCircles && outer > room(n, inner)
 }
 
 // room returns the diameter that n circles need, rounded up.

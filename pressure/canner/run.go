@@ -68,11 +68,9 @@ func limitsOf[T Record](r Run) (l limits[T], err error) {
 		l.atLeast = r.Schedule.Pressure + max(0, r.Gauge.ReadsHigh)
 		l.over = l.atLeast + overBy
 	case *limits[units.Temperature]:
-		air := r.Air
-		if air == (pressure.Air{}) {
-			if air, err = pressure.AirAt(r.Altitude); err != nil {
-				break
-			}
+		air, e := airOf(r)
+		if e != nil {
+			return limits[T]{}, e
 		}
 		if l.atLeast, err = air.SteamUnder(r.Schedule.Pressure); err != nil {
 			break
@@ -84,6 +82,25 @@ func limitsOf[T Record](r Run) (l limits[T], err error) {
 	}
 	return l, err
 }
+
+// airOf is the air around the canner. A barometer that is further from the map than the weather takes it is not believed: it was
+// set to sea level, or its unit was lost.
+func airOf(r Run) (pressure.Air, error) {
+	if r.Air == (pressure.Air{}) {
+		return pressure.AirAt(r.Altitude)
+	}
+	height, err := r.Air.Altitude()
+	if err != nil {
+		return pressure.Air{}, err
+	}
+	if height > r.Altitude+weather || height < r.Altitude-weather {
+		return pressure.Air{}, ContradictionError{What: "barometer", Got: r.Air.Pressure().String(), Expected: "station pressure at " + r.Altitude.String()}
+	}
+	return r.Air, nil
+}
+
+// weather moves a barometer by 1,000 ft of altitude in ordinary times.
+const weather = 1500 * units.Foot
 
 // quanta is the whole number of a reading.
 func quanta[T Record](v T) int64 {
