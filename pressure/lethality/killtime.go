@@ -1,0 +1,135 @@
+package lethality
+
+import (
+	"math"
+	"strconv"
+	"time"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+)
+
+// KillTable is a published table of times that give a number of log10 reductions at one held temperature.
+type KillTable uint8
+
+// The tables. The zero KillTable is none.
+const (
+	BotulinumA4    KillTable = iota + 1 // non-proteolytic C. botulinum, US FDA table A-4: z 7 K below 90 °C
+	BotulinumUK                         // non-proteolytic C. botulinum, UK: z 9 K below 90 °C
+	ListeriaA3                          // L. monocytogenes, US FDA table A-3
+	ListeriaUK                          // L. monocytogenes, UK short list
+	Salmonella1999                      // Salmonella in cooked beef, FSIS 1999, superseded: meat, not fish
+)
+
+// String names the table.
+func (k KillTable) String() string {
+	switch k {
+	case BotulinumA4:
+		return "non-proteolytic botulinum, US FDA A-4"
+	case BotulinumUK:
+		return "non-proteolytic botulinum, UK"
+	case ListeriaA3:
+		return "Listeria, US FDA A-3"
+	case ListeriaUK:
+		return "Listeria, UK short list"
+	case Salmonella1999:
+		return "Salmonella in cooked beef, FSIS 1999"
+	}
+	return "kill table " + strconv.Itoa(int(k))
+}
+
+// Citation is where the table is from, the zero Citation for none.
+func (k KillTable) Citation() cite.Citation {
+	switch k {
+	case BotulinumA4:
+		return cite.Citation{Source: cite.FDAHazardsGuide4, Where: "Appendix 4, table A-4", Basis: cite.Recalled}
+	case BotulinumUK:
+		return cite.Citation{Source: cite.FSAVacuumTraining, Where: "module 3, section 2", Basis: cite.Read}
+	case ListeriaA3:
+		return cite.Citation{Source: cite.FDAHazardsGuide4, Where: "Appendix 4, table A-3", Basis: cite.Recalled}
+	case ListeriaUK:
+		return cite.Citation{Source: cite.FSAListeriaShortList, Where: "equivalents of 70 C for 2 minutes", Basis: cite.Recalled}
+	case Salmonella1999:
+		return cite.Citation{Source: cite.FSISAppendixA1999, Where: "compliance table", Basis: cite.Read}
+	}
+	return cite.Citation{}
+}
+
+// KillTime is one printed row: the time at a held temperature that gives the log10 reductions. A zero Time was printed as 0 s:
+// the heat is instantaneous there, not nought.
+type KillTime struct {
+	Table       KillTable
+	Temperature units.Temperature
+	Time        time.Duration
+	Reductions  units.Ratio
+	Citation    cite.Citation
+}
+
+type degree uint8
+
+const (
+	celsius degree = iota
+	fahrenheit
+)
+
+const (
+	minutes = float64(time.Minute)
+	seconds = float64(time.Second)
+)
+
+type printedKill struct {
+	table   KillTable
+	degrees float64
+	scale   degree
+	time    float64
+	unit    float64
+	logs    float64
+}
+
+func (p printedKill) row() KillTime {
+	at := units.Celsius(p.degrees)
+	if p.scale == fahrenheit {
+		at = units.Fahrenheit(p.degrees)
+	}
+	logs, _ := units.OfFloat(p.logs, units.One)
+	return KillTime{p.table, at, time.Duration(math.Round(p.time * p.unit)), logs, p.table.Citation()}
+}
+
+// KillTimes returns every printed row of every table, in a fresh slice. Nothing lies between two rows: the tables are
+// looked up, never interpolated.
+func KillTimes() []KillTime {
+	all := make([]KillTime, len(killTimes))
+	for i, p := range killTimes {
+		all[i] = p.row()
+	}
+	return all
+}
+
+// KillTimesAt returns the printed rows of exactly that temperature for a target, the longest time first, which is the one
+// to go by: the UK and US figures differ. No row is an empty slice; the nearest row is never given instead.
+func KillTimesAt(t units.Temperature, tables ...KillTable) []KillTime {
+	found := []KillTime{}
+	for _, p := range killTimes {
+		row := p.row()
+		if row.Temperature != t || !listed(tables, row.Table) {
+			continue
+		}
+		at := len(found)
+		for at > 0 && found[at-1].Time < row.Time {
+			at--
+		}
+		found = append(found, KillTime{})
+		copy(found[at+1:], found[at:])
+		found[at] = row
+	}
+	return found
+}
+
+func listed(tables []KillTable, table KillTable) bool {
+	for _, one := range tables {
+		if one == table {
+			return true
+		}
+	}
+	return false
+}

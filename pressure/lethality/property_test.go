@@ -1,0 +1,116 @@
+package lethality_test
+
+import (
+	"math/rand"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/pressure/lethality"
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
+)
+
+// walk is a record of n readings made from a seed: steps of up to two minutes, temperatures -5 to 140 °C.
+func walk(t testing.TB, seed int64, n int) []series.Reading[units.Temperature] {
+	t.Helper()
+	rng := rand.New(rand.NewSource(seed))
+	var readings []series.Reading[units.Temperature]
+	at, c := time.Duration(rng.Int63n(int64(time.Hour))), 20+rng.Float64()*100
+	for i := 0; i < n; i++ {
+		readings = append(readings, series.Reading[units.Temperature]{At: at, Value: units.Celsius(c)})
+		at += 1 + time.Duration(rng.Int63n(int64(2*time.Minute)))
+		if rng.Intn(4) > 0 { // a quarter of the lines is level
+			c = min(max(c+rng.NormFloat64()*10, -5), 140)
+		}
+	}
+	return readings
+}
+
+func FuzzF(f *testing.F) {
+	f.Add(int64(1), uint8(5), uint8(2), int64(units.Kelvins))
+	f.Add(int64(2), uint8(90), uint8(40), int64(1))
+	f.Add(int64(3), uint8(2), uint8(0), int64(9*units.Kelvins))
+	f.Fuzz(func(t *testing.T, seed int64, length, place uint8, rise int64) {
+		readings := walk(t, seed, int(length)+2)
+		ref := lethality.F0()
+		whole, err := series.New(readings)
+		require.NoError(t, err)
+		f, err := lethality.F(whole, ref)
+		require.NoError(t, err)
+		slack := 2 + f/1e11
+
+		// F is additive: the record parted at a reading, and Divide at any two times
+		k := 1 + int(place)%(len(readings)-1)
+		head, err := series.New(readings[:k+1])
+		require.NoError(t, err)
+		tail, err := series.New(readings[k:])
+		require.NoError(t, err)
+		f1, err := lethality.F(head, ref)
+		require.NoError(t, err)
+		f2, err := lethality.F(tail, ref)
+		require.NoError(t, err)
+		require.InDelta(t, f, f1+f2, float64(slack))
+		first, span := readings[0].At, whole.Span()
+		hold := series.Stretch{From: first + span/256*time.Duration(place), To: first + span - span/512*time.Duration(255-place)}
+		if hold.From <= hold.To {
+			parts, err := lethality.Divide(whole, ref, hold)
+			require.NoError(t, err)
+			require.InDelta(t, f, parts.Total, float64(slack+2))
+			require.Equal(t, whole.LongestGap(), parts.LongestGap)
+		}
+
+		// one reading at a time gives the same to the nanosecond
+		running, err := lethality.Start(ref)
+		require.NoError(t, err)
+		for _, reading := range readings {
+			before := running.F()
+			running, err = running.Next(reading)
+			require.NoError(t, err)
+			require.GreaterOrEqual(t, running.F(), before)
+		}
+		require.Equal(t, f, running.F())
+		require.Equal(t, whole.LongestGap(), running.LongestGap())
+
+		// the log-mean rule is never above the trapezoid
+		trapezoid, err := lethality.FBy(whole, ref, lethality.Trapezoid)
+		require.NoError(t, err)
+		require.LessOrEqual(t, f, trapezoid+slack)
+
+		// never less when a reading rises
+		if rise > 0 && rise < int64(10*units.Kelvins) {
+			readings[k].Value = readings[k].Value.Add(units.TemperatureChange(rise))
+			warmer, err := series.New(readings)
+			require.NoError(t, err)
+			more, err := lethality.F(warmer, ref)
+			require.NoError(t, err)
+			require.GreaterOrEqual(t, more+slack, f)
+		}
+	})
+}
+
+// A reading put onto a straight line changes nothing but half a quantum of temperature.
+func TestMoreReadingsOfTheSameLines(t *testing.T) {
+	for seed := int64(1); seed <= 50; seed++ {
+		coarse, err := series.New(walk(t, seed, 20))
+		require.NoError(t, err)
+		var fine []series.Reading[units.Temperature]
+		last, _ := coarse.Last()
+		first, _ := coarse.First()
+		for at := first.At; at < last.At; at += 7 * time.Second {
+			v, err := coarse.ValueAt(at)
+			require.NoError(t, err)
+			fine = append(fine, series.Reading[units.Temperature]{At: at, Value: v})
+		}
+		for i := 0; i < coarse.Len(); i++ {
+			reading, _ := coarse.At(i)
+			fine = append(fine, reading)
+		}
+		f1, err := lethality.F(coarse, lethality.F0())
+		require.NoError(t, err)
+		f2, err := lethality.F(sorted(t, fine), lethality.F0())
+		require.NoError(t, err)
+		require.InEpsilon(t, float64(f1), float64(f2), 2e-8)
+	}
+}

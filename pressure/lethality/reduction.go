@@ -1,0 +1,100 @@
+package lethality
+
+import (
+	"math"
+	"math/bits"
+	"strconv"
+	"time"
+
+	"example.org/lakelarder/units"
+)
+
+// Reductions returns how many log10 reductions an F is for a D at the same reference: F/D, rounded down to 1e-12. F must not be
+// negative and D be above zero; otherwise, or beyond 9.2 million, a RangeError.
+func Reductions(f, d time.Duration) (units.Ratio, error) {
+	if err := units.CheckDuration("F", f, 0, longest); err != nil {
+		return 0, err
+	}
+	if err := units.CheckDuration("D", d, 1, longest); err != nil {
+		return 0, err
+	}
+	hi, lo := bits.Mul64(uint64(f), uint64(units.One))
+	if hi >= uint64(d) {
+		return 0, units.RangeError{What: "log reductions", Got: "more than 9.2 million"}
+	}
+	q, _ := bits.Div64(hi, lo, uint64(d))
+	if q > math.MaxInt64 {
+		return 0, units.RangeError{What: "log reductions", Got: "more than 9.2 million"}
+	}
+	return units.Ratio(q), nil
+}
+
+// Target returns the F for so many log10 reductions at a D: reductions·D, rounded up to the nanosecond. Target(D, 12*units.One) is
+// the 12-D of canning. D must be above zero and the reductions 0 to 1,000; otherwise a RangeError.
+func Target(d time.Duration, reductions units.Ratio) (time.Duration, error) {
+	if err := units.CheckDuration("D", d, 1, longest); err != nil {
+		return 0, err
+	}
+	if err := units.Check("log reductions", reductions, 0, 1_000*units.One); err != nil {
+		return 0, err
+	}
+	hi, lo := bits.Mul64(uint64(d), uint64(reductions))
+	if hi >= uint64(units.One) {
+		return 0, units.RangeError{What: "F", Got: "more than 292 years"}
+	}
+	q, rest := bits.Div64(hi, lo, uint64(units.One))
+	if rest > 0 {
+		q++
+	}
+	if q > math.MaxInt64 {
+		return 0, units.RangeError{What: "F", Got: "more than 292 years"}
+	}
+	return time.Duration(q), nil
+}
+
+// Survivors returns how many are left on average of a count after log10 reductions: count·10^-reductions, rounded up to 1e-12. The count
+// must be 1 or more and the reductions 0 to 1,000; otherwise, or when more than 9.2 million are left, a RangeError.
+func Survivors(count int64, reductions units.Ratio) (units.Ratio, error) {
+	if err := counted(count); err != nil {
+		return 0, err
+	}
+	if err := units.Check("log reductions", reductions, 0, 1_000*units.One); err != nil {
+		return 0, err
+	}
+	left := float64(count) * math.Exp(-math.Ln10*units.Float(reductions, units.One)) * float64(units.One)
+	if near := math.Round(left); math.Abs(near-left) <= 1e-13*near {
+		left = near
+	}
+	return units.OfFloat(math.Ceil(left), units.Ratio(1))
+}
+
+// LogCount returns the log10 of a count of 1 or more, to the nearest 1e-12; a smaller count is a RangeError. LogCount(n) + 3*units.One
+// are the reductions that leave one in a thousand containers spoiled.
+func LogCount(count int64) (units.Ratio, error) {
+	if err := counted(count); err != nil {
+		return 0, err
+	}
+	return units.OfFloat(math.Log10(float64(count)), units.One)
+}
+
+// DFromCounts returns the D at one temperature from two counts and the time between them: t/log10(N1/N2), rounded up to the
+// nanosecond, the side of more resistance. The counts must fall and the last be 1 or more, the time above zero; otherwise a RangeError.
+func DFromCounts(before, after int64, between time.Duration) (time.Duration, error) {
+	if err := counted(after); err != nil {
+		return 0, err
+	}
+	if before <= after {
+		return 0, units.RangeError{What: "count before", Got: strconv.FormatInt(before, 10), Low: "more than " + strconv.FormatInt(after, 10)}
+	}
+	if err := units.CheckDuration("time between counts", between, 1, longest); err != nil {
+		return 0, err
+	}
+	return ceiled("D", float64(between)/math.Log10(float64(before)/float64(after)))
+}
+
+func counted(count int64) error {
+	if count < 1 {
+		return units.RangeError{What: "count", Got: strconv.FormatInt(count, 10), Low: "1"}
+	}
+	return nil
+}

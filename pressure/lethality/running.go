@@ -1,0 +1,80 @@
+package lethality
+
+import (
+	"time"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
+)
+
+// Running is F in the making: what F answers for the readings so far, one reading at a time and without storing them. It is a
+// plain value; Next returns the next one. The zero value takes no reading: begin with Start.
+type Running struct {
+	scale scale
+	n     int
+	at, q int64
+	rate  float64 // at the last reading
+	sum   float64 // nanoseconds
+	gap   series.Stretch
+}
+
+// Start returns a Running that has seen nothing yet. The reference must be 40 to 150 °C with z of 1 to 50 K; otherwise a RangeError.
+func Start(r Reference) (Running, error) {
+	if err := r.check(); err != nil {
+		return Running{}, err
+	}
+	return Running{scale: r.scale()}, nil
+}
+
+// Next returns the Running with one more reading, which must be set, no hotter than 150 °C, at a time of zero or more and later than the
+// one before; otherwise a series.ReadingError, and r as it was, so that a faulty reading may be left out (it then shows in
+// LongestGap). A Running not made by Start is a RangeError.
+func (r Running) Next(reading series.Reading[units.Temperature]) (Running, error) {
+	fault := func(err error) (Running, error) {
+		return r, series.ReadingError{Index: r.n, At: reading.At, Err: err}
+	}
+	switch {
+	case r.scale.perQuantum == 0:
+		return r, units.RangeError{What: "reference", Got: "not set"}
+	case reading.At < 0:
+		return fault(series.ErrNegative)
+	case r.n > 0 && int64(reading.At) == r.at:
+		return fault(series.ErrRepeated)
+	case r.n > 0 && int64(reading.At) < r.at:
+		return fault(series.ErrBackward)
+	case !reading.Value.IsSet():
+		return fault(series.ErrUnset)
+	case reading.Value.Above(hottest):
+		return r, tooHot(r.n, reading)
+	}
+	next := r
+	next.n, next.at, next.q = r.n+1, int64(reading.At), quanta(reading.Value)
+	if r.n > 0 {
+		if last := time.Duration(r.at); reading.At-last > r.gap.Length() {
+			next.gap = series.Stretch{From: last, To: reading.At}
+		}
+		x := float64(next.q-r.q) * r.scale.perQuantum
+		g := growth(x)
+		next.sum += float64(next.at-r.at) * r.rate * g
+		next.rate += r.rate * float64(x*g)
+	}
+	if r.n%fresh == 0 {
+		next.rate = r.scale.rate(next.q)
+	}
+	if _, err := floored("F", next.sum); err != nil {
+		return r, err
+	}
+	return next, nil
+}
+
+// F returns the lethality so far, the same to the nanosecond as function F for a record of these readings; zero before the second.
+func (r Running) F() time.Duration {
+	f, _ := floored("F", r.sum) // Next refused what would not fit
+	return f
+}
+
+// Len returns the number of readings so far.
+func (r Running) Len() int { return r.n }
+
+// LongestGap returns the first of the longest stretches between two readings so far.
+func (r Running) LongestGap() series.Stretch { return r.gap }
