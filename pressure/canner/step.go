@@ -72,14 +72,15 @@ var (
 func salvage(run Run, ended time.Duration) []Step {
 	until := ended + reprocessWithin
 	discard := Step{Action: Discard, At: until, Citation: discardSource,
-		Text: "Jars that stood unrefrigerated for 24 hours, to minute " + minute(until) + ", are thrown away unopened. Do not taste them."}
+		Text: "Jars that stood unrefrigerated for 24 hours after the heat are thrown away unopened. Do not taste them."}
 	if run.Asked.Given && run.Asked.Value > until {
 		return []Step{discard}
 	}
 	return []Step{
-		{Action: Reprocess, At: until, Citation: reprocessSource, Text: "Until minute " + minute(until) + ", 24 hours after the heat: open the jars, wipe the rims, new lids, " +
+		{Action: Reprocess, At: until, Citation: reprocessSource, Text: "Within 24 hours after the heat: open the jars, wipe the rims, put on new lids, " +
 			"and process again by the same schedule for the full " + minutes(run.Schedule.Process) + ", vent and all."},
-		{Action: Refrigerate, At: until, Citation: refrigerateSource, Text: "Or put the jars into the refrigerator at once and eat the fish, well cooked, within several days, or freeze it."},
+		{Action: Refrigerate, At: until, Citation: refrigerateSource,
+			Text: "Or put the jars into the refrigerator at once and eat the fish, well cooked, within several days, or freeze it."},
 		discard,
 	}
 }
