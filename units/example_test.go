@@ -351,6 +351,12 @@ func ExampleCheckDuration() {
 	// Output: vent -1m0s is out of range: expected 0s to 1h0m0s
 }
 
+// Sea level and no altitude are two things.
+func ExampleState() {
+	fmt.Println(units.State(units.Length(0)) == units.Stated[units.Length]{})
+	// Output: false
+}
+
 func ExampleRangeError() {
 	_, err := units.Times(units.Tonne, 1000)
 	var out units.RangeError
