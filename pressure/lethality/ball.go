@@ -48,7 +48,8 @@ func (b Formula) check() error {
 
 // Lethality returns the F of a process of so much operator's time, rounded down: g = jch Ih 10^(−B/fh) from the heating curve, fh/U of that g from
 // the table (GTable), F = U/Fi. The medium must be 90 to 150 °C; a g outside the printed table (fh/U 0.5 to 200) is a RangeError: the method
-// has no answer there. It reads a fifth to a quarter under the exact answer for a solid (Follow).
+// has no answer there. It reads a fifth to a third under the exact answer for a solid
+// that is cooled at once, and less than half of it for one in a canner that cools by itself (Follow).
 func (b Formula) Lethality(operator time.Duration) (Answer, error) {
 	if err := b.check(); err != nil {
 		return Answer{}, err

@@ -1,6 +1,7 @@
 package lethality_test
 
 import (
+	"math"
 	"sort"
 	"testing"
 	"time"
@@ -90,3 +91,5 @@ func sorted(t testing.TB, readings []series.Reading[units.Temperature]) temperat
 	require.NoError(t, err)
 	return s
 }
+
+func log10(x float64) float64 { return math.Log10(x) }
