@@ -4,6 +4,7 @@ import (
 	"sort"
 	"time"
 
+	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
 )
@@ -134,7 +135,7 @@ func auditCautions[T Record](run Run) []cite.Caution {
 	}
 	var none T
 	switch any(none).(type) {
-	case interface{ IsSet() bool }:
+	case units.Temperature:
 		all = append(all, cite.Caution{Text: "The steam temperature required is that of pure steam at the schedule's pressure in this air. The thermometer's own error is not in it.",
 			Citation: cite.Citation{Source: cite.IAPWSR797, Where: "region 4", Basis: cite.Computed}})
 	default:

@@ -59,7 +59,7 @@ func (j *judgement[T]) timing() {
 func (j *judgement[T]) holding() {
 	w, s := j.walk, j.run.Schedule
 	if w.observed && quanta(w.highest.Value) > quanta(w.over) {
-		j.add(Finding{Kind: TooHigh, Verdict: Met, When: at(w.highest.At), Required: "at or slightly above pressure, " + figure(w.over) + " at most by choice, no limit is printed but 15 psi for new canners",
+		j.add(Finding{Kind: TooHigh, Verdict: Met, When: at(w.highest.At), Required: "at or slightly above pressure; " + figure(w.over) + " at most is taken for that, and 15 psi is the most for new canners",
 			Observed: figure(w.highest.Value), Citation: newCanner.Citation}, Step{})
 	}
 	if !j.over || w.held.Length() >= s.Process {
@@ -142,9 +142,8 @@ func (j *judgement[T]) cooling() {
 	if !opened.Given {
 		opened = m.LidOff
 	}
-	if gone.Given && opened.Given && opened.Value < gone.Value {
-		j.add(Finding{Kind: Forced, Verdict: NotMet, When: series.Stretch{From: opened.Value, To: gone.Value}, Required: "no pressure left before the vent or lid is opened",
-			Observed: "opened " + minutes(gone.Value-opened.Value) + " before", Citation: coolSource}, Step{})
+	if opened.Given {
+		j.forced(opened.Value, gone)
 	}
 	j.opening(gone)
 	for i := from; i < len(j.all); i++ {
@@ -152,6 +151,21 @@ func (j *judgement[T]) cooling() {
 			j.all[i].When = at(max(j.last, m.HeatOff.Value))
 		}
 	}
+}
+
+// forced: the vent or the lid was opened before the pressure was gone, by the marks or by the record.
+func (j *judgement[T]) forced(opened time.Duration, gone process.Stated[time.Duration]) {
+	f := Finding{Kind: Forced, Verdict: NotMet, When: at(opened), Required: "no pressure left before the vent or lid is opened", Citation: coolSource}
+	v, err := j.record.ValueAt(opened)
+	switch {
+	case gone.Given && opened < gone.Value:
+		f.When, f.Observed = series.Stretch{From: opened, To: gone.Value}, "opened "+minutes(gone.Value-opened)+" before"
+	case err == nil && quanta(v) > quanta(j.walk.slight): // outside the record the marks alone speak
+		f.Observed = figure(v) + " when it was opened"
+	default:
+		return
+	}
+	j.add(f, Step{})
 }
 
 func (j *judgement[T]) opening(gone process.Stated[time.Duration]) {

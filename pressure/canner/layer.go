@@ -43,7 +43,7 @@ var layersSource = cite.Citation{Source: cite.USDAGuide1Rev2015, Where: "Recomme
 // layers returns how many layers of the jar the vessel takes, zero when not even one, and what keeps another one out.
 func (v Vessel) layers(jar JarSize) (int, LayerLimit) {
 	most, by, maker := mostLayers, ByRule, v.SmallerLayers
-	if jar.Jar >= process.PintAndHalf {
+	if jar.Jar == process.Quart {
 		most, maker = 1, v.QuartLayers
 	}
 	if maker != 0 {

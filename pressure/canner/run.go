@@ -29,9 +29,22 @@ type Run struct {
 // mostGap is the longest pause that may be believed: a sag and its recovery take minutes.
 const mostGap = 15 * time.Minute
 
+// published reports whether the schedule is the one that process returns: a run is not judged against a process of somebody's own.
+func published(s process.Schedule, altitude units.Length) bool {
+	find := process.Find
+	if s.Extension {
+		find = process.FindExtension
+	}
+	found, err := find(s.Request(altitude))
+	return err == nil && found == s
+}
+
 func (r Run) check() error {
 	if !r.Schedule.Band.Contains(r.Altitude) {
 		return ContradictionError{What: "altitude", Got: r.Altitude.String(), Expected: "the schedule's " + r.Schedule.Band.String()}
+	}
+	if !published(r.Schedule, r.Altitude) {
+		return ContradictionError{What: "schedule", Got: "for " + r.Schedule.Request(r.Altitude).String(), Expected: "the published one unchanged"}
 	}
 	if err := r.Gauge.check(r.Schedule); err != nil {
 		return err
@@ -52,10 +65,14 @@ type limits[T Record] struct {
 	atLeast T // the schedule's pressure, as this record shows it
 	over    T // what costs quality when it is passed
 	zero    T // no pressure is left
+	slight  T // so much is: the vent is not opened
 }
 
 // overBy is a choice: no upper limit is printed but "at or slightly above".
 const overBy = 2 * units.PSI
+
+// slightly is a choice as well: a dial at rest may show less than this.
+const slightly = 1 * units.PSI
 
 // limitsOf returns the limits in the record's own quantity: for pressures with what the gauge reads high added, for
 // temperatures that of pure steam under the schedule's pressure in this air.
@@ -66,7 +83,7 @@ func limitsOf[T Record](r Run) (l limits[T], err error) {
 	switch l := any(&l).(type) {
 	case *limits[units.Pressure]:
 		l.atLeast = r.Schedule.Pressure + max(0, r.Gauge.ReadsHigh)
-		l.over = l.atLeast + overBy
+		l.over, l.slight = l.atLeast+overBy, slightly+max(0, r.Gauge.ReadsHigh)
 	case *limits[units.Temperature]:
 		air, e := airOf(r)
 		if e != nil {
@@ -76,6 +93,9 @@ func limitsOf[T Record](r Run) (l limits[T], err error) {
 			break
 		}
 		if l.over, err = air.SteamUnder(r.Schedule.Pressure + overBy); err != nil {
+			break
+		}
+		if l.slight, err = air.SteamUnder(slightly); err != nil {
 			break
 		}
 		l.zero, err = air.BoilingPoint()

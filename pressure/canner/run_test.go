@@ -21,6 +21,9 @@ func TestRunsRefused(t *testing.T) {
 		"altitude of another band":     func(r *Run) { r.Altitude = 2000 * units.Foot },
 		"altitude of the next band":    func(r *Run) { r.Altitude = 6000*units.Foot + 1 },
 		"altitude below the sea":       func(r *Run) { r.Altitude = -1 },
+		"a process of one's own":       func(r *Run) { r.Schedule.Process = time.Minute },
+		"a pressure of one's own":      func(r *Run) { r.Schedule.Pressure-- },
+		"no venting":                   func(r *Run) { r.Schedule.Vent = 0 },
 		"no gauge":                     func(r *Run) { r.Gauge = Gauge{} },
 		"the other gauge":              func(r *Run) { r.Gauge.Kind = process.Weighted },
 		"mark before the start":        func(r *Run) { r.Marks.HeatOn = process.State(-time.Second) },
@@ -157,4 +160,50 @@ func TestWords(t *testing.T) {
 	require.Equal(t, CannotTell, Met.worse(CannotTell))
 	require.Equal(t, CannotTell, CannotTell.worse(Met))
 	require.Equal(t, Met, Met.worse(Met))
+}
+
+// The extension's row above 8,000 ft is judged as well, and the report says that it was not in the tables.
+func TestExtensionsAreJudged(t *testing.T) {
+	run, readings := pintRun(t, time.Minute)
+	run.Altitude = 9000 * units.Foot
+	s, err := process.FindExtension(run.Schedule.Request(run.Altitude))
+	require.NoError(t, err)
+	run.Schedule = s
+	for i := range readings {
+		readings[i].Value = readings[i].Value * 152 / 132
+	}
+	report, err := Audit(run, record(t, readings))
+	require.NoError(t, err)
+	require.Equal(t, Met, report.Verdict)
+	require.Equal(t, s.Citation, report.Cautions[len(report.Cautions)-1].Citation)
+	run.Schedule.Extension = false
+	_, err = Audit(run, record(t, readings))
+	require.Error(t, err)
+}
+
+// A record that begins at pressure, exactly, holds from its first reading. What lies before it, back to the timer, is a gap: it
+// makes the difference between too short and not to be told.
+func TestRecordsThatBeginUnderPressure(t *testing.T) {
+	run, _ := pintRun(t, time.Minute)
+	from := func(minute int) series.Series[units.Pressure] {
+		var readings []pressures
+		for m := minute; m <= 132; m++ {
+			readings = append(readings, pressures{At: time.Duration(m) * time.Minute, Value: run.Schedule.Pressure})
+		}
+		return record(t, readings)
+	}
+	report, err := Audit(run, from(32))
+	require.NoError(t, err)
+	require.Equal(t, Met, report.Verdict)
+	require.Equal(t, series.Stretch{From: 32 * time.Minute, To: 132 * time.Minute}, report.Held)
+	report, err = Audit(run, from(60))
+	require.NoError(t, err)
+	require.Equal(t, CannotTell, report.Verdict)
+	require.Equal(t, "unobserved", kinds(report.Findings))
+	require.Equal(t, series.Stretch{From: 29 * time.Minute, To: 60 * time.Minute}, report.Findings[0].When)
+	run.Marks.Timer = Marks{}.Timer
+	report, err = Audit(run, from(60))
+	require.NoError(t, err)
+	require.Equal(t, NotMet, report.Verdict)
+	require.Equal(t, "too short", kinds(report.Findings))
 }
