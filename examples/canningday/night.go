@@ -81,7 +81,7 @@ func (n night) printWhy(p *sheet, r canner.Report) {
 		}
 		p.line("- %s, %s%s: %s", when, f.Kind, weight, f.Observed)
 		p.line("    required: %s %s", f.Required, p.from(f.Citation))
-		if f.Do.Action != 0 {
+		if f.Do.Action != 0 && r.Clock != (canner.Clock{}) { // afterwards all have one answer, below
 			p.line("    now: %s", f.Do)
 		}
 	}

@@ -53,6 +53,11 @@ func Audit[T Record](run Run, record series.Series[T]) (Report, error) {
 		r.Verdict = r.Verdict.worse(CannotTell)
 	}
 	r.Next = j.next(r)
+	for i := range r.Findings {
+		if over && r.Findings[i].Verdict != Met {
+			r.Findings[i].Do = r.Next[0]
+		}
+	}
 	return r, nil
 }
 

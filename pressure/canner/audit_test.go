@@ -160,6 +160,9 @@ func sound(t testing.TB, run Run, r Report) {
 		require.NotEmpty(t, f.Required)
 		require.NotEmpty(t, f.Observed)
 		require.LessOrEqual(t, f.When.From, f.When.To)
+		if f.Verdict != Met && r.Clock == (Clock{}) {
+			require.NotZero(t, f.Do, "what is to be done about it")
+		}
 		worst = worst.worse(f.Verdict)
 	}
 	require.True(t, sort.SliceIsSorted(r.Findings, func(a, b int) bool { return r.Findings[a].When.From < r.Findings[b].When.From }))

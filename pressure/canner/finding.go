@@ -40,7 +40,7 @@ func (k FindingKind) String() string {
 
 // Finding is one thing that a record shows, or fails to show. Verdict is what it alone makes of the run: Met where it undoes
 // nothing, such as a pressure too high, or a sag after which the whole time was held. Required and Observed are text in
-// both systems of units. Do is what to do about it while the run goes on, zero afterwards.
+// both systems of units. Do is what to do about it now, zero where there is nothing: it undid nothing, and the run is over.
 type Finding struct {
 	Kind     FindingKind
 	Verdict  Verdict

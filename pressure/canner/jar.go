@@ -90,7 +90,8 @@ func (j JarSize) CheckFill(fill units.Mass, headspace units.Length, density unit
 	return Fill{Possible: fill <= most, Most: most, Over: max(0, fill-most), Citation: ceilingSource}, nil
 }
 
-// FleshDensity is that of raw salmon and trout, 1.052 g/mL, computed from their composition at about 20 °C.
+// FleshDensity is that of raw salmon and trout, 1.052 g/mL, computed from their composition at about 20 °C by a model whose
+// coefficients are from memory.
 const FleshDensity = 1052 * units.KilogramPerCubicMetre
 
 // brimful is the brimful volume over the nominal one.

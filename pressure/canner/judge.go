@@ -69,7 +69,7 @@ func (j *judgement[T]) holding() {
 	switch {
 	case w.spanned.Length() >= s.Process:
 		gap := w.gapIn(j.record)
-		f = Finding{Kind: Unobserved, Verdict: CannotTell, When: gap, Required: "a reading at least every " + minutes(j.run.MaxGap), Observed: "none for " + minutes(gap.Length()),
+		f = Finding{Kind: Unobserved, Verdict: CannotTell, When: gap, Required: "a reading at least every " + minutes(j.run.MaxGap) + " and at both ends", Observed: "none for " + minutes(gap.Length()),
 			Citation: cite.Citation{Where: "longest gap between readings, set by the caller", Basis: cite.Practice}}
 	case !w.reached || !w.observed:
 		f.Kind, f.When, f.Observed = NeverReached, series.Stretch{From: w.from, To: max(w.from, w.to)}, "no reading between vent and end of heat"

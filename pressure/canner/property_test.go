@@ -7,6 +7,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
@@ -112,14 +113,14 @@ func FuzzAudit(f *testing.F) {
 	f.Add([]byte("\xff\x00\xff\x00"), uint16(0), uint16(0), uint16(0), uint16(0), uint16(0), uint16(0), uint8(0))
 	f.Fuzz(func(t *testing.T, data []byte, steady, closed, timer, off, gone, lid uint16, which uint8) {
 		run, _ := pintRun(t, 10*time.Minute)
-		set := func(bit int, minute uint16) (m Marks) {
-			if which>>bit&1 == 1 {
-				m.HeatOn.Value, m.HeatOn.Given = time.Duration(minute)*time.Minute, true
+		mark := func(bit int, minute uint16) process.Stated[time.Duration] {
+			if which>>bit&1 == 0 {
+				return process.Stated[time.Duration]{}
 			}
-			return m
+			return process.State(time.Duration(minute) * time.Minute)
 		}
-		run.Marks = Marks{SteadySteam: set(0, steady).HeatOn, VentClosed: set(1, closed).HeatOn, Timer: set(2, timer).HeatOn, HeatOff: set(3, off).HeatOn,
-			Gone: set(4, gone).HeatOn, WeightOff: set(5, gone).HeatOn, LidOff: set(6, lid).HeatOn}
+		run.Marks = Marks{SteadySteam: mark(0, steady), VentClosed: mark(1, closed), Timer: mark(2, timer), HeatOff: mark(3, off),
+			Gone: mark(4, gone), WeightOff: mark(5, gone), LidOff: mark(6, lid)}
 		var readings []pressures
 		at := time.Duration(0)
 		for i := 0; i+1 < len(data); i += 2 {

@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/pressure"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
@@ -206,4 +207,33 @@ func TestRecordsThatBeginUnderPressure(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, NotMet, report.Verdict)
 	require.Equal(t, "too short", kinds(report.Findings))
+}
+
+// The steam temperature required is that of the published setting at this altitude, as worked out elsewhere to five digits.
+func TestSteamRequired(t *testing.T) {
+	judged := 0
+	printed.Table(t, "pressure/band-margins.csv").Each(t, func(t *testing.T, r printed.Row) {
+		run := Run{Altitude: quantity(t, r, "alt_ft", units.Foot), MaxGap: time.Minute}
+		want := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: run.Altitude}
+		find := process.Find
+		switch r.Text("rule") {
+		case "weighted":
+			want.Gauge = process.Weighted
+		case "dial":
+		case "dial, 15 psi beyond the USDA tables":
+			find = process.FindExtension
+		default:
+			return // no setting of the tables
+		}
+		var err error
+		run.Schedule, err = find(want)
+		require.NoError(t, err)
+		run.Gauge.Kind = want.Gauge
+		require.Equal(t, quantity(t, r, "gauge_psi", units.PSI), run.Schedule.Pressure)
+		l, err := limitsOf[units.Temperature](run)
+		require.NoError(t, err)
+		printed.Within(t, r, "t_f", l.atLeast.In(units.FahrenheitScale, 6))
+		judged++
+	})
+	require.Greater(t, judged, 10)
 }
