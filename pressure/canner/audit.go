@@ -17,7 +17,7 @@ import (
 // The schedule must be one of process, with the altitude in its band, the gauge of its kind and the marks in the order of a
 // run: otherwise a ContradictionError. A dial off by more than 2 psi is an UnsuitableError, a MaxGap not above zero and up to
 // 15 min a units.RangeError, an empty record series.ErrEmpty. A run that falls short is a Report, not an error.
-// More pressure or a longer hold never makes a verdict worse. Source: the schedule's citations and Guide 1, rev. 2015, pp. 1-20 to 1-22.
+// More pressure while the heat is on, or a longer hold, never makes a verdict worse. Source: the schedule's citations and Guide 1, rev. 2015, pp. 1-20 to 1-22.
 func Audit[T Record](run Run, record series.Series[T]) (Report, error) {
 	l, err := limitsOf[T](run)
 	if err != nil {

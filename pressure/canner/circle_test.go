@@ -86,7 +86,7 @@ func TestPackingsRefused(t *testing.T) {
 }
 
 func TestEveryCitationIsWhole(t *testing.T) {
-	for _, c := range []cite.Citation{layersSource, fourQuarts, smokedCanner, ceilingSource, pintCutSource, cutSource, gaugeSource, coolingSource, restartSource,
+	for _, c := range []cite.Citation{rackSource, threeLayers, fourQuarts, smokedCanner, ceilingSource, pintCutSource, cutSource, gaugeSource, coolingSource, restartSource,
 		coolSource, sealSource, reprocessSource, refrigerateSource, discardSource} {
 		require.NoError(t, c.Check())
 	}

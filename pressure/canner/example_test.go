@@ -89,8 +89,9 @@ func ExampleLoad_Cautions() {
 	}
 	// Output:
 	// Jars stand upright on the rack, and steam must be able to pass between them. Try the load with empty jars.
-	// No least number of jars is published. With few jars some add jars of water; how the process takes that was not published either.
-	// A rack goes between the two layers. Three layers are not tested.
+	// USDA sets no least number of jars for a load. With few jars, jars of water may fill the room.
+	// A rack goes between the two layers.
+	// Three layers are not tested.
 }
 
 func ExampleJarSizes() {

@@ -75,7 +75,7 @@ const (
 var (
 	gaugeSource = cite.Citation{Source: cite.USDAGuide1Rev2015, Where: "Pressure canners, p. 1-20", Basis: cite.Read}
 
-	testYearly = cite.Caution{Text: "A dial gauge is tested every year before use, and when it was dropped or wetted.", Citation: gaugeSource}
+	testYearly = cite.Caution{Text: "A dial gauge is tested every year before use.", Citation: gaugeSource}
 	olderLimit = cite.Caution{Text: "Older advice replaces a dial gauge that is off by 1 psi or more.",
 		Citation: cite.Citation{Source: cite.PublicGaugeTestingPage, Where: "limit of the error", Basis: cite.Read}}
 	notSubtracted = cite.Caution{Text: "The gauge reads low. Nothing is subtracted: the true pressure is then above the schedule's, which is safe and costs quality.",
@@ -83,7 +83,7 @@ var (
 	newCanner = cite.Caution{Text: "The true pressure may pass 15 psi, which is not recommended in a new canner.",
 		Citation: cite.Citation{Source: cite.USDAGuide1Rev2015, Where: "Equipment and methods not recommended, p. 1-10", Basis: cite.Read}}
 	rhythm = cite.Caution{Text: "A weighted gauge tells by its rhythm: it jiggles two or three times a minute, or rocks slowly all the time, as its maker says. " +
-		"The clock starts when it does.", Citation: cite.Citation{Source: cite.USDAGuide1Rev2015, Where: "Pressure canners, p. 1-20", Basis: cite.Read}}
+		"The clock starts when it does.", Citation: cite.Citation{Source: cite.USDAGuide1Rev1994, Where: "Recommended canners, part 3", Basis: cite.Read}}
 )
 
 // bothPressures prints a pressure in both systems.

@@ -36,9 +36,11 @@ func (l LayerLimit) String() string {
 // mostLayers is tested; three are not.
 const mostLayers = 2
 
-// layersSource: quarts in one layer even in large canners, pints in two. The rack between, and that three are not
-// tested, are from answers of extension services.
-var layersSource = cite.Citation{Source: cite.USDAGuide1Rev2015, Where: "Recommended canners, p. 1-17", Basis: cite.Read}
+// Quarts in one layer even in large canners and pints in two are in the guide, on the page of fourQuarts.
+var (
+	rackSource  = cite.Citation{Source: cite.AskExtension889422, Where: "two layers", Basis: cite.Read}
+	threeLayers = cite.Citation{Source: cite.CanningGuideAuthorsPage, Where: "three layers", Basis: cite.Read}
+)
 
 // layers returns how many layers of the jar the vessel takes, zero when not even one, and what keeps another one out.
 func (v Vessel) layers(jar JarSize) (int, LayerLimit) {

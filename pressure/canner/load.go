@@ -17,8 +17,7 @@ type Load struct {
 	LayersBy LayerLimit
 	Packing  Packing
 	Spare    units.Length
-
-	product process.Product
+	Product  process.Product // of the schedule
 }
 
 // Fit returns how many jars of a size stand in a vessel for a schedule: per layer the densest packing in print, in
@@ -45,7 +44,7 @@ func Fit(s process.Schedule, v Vessel, jar JarSize, clearance units.Length) (Loa
 		return Load{}, units.RangeError{What: "vessel over jar", Got: "more than the room of " + strconv.Itoa(n) + " jars in a layer",
 			High: "the " + strconv.Itoa(n) + " of the published table"}
 	}
-	l := Load{PerLayer: n, product: s.Product, Spare: v.Diameter - clearance - room(n, jar.Diameter)}
+	l := Load{PerLayer: n, Product: s.Product, Spare: v.Diameter - clearance - room(n, jar.Diameter)}
 	l.Packing, _ = FindPacking(n) // 1 to 40
 	l.Layers, l.LayersBy = v.layers(jar)
 	if l.Layers == 0 {
@@ -92,13 +91,14 @@ func (l Load) Cautions() []cite.Caution {
 	all := []cite.Caution{
 		{Text: "Jars stand upright on the rack, and steam must be able to pass between them. Try the load with empty jars.",
 			Citation: cite.Citation{Where: "usual caution", Basis: cite.Practice}},
-		{Text: "No least number of jars is published. With few jars some add jars of water; how the process takes that was not published either.",
+		{Text: "USDA sets no least number of jars for a load. With few jars, jars of water may fill the room.",
 			Citation: cite.Citation{Source: cite.IowaState20240102, Where: "small loads", Basis: cite.Read}},
 	}
 	if l.Layers > 1 {
-		all = append(all, cite.Caution{Text: "A rack goes between the two layers. Three layers are not tested.", Citation: layersSource})
+		all = append(all, cite.Caution{Text: "A rack goes between the two layers.", Citation: rackSource},
+			cite.Caution{Text: "Three layers are not tested.", Citation: threeLayers})
 	}
-	if l.product == process.SmokedFish {
+	if l.Product == process.SmokedFish {
 		all = append(all, cite.Caution{Text: "Smoked fish: 16 to 22 quart canners alone, with at least 4 quarts of cool water.", Citation: smokedCanner})
 	}
 	return all

@@ -72,7 +72,7 @@ var (
 func salvage(run Run, ended time.Duration) []Step {
 	until := ended + reprocessWithin
 	discard := Step{Action: Discard, At: until, Citation: discardSource,
-		Text: "Jars that stood unrefrigerated for 24 hours after the heat are thrown away unopened. Do not taste them."}
+		Text: "Jars that stood unrefrigerated for 24 hours after the heat are thrown away. Do not taste them."}
 	if run.Asked.Given && run.Asked.Value > until {
 		return []Step{discard}
 	}
@@ -80,7 +80,7 @@ func salvage(run Run, ended time.Duration) []Step {
 		{Action: Reprocess, At: until, Citation: reprocessSource, Text: "Within 24 hours after the heat: open the jars, wipe the rims, put on new lids, " +
 			"and process again by the same schedule for the full " + minutes(run.Schedule.Process) + ", vent and all."},
 		{Action: Refrigerate, At: until, Citation: refrigerateSource,
-			Text: "Or put the jars into the refrigerator at once and eat the fish, well cooked, within several days, or freeze it."},
+			Text: "Or put the jars into the refrigerator at once and eat the fish within several days, or freeze it."},
 		discard,
 	}
 }
@@ -92,7 +92,7 @@ func guide1(where string) cite.Citation {
 var (
 	restartSource     = guide1("Using pressure canners, step 5, p. 1-22")
 	coolSource        = guide1("Using pressure canners, steps 6 and 7, p. 1-22")
-	sealSource        = guide1("Cooling jars and testing seals, pp. 1-24 to 1-26")
+	sealSource        = cite.Citation{Source: cite.MSUEPreservingFoodSafely1997, Where: "items 01600950 and 01600951", Basis: cite.Read}
 	reprocessSource   = guide1("Reprocessing unsealed jars, p. 1-26")
 	refrigerateSource = cite.Citation{Source: cite.MSUEPreservingFoodSafely1997, Where: "item 01600593", Basis: cite.Read}
 	discardSource     = cite.Citation{Source: cite.AskExtension889422, Where: "unsealed jars after 24 hours", Basis: cite.Read}
