@@ -1,0 +1,57 @@
+// Heatcurve shows why the time is what it is: the steam, the middle of a jar and its growing lethality through a published
+// process at the altitude of the season, and what a degree, a thousand feet or some trapped air would change. It explains and decides
+// nothing; none of it shortens a published process. The demo input is invented and says so.
+//
+//	go run ./examples/heatcurve [-in FILE] [-units metric|us] [-svg FILE]
+package main
+
+import (
+	"flag"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"runtime"
+)
+
+func main() {
+	if err := run(os.Args[1:], os.Stdout); err != nil {
+		fmt.Fprintln(os.Stderr, "heatcurve:", err)
+		os.Exit(1)
+	}
+}
+
+func run(args []string, out io.Writer) error {
+	flags := flag.NewFlagSet("heatcurve", flag.ContinueOnError)
+	in := flags.String("in", demo(), "the jar's file")
+	system := flags.String("units", "us", "units of what is printed and drawn: metric or us")
+	svg := flags.String("svg", "", "a file to draw the curves into")
+	if err := flags.Parse(args); err != nil {
+		return err
+	}
+	if *system != "metric" && *system != "us" {
+		return fmt.Errorf("-units %s: expected metric or us", *system)
+	}
+	j, err := load(*in)
+	if err != nil {
+		return err
+	}
+	s, err := j.study()
+	if err != nil {
+		return err
+	}
+	p := &sheet{w: out, us: *system == "us"}
+	if err := s.print(p); err != nil {
+		return err
+	}
+	if *svg == "" {
+		return nil
+	}
+	return os.WriteFile(*svg, []byte(s.draw(p)), 0o644)
+}
+
+// demo is the input that lies beside this file, wherever the program is run from.
+func demo() string {
+	_, file, _, _ := runtime.Caller(0)
+	return filepath.Join(filepath.Dir(file), "heatcurve.json")
+}

@@ -1,0 +1,156 @@
+package main
+
+import (
+	"time"
+
+	"example.org/lakelarder/pressure"
+	"example.org/lakelarder/pressure/lethality"
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
+)
+
+// print writes the process, the curve, its lethality and the table of changes.
+func (s study) print(p *sheet) error {
+	p.line("%s, %s", s.jar.place, p.altitude(s.jar.altitude))
+	p.line("%s", s.jar.about)
+	p.heading("The process")
+	p.line("Published for raw fish in %s jars, %s gauge, %s %s: %s psi for %s.", s.schedule.Jar, s.schedule.Gauge, s.schedule.Band,
+		p.from(s.schedule.Citation), units.In(s.schedule.Pressure, units.PSI, 0), minutes(s.schedule.Process))
+	p.line("In standard air that is steam at %s %s. The rest is arithmetic on a solid cylinder and explains the process; none of it shortens one.",
+		p.temperature(s.run.Steam), p.from(pressure.SteamSource()))
+	p.line("Diffusivity of the fish %s to %s mm²/s %s; the curve takes the middle.",
+		squares(s.food.DiffusivityLow), squares(s.food.DiffusivityHigh), p.from(s.food.Citation))
+	if err := s.printCurve(p); err != nil {
+		return err
+	}
+	s.printLethality(p)
+	s.printChanges(p)
+	if err := s.printFormula(p); err != nil {
+		return err
+	}
+	for _, c := range append(s.base.Cautions, s.schedule.Cautions()...) {
+		p.warn(c.Text, c.Citation)
+	}
+	p.close()
+	return nil
+}
+
+func squares(d units.Diffusivity) string {
+	return units.In(d, units.SquareMillimetrePerSecond, 3).StringFixed(3)
+}
+
+// sample is the steam, the centre and F0 so far at one time.
+type sample struct {
+	at            time.Duration
+	steam, centre units.Temperature
+	f             time.Duration
+}
+
+// samples are taken at even steps until the centre has cooled too far to count, and at steam off.
+func (s study) samples(step time.Duration) ([]sample, error) {
+	running, err := lethality.Start(s.base.Reference)
+	if err != nil {
+		return nil, err
+	}
+	var out []sample
+	last, _ := s.base.Medium.Last()
+	next := time.Duration(0)
+	for i := 0; i < s.base.Centre.Len(); i++ {
+		reading, _ := s.base.Centre.At(i)
+		if running, err = running.Next(reading); err != nil {
+			return nil, err
+		}
+		if reading.At < next || reading.At > last.At {
+			continue
+		}
+		steam, err := s.base.Medium.ValueAt(reading.At)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, sample{reading.At, steam, reading.Value, running.F()})
+		next += step
+		if reading.At > s.base.Peak.At && reading.Value.Below(units.Celsius(75)) {
+			break
+		}
+	}
+	return out, nil
+}
+
+func (s study) printCurve(p *sheet) error {
+	p.heading("The middle of the jar")
+	rows, err := s.samples(15 * time.Minute)
+	if err != nil {
+		return err
+	}
+	p.line("%8s  %9s  %9s  %8s", "min", "steam", "centre", "F0, min")
+	for _, r := range rows {
+		p.line("%8.0f  %9s  %9s  %8.2f", r.at.Minutes(), p.temperature(r.steam), p.temperature(r.centre), r.f.Minutes())
+	}
+	p.line("The centre is at %s when the heat goes off after %s and goes on rising for %s, to %s.", p.temperature(s.base.AtSteamOff),
+		minutes(s.base.SteamOff), minutes(s.base.Peak.At-s.base.SteamOff), p.temperature(s.base.Peak.Value))
+	return nil
+}
+
+func (s study) printLethality(p *sheet) {
+	p.heading("Lethality there")
+	f := s.base.F
+	p.line("F0 (%s) %.2f min in all %s:", s.base.Reference, f.Total.Minutes(), p.from(s.base.Citation))
+	for _, part := range []struct {
+		name string
+		f    time.Duration
+	}{{"come-up", f.ComeUp}, {"hold", f.Hold}, {"cooling", f.Cooling}} {
+		p.line("  %-8s %6.2f min  %3.0f %%", part.name, part.f.Minutes(), 100*part.f.Minutes()/f.Total.Minutes())
+	}
+	p.line("Since the diffusivity is known no better, F0 lies anywhere from %.1f to %.1f min.", s.band.Low.F.Total.Minutes(), s.band.High.F.Total.Minutes())
+	for _, r := range lethality.Resistances()[:3] {
+		twelve, err := lethality.Target(r.D, 12*units.One)
+		if err != nil {
+			continue
+		}
+		p.line("12-D by D %.3f min is %.2f min %s.", r.D.Minutes(), twelve.Minutes(), p.from(r.Citation))
+	}
+	p.line("A published process holds more than that on purpose: jars are not even solids, and canners and cooks are not exact.")
+}
+
+func (s study) printChanges(p *sheet) {
+	p.heading("What would change it")
+	p.line("%-30s  %9s  %14s  %8s  %6s  %10s", "", "steam", "at steam off", "F0, min", "", "in cooling")
+	row := func(name string, steam units.Temperature, r lethality.Result) {
+		p.line("%-30s  %9s  %14s  %8.2f  %+4.0f %%  %8.0f %%", name, p.temperature(steam), p.temperature(r.AtSteamOff), r.F.Total.Minutes(),
+			100*(r.F.Total.Minutes()/s.base.F.Total.Minutes()-1), 100*r.F.Cooling.Minutes()/r.F.Total.Minutes())
+	}
+	row("as published", s.run.Steam, s.base)
+	for _, c := range s.changes {
+		row(c.name, c.steam, c.result)
+	}
+	p.line("A longer or hotter run in this table is no permit for a shorter one, and a change that costs little here may cost much in a real jar.")
+}
+
+// printFormula sets Ball's formula beside the exact answer, one assumption after another.
+func (s study) printFormula(p *sheet) error {
+	factors, err := s.pack.Factors(lethality.Point{})
+	if err != nil {
+		return err
+	}
+	formula := lethality.Formula{Medium: s.run.Steam, Start: s.run.Start, Fh: factors.Fh, Jch: factors.Jch, ComeUp: s.run.ComeUp}
+	answer, err := formula.Lethality(s.run.Hold)
+	p.heading("The formula method beside it")
+	p.line("fh %.1f min, lag %s from the shape.", factors.Fh.Minutes(), units.In(factors.Jch, units.One, 2))
+	if err != nil {
+		p.line("The printed table has no answer here: %s", err)
+		return nil
+	}
+	at := s.run
+	at.Cooling, at.End = 100*units.Kelvins, at.Steam.Add(-100*units.Kelvins)
+	quick, err := s.pack.Follow(at, lethality.F0Fahrenheit())
+	if err != nil {
+		return err
+	}
+	own, err := lethality.Divide(s.base.Centre, lethality.F0Fahrenheit(), series.Stretch{From: s.run.ComeUp, To: s.base.SteamOff})
+	if err != nil {
+		return err
+	}
+	p.line("F against 250 °F: by the formula %.2f min (its table takes a lag of 1.41 in the cooling) %s,", answer.F.Minutes(), p.from(answer.Citations[0]))
+	p.line("exact with water at once as the formula assumes %.2f min, exact as this canner cools %.2f min.", quick.F.Total.Minutes(), own.Total.Minutes())
+	return nil
+}
