@@ -23,6 +23,7 @@ type walk[T Record] struct {
 	spanned  series.Stretch // the longest, gaps bridged
 	sags     []sag[T]
 	highest  series.Reading[T] // in the window
+	most     int64             // the highest in quanta
 	observed bool              // highest is set
 	gone     time.Duration     // when no pressure was left after it had been reached
 	isGone   bool
@@ -39,7 +40,7 @@ func (w *walk[T]) through(record series.Series[T]) {
 	limit, zero := quanta(w.atLeast), quanta(w.zero)
 	a, _ := record.At(0)
 	qa := quanta(a.Value)
-	w.see(a)
+	w.see(a, qa)
 	if qa >= limit {
 		w.rise(a.At, min(a.At, w.timer))
 	}
@@ -78,7 +79,7 @@ func (w *walk[T]) through(record series.Series[T]) {
 				w.gone = max(w.heatOff, b.At-beyond(b.At-a.At, ^qb, ^qa, ^zero)) // turned round
 			}
 		}
-		w.see(b)
+		w.see(b, qb)
 		a, qa = b, qb
 	}
 	if w.up {
@@ -88,9 +89,9 @@ func (w *walk[T]) through(record series.Series[T]) {
 }
 
 // see takes in a reading for the highest of the window.
-func (w *walk[T]) see(r series.Reading[T]) {
-	if r.At >= w.from && r.At <= w.to && (!w.observed || quanta(r.Value) > quanta(w.highest.Value)) {
-		w.highest, w.observed = r, true
+func (w *walk[T]) see(r series.Reading[T], q int64) {
+	if r.At >= w.from && r.At <= w.to && (!w.observed || q > w.most) {
+		w.highest, w.most, w.observed = r, q, true
 	}
 }
 
