@@ -223,3 +223,19 @@ func TestRules(t *testing.T) {
 		require.Equal(t, r.Int("figure"), got)
 	})
 }
+
+// A jar of exactly a third of the vessel stands seven times; one nanometre more, and five are left, for six need the room of seven.
+func TestAThirdOfTheVessel(t *testing.T) {
+	jar := size(t, "quart regular")
+	for diameter, want := range map[units.Length]int{4 * units.Inch: 7, 4*units.Inch + 1: 5} {
+		jar.Diameter = diameter
+		l, err := Fit(fishIn(t, process.Quart), twelve, jar, 0)
+		require.NoError(t, err)
+		require.Equal(t, want, l.Jars)
+		require.Equal(t, Proven, l.Packing.Optimality)
+	}
+	jar.Diameter = 4 * units.Inch
+	l, err := Fit(fishIn(t, process.Quart), twelve, jar, 1)
+	require.NoError(t, err)
+	require.Equal(t, 5, l.Jars, "one nanometre of clearance")
+}
