@@ -35,7 +35,7 @@ func Activity(share units.Ratio) (units.Ratio, error) {
 }
 
 // ActivityCitation returns where Activity and its inverse are from. The coefficients are from memory; the equation of Pitzer and Mayorga, whose
-// coefficients were read, gives the same activity within 0.0006.
+// coefficients were read, gives the same activity within 0.0007.
 func ActivityCitation() cite.Citation { return activityCitation }
 
 // ShareAt returns the least share of salt, salt/(salt + water), that brings water to an activity at 25 °C, rounded up to 1e-12. The

@@ -81,10 +81,8 @@ func weighedOr(mass Stated[units.Mass], volume Stated[units.Volume], as Ingredie
 		return mass.Value, nil
 	case !volume.Given || as == (Ingredient{}):
 		return 0, nil
-	case as.Substance != substance:
-		return 0, SubstanceError{Name: as.Name, Got: as.Substance, Want: substance}
 	}
-	return as.MassOf(volume.Value)
+	return as.massAs(substance, volume.Value)
 }
 
 // strengthOf is the share of salt in a volume of water measured at 60 °F, not held to saturation: a recipe may ask for too much.

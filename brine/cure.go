@@ -1,23 +1,33 @@
 package brine
 
 import (
+	"strconv"
+
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
 
 // Mix is the salt and sugar of a dry cure in parts by mass. Only the proportion counts: Mix{Salt: 1, Sugar: 2} and
 // Mix{Salt: 50 * units.Gram, Sugar: 100 * units.Gram} are one mix. A mix told in cups goes through
-// Ingredient.MassOf first.
+// Ingredient.MassOf or VolumeMix first. Others are spices and the like; nitrite is refused.
 type Mix struct {
 	Salt, Sugar units.Mass
+	Others      []Part
 }
 
-// Cure is the dry cure for one weight of fish. Total is Salt + Sugar to the quantum.
+// Part is a named ingredient of a mix that is neither salt nor sugar.
+type Part struct {
+	Name string
+	Mass units.Mass
+}
+
+// Cure is the dry cure for one weight of fish. Total is Salt + Sugar and the Others to the quantum.
 type Cure struct {
 	Fillet   units.Mass
 	Ratio    units.Ratio // salt to fish by mass
 	Salt     units.Mass
 	Sugar    units.Mass
+	Others   []Part
 	Total    units.Mass
 	Cautions []cite.Caution
 }
@@ -28,6 +38,7 @@ const (
 	largestFillet = 100 * units.Kilogram
 	largestRatio  = units.One
 	sweetest      = 20
+	mostOthers    = 16
 )
 
 // DryCure returns the salt and sugar for a weight of fish: salt is the fillet times salt, a mass of salt to a mass
@@ -49,7 +60,15 @@ func DryCure(fillet units.Mass, salt units.Ratio, mix Mix) (Cure, error) {
 	if c.Sugar, err = units.Prorate(c.Salt, mix.Sugar, mix.Salt); err != nil {
 		return Cure{}, err
 	}
-	c.Total = c.Salt + c.Sugar // below 100 kg × 21, far inside the range
+	c.Total = c.Salt + c.Sugar // below 100 kg × 21, and 16 others of 2,000 kg: far inside the range
+	for _, other := range mix.Others {
+		part := Part{Name: other.Name}
+		if part.Mass, err = units.Prorate(c.Salt, other.Mass, mix.Salt); err != nil {
+			return Cure{}, err
+		}
+		c.Others = append(c.Others, part)
+		c.Total += part.Mass
+	}
 	c.Cautions = cureCautions(salt, c.Sugar)
 	return c, nil
 }
@@ -66,6 +85,24 @@ func checkCure(fillet units.Mass, salt units.Ratio, mix Mix) error {
 		return units.RangeError{What: "parts of sugar", Got: mix.Sugar.String(), Low: "0"}
 	case (mix.Sugar-1)/sweetest >= mix.Salt: // more than 20 times, without overflow
 		return units.RangeError{What: "parts of sugar", Got: mix.Sugar.String(), Low: "0", High: "20 times the salt, " + mix.Salt.String()}
+	case len(mix.Others) > mostOthers:
+		return units.RangeError{What: "other ingredients", Got: strconv.Itoa(len(mix.Others)), Low: "0", High: strconv.Itoa(mostOthers)}
+	}
+	return mix.checkOthers()
+}
+
+func (m Mix) checkOthers() error {
+	for _, other := range m.Others {
+		switch {
+		case isNitrite(other.Name):
+			return NitriteError{Name: other.Name}
+		case other.Name == "":
+			return units.RangeError{What: "name of another ingredient", Got: "none", Low: "a name"}
+		case other.Mass < 0:
+			return units.RangeError{What: "parts of " + other.Name, Got: other.Mass.String(), Low: "0"}
+		case (other.Mass-1)/sweetest >= m.Salt:
+			return units.RangeError{What: "parts of " + other.Name, Got: other.Mass.String(), Low: "0", High: "20 times the salt, " + m.Salt.String()}
+		}
 	}
 	return nil
 }

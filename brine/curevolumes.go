@@ -42,3 +42,10 @@ func (i Ingredient) volumeAs(substance Substance, m units.Mass) (units.Volume, e
 	}
 	return i.VolumeOf(m)
 }
+
+func (i Ingredient) massAs(substance Substance, v units.Volume) (units.Mass, error) {
+	if i.Substance != substance {
+		return 0, SubstanceError{Name: i.Name, Got: i.Substance, Want: substance}
+	}
+	return i.MassOf(v)
+}
