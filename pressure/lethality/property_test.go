@@ -114,3 +114,44 @@ func TestMoreReadingsOfTheSameLines(t *testing.T) {
 		require.InEpsilon(t, float64(f1), float64(f2), 2e-8)
 	}
 }
+
+// The centre of any jar stays between where it started and the hottest and coldest of its medium, and comes to rest there.
+func FuzzWarm(f *testing.F) {
+	f.Add(int64(1), uint8(30), uint8(60), uint16(140), uint16(0))
+	f.Add(int64(2), uint8(5), uint8(1), uint16(40), uint16(300))
+	f.Add(int64(3), uint8(90), uint8(200), uint16(900), uint16(20))
+	f.Fuzz(func(t *testing.T, seed int64, radius, height uint8, alpha, film uint16) {
+		c := lethality.Cylinder{
+			Radius: (5 + units.Length(radius)) * units.Millimetre, Diffusivity: (50 + units.Diffusivity(alpha%950)) * units.SquareMillimetrePerSecond / 1000,
+			Film: units.FilmCoefficient(film) * units.WattPerSquareMetreKelvin, Conductivity: units.WattPerMetreKelvin / 2,
+		}
+		c.Height = c.Radius/2 + c.Radius*units.Length(height)/64
+		readings := walk(t, seed, 12)
+		for i := range readings {
+			readings[i].At = time.Duration(i) * 3 * time.Minute // every other bend falls a minute before a reading
+			readings[i].Value = units.Celsius(max(0, readings[i].Value.Celsius()))
+		}
+		medium, err := series.New(readings)
+		require.NoError(t, err)
+		start := units.Celsius(10)
+		out, err := c.Warm(start, medium, lethality.Point{}, 2*time.Minute)
+		if err != nil {
+			require.ErrorIs(t, err, units.ErrRange, "a step too fine for so great a body")
+			return
+		}
+		low, high := start.Celsius(), start.Celsius()
+		for i, n := 0, medium.Len(); i < n; i++ {
+			reading, _ := medium.At(i)
+			low, high = min(low, reading.Value.Celsius()), max(high, reading.Value.Celsius())
+		}
+		for i := 0; i < out.Len(); i++ {
+			reading, _ := out.At(i)
+			require.GreaterOrEqual(t, reading.Value.Celsius(), low-0.05)
+			require.LessOrEqual(t, reading.Value.Celsius(), high+0.05)
+		}
+		first, _ := out.First()
+		last, _ := out.Last()
+		end, _ := medium.Last()
+		require.True(t, first.Value == start && last.At == end.At)
+	})
+}

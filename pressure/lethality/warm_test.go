@@ -21,6 +21,24 @@ func TestModifiedBessel(t *testing.T) {
 	}
 }
 
+// A bend that falls between two readings is carried just as exactly, and so is an end between two steps.
+func TestWarmBetweenTheSteps(t *testing.T) {
+	run := pintRun
+	run.ComeUp, run.Hold = 16*time.Minute-10*time.Second, 97*time.Minute+7*time.Second
+	medium, err := run.Medium(time.Hour + 20*time.Second)
+	require.NoError(t, err)
+	coarse, err := pint.Warm(run.Start, medium, lethality.Point{}, time.Minute)
+	require.NoError(t, err)
+	fine, err := pint.Warm(run.Start, medium, lethality.Point{}, 6*time.Second)
+	require.NoError(t, err)
+	for i := 0; i < coarse.Len(); i++ {
+		reading, _ := coarse.At(i)
+		v, err := fine.ValueAt(reading.At)
+		require.NoError(t, err)
+		require.InDelta(t, v.Celsius(), reading.Value.Celsius(), 2e-5, reading.At.String()) // the fine curve's chords at the end
+	}
+}
+
 // A medium cut into more readings of the same straight lines gives the same curve.
 func TestWarmDoesNotMindTheSampling(t *testing.T) {
 	coarse, err := pintRun.Medium(time.Hour)
