@@ -30,7 +30,10 @@ func F(record series.Series[units.Temperature], r Reference) (time.Duration, err
 		}
 		if i > 0 {
 			x := float64(toQ-q) * s.perQuantum
-			g := growth(x)
+			g := taylor(x)
+			if x > flat || x < -flat {
+				g = growth(x)
+			}
 			sum += float64(toAt-at) * rate * g
 			rate += rate * float64(x*g)
 		}

@@ -27,15 +27,21 @@ func (s scale) over(dt float64, from, to int64) float64 {
 	return dt * s.rate(from) * growth(float64(to-from)*s.perQuantum)
 }
 
-// growth is (eˣ − 1)/x: its Taylor series to x⁷ where that is exact to the last digit, in pairs that a processor works out side by side.
+// flat is how far taylor is exact to the last digit.
+const flat = 0.06
+
+// growth is (eˣ − 1)/x.
 func growth(x float64) float64 {
-	if x > 0.06 || x < -0.06 {
+	if x > flat || x < -flat {
 		return math.Expm1(x) / x
 	}
+	return taylor(x)
+}
+
+// taylor is growth to x⁷, small enough for the compiler to put in place.
+func taylor(x float64) float64 {
 	xx := x * x
-	a, b := 1+float64(x*(1./2)), 1./6+float64(x*(1./24))
-	c, d := 1./120+float64(x*(1./720)), 1./5040+float64(x*(1./40320))
-	return a + float64(xx*(b+float64(xx*(c+float64(xx*d)))))
+	return 1 + float64(x*(1./2)) + float64(xx*((1./6+float64(x*(1./24)))+float64(xx*((1./120+float64(x*(1./720)))+float64(xx*(1./5040+float64(x*(1./40320))))))))
 }
 
 // fresh is how often the rate is taken afresh: between, it is carried from one reading to the next by the growth that gives the
