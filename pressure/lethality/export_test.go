@@ -19,3 +19,6 @@ func Coefficients() map[string][3]float64 {
 	}
 	return all
 }
+
+// Growth is (eˣ − 1)/x as F has it.
+func Growth(x float64) float64 { return growth(x) }

@@ -143,6 +143,51 @@ func TestRulesLeanAsTheySay(t *testing.T) {
 	require.Empty(t, lethality.Rule(9).Bias())
 }
 
+// The short series of (eˣ − 1)/x is right to the last digits, and meets the library's function at its end.
+func TestGrowth(t *testing.T) {
+	require.Equal(t, 1., lethality.Growth(0))
+	for x := 1e-6; x < 2; x *= 1.01 {
+		require.InEpsilon(t, math.Expm1(x)/x, lethality.Growth(x), 8e-16)
+		require.InEpsilon(t, math.Expm1(-x)/-x, lethality.Growth(-x), 8e-16)
+	}
+}
+
+// Where the temperature is level every rule gives the same.
+func TestRulesAgreeOnALevel(t *testing.T) {
+	level := record(t, 111.1, 111.1, 111.1, 111.1, 111.1)
+	for _, rule := range []lethality.Rule{lethality.Exact, lethality.Trapezoid, lethality.Simpson} {
+		f, err := lethality.FBy(level, lethality.F0(), rule)
+		require.NoError(t, err)
+		require.Equal(t, 24*time.Second, f, rule.String())
+	}
+}
+
+// Simpson's rule on three readings, by hand: L is 0.01, 0.1 and 1, and two minutes a step of two.
+func TestSimpsonByHand(t *testing.T) {
+	f, err := lethality.FBy(record(t, 101.1, 111.1, 121.1), lethality.F0(), lethality.Simpson)
+	require.NoError(t, err)
+	require.InDelta(t, (0.01+4*0.1+1)/3, f.Minutes(), 1e-10)
+}
+
+// What is required rounds up, what was reached rounds down.
+func TestRoundingIsToTheSafeSide(t *testing.T) {
+	d, err := lethality.Target(10, units.One/3)
+	require.NoError(t, err)
+	require.Equal(t, time.Duration(4), d)
+	logs, err := lethality.Reductions(2, 3)
+	require.NoError(t, err)
+	require.Equal(t, units.Ratio(666_666_666_666), logs)
+	f, err := lethality.F0().Worth(units.Celsius(120), 10)
+	require.NoError(t, err)
+	require.Equal(t, time.Duration(7), f, "7.76 of a nanosecond each")
+	held, err := lethality.F0().TimeAt(units.Celsius(120), 10)
+	require.NoError(t, err)
+	require.Equal(t, time.Duration(13), held, "12.88")
+	left, err := lethality.Survivors(1, units.One/3)
+	require.NoError(t, err)
+	require.Equal(t, units.Ratio(464_158_883_362), left, "0.4641588833612…, rounded up")
+}
+
 func TestRecordsRefused(t *testing.T) {
 	good, ref := record(t, 100, 110, 116), lethality.F0()
 	for name, call := range map[string]func() error{

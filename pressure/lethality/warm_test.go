@@ -155,6 +155,12 @@ func TestWhatMovesTheAnswer(t *testing.T) {
 	require.InDelta(t, 0.75, total(func(_ *lethality.Cylinder, r *lethality.Run) { r.Cooling = 5 * units.Kelvins })/base, 0.05, "cooling five times as fast")
 	require.Less(t, total(func(_ *lethality.Cylinder, r *lethality.Run) { r.Start = units.Celsius(2) }), base)
 	require.Less(t, total(func(c *lethality.Cylinder, _ *lethality.Run) { c.Height = 130 * units.Millimetre }), base)
+	at := pintRun
+	at.Cooling = 150 * units.Kelvins
+	quick, err := pint.Follow(at, lethality.F0())
+	require.NoError(t, err)
+	last, _ := quick.Centre.Last()
+	require.True(t, last.Value.Below(units.Celsius(30)), "followed until the centre has cooled, however fast its surroundings do")
 	band, err := pint.FollowBand(12*units.SquareMillimetrePerSecond/100, 16*units.SquareMillimetrePerSecond/100, pintRun, lethality.F0())
 	require.NoError(t, err)
 	require.InDelta(t, 2, band.High.F.Total.Minutes()/band.Low.F.Total.Minutes(), 0.6, "the band of diffusivity")
