@@ -43,10 +43,10 @@ func (c *chart) line(x1, y1, x2, y2 float64, style string) {
 }
 
 // draw is the steam, the centre and the growing F0 against time.
-func (s study) draw(p *sheet) string {
+func (s study) draw(p *sheet) (string, error) {
 	rows, err := s.samples(time.Minute)
-	if err != nil || len(rows) == 0 {
-		return ""
+	if err != nil {
+		return "", err
 	}
 	in := func(i int) (steam, centre float64) {
 		steam, _ = rows[i].steam.In(p.scale(), 3).Float64()
@@ -61,7 +61,7 @@ func (s study) draw(p *sheet) string {
 	c.lethality = step * math.Ceil(rows[len(rows)-1].f.Minutes()*1.05/step)
 	fmt.Fprintf(&c.b, `<svg xmlns="http://www.w3.org/2000/svg" width="%d" height="%d" viewBox="0 0 %d %d" font-family="sans-serif" font-size="13">`+"\n", width, height, width, height)
 	fmt.Fprintf(&c.b, `<rect width="%d" height="%d" fill="white"/>`+"\n", width, height)
-	c.text(left, 26, "start", `font-size="17"`, fmt.Sprintf("The middle of a %s at %s, %s psi for %s", s.schedule.Jar, p.altitude(s.jar.altitude), psi(s), minutes(s.schedule.Process)))
+	c.text(left, 26, "start", `font-size="17"`, fmt.Sprintf("The middle of a %s jar at %s, %s psi for %s", s.schedule.Jar, p.altitude(s.jar.altitude), psi(s), minutes(s.schedule.Process)))
 	c.axes(p.scale().String(), step)
 	off := c.x(s.base.SteamOff.Minutes())
 	c.line(off, top, off, height-bottom, `stroke="#888" stroke-dasharray="2 4"`)
@@ -89,7 +89,7 @@ func (s study) draw(p *sheet) string {
 	}
 	c.text(left, height-8, "start", `font-size="11" fill="#666"`, "Arithmetic on an even solid, to learn from. None of it shortens a published process.")
 	c.b.WriteString("</svg>\n")
-	return c.b.String()
+	return c.b.String(), nil
 }
 
 func psi(s study) string { return units.In(s.schedule.Pressure, units.PSI, 0).String() }

@@ -47,7 +47,11 @@ func run(args []string, out io.Writer) error {
 	if *svg == "" {
 		return nil
 	}
-	return os.WriteFile(*svg, []byte(s.draw(p)), 0o644)
+	picture, err := s.draw(p)
+	if err != nil {
+		return err
+	}
+	return os.WriteFile(*svg, []byte(picture), 0o644)
 }
 
 // demo is the input that lies beside this file, wherever the program is run from.

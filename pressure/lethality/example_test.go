@@ -201,6 +201,15 @@ func ExampleKillTable_Citation() {
 	// Output: UK Food Standards Agency, vacuum packing training, module 3 section 2, module 3, section 2 (read)
 }
 
+func ExampleKillTable_Cautions() {
+	for _, c := range lethality.Salmonella1999.Cautions() {
+		fmt.Println(c.Text)
+	}
+	// Output:
+	// For cooked beef and not for fish, and superseded by later revisions, which ask for humidity as well.
+	// 0 s means at once when that temperature is reached, which is not no heat.
+}
+
 func ExampleNonProteolytic() {
 	us, _ := lethality.NonProteolytic().TimeAt(units.Celsius(86))
 	uk, _ := lethality.NonProteolyticUK().TimeAt(units.Celsius(86))

@@ -55,6 +55,30 @@ func (k KillTable) Citation() cite.Citation {
 	return cite.Citation{}
 }
 
+// Cautions returns what must be known before a time of the table is used, in a fresh slice.
+func (k KillTable) Cautions() []cite.Caution {
+	say := func(text string, c cite.Citation) cite.Caution { return cite.Caution{Text: text, Citation: c} }
+	switch k {
+	case BotulinumA4, BotulinumUK:
+		cautions := []cite.Caution{
+			say("For spores in moist heat and without lysozyme, at the coldest spot. In dry smoke a core temperature says nothing of spores.", drySmokeCitation()),
+			say("Pasteurised, not sterile: keep it cold or frozen.", k.Citation()),
+		}
+		if k == BotulinumUK {
+			cautions = append(cautions, say("Below 90 °C the US table asks for more time; go by that.", BotulinumA4.Citation()))
+		}
+		return cautions
+	case ListeriaA3, ListeriaUK:
+		return []cite.Caution{say("For Listeria, at the coldest spot. It leaves spores alive: keep the food cold or frozen.", k.Citation())}
+	case Salmonella1999:
+		return []cite.Caution{
+			say("For cooked beef and not for fish, and superseded by later revisions, which ask for humidity as well.", k.Citation()),
+			say("0 s means at once when that temperature is reached, which is not no heat.", k.Citation()),
+		}
+	}
+	return nil
+}
+
 // KillTime is one printed row: the time at a held temperature that gives the log10 reductions. A zero Time was printed as 0 s:
 // the heat is instantaneous there, not nought.
 type KillTime struct {

@@ -26,12 +26,16 @@ func F0Fahrenheit() Reference {
 
 // What the log-linear model is used for here. Beyond, nobody measured what a record would be worth.
 var (
-	hottest       = units.Celsius(150)
-	lowReference  = units.Celsius(40)
-	lowZ          = units.Kelvins
-	highZ         = 50 * units.Kelvins
-	longest       = time.Duration(math.MaxInt64)
-	lowestAtWhich = units.Celsius(-60)
+	coldest      = units.Celsius(-60)
+	hottest      = units.Celsius(150)
+	lowReference = units.Celsius(40)
+)
+
+const (
+	lowZ  = units.Kelvins
+	highZ = 50 * units.Kelvins
+
+	longest = time.Duration(math.MaxInt64)
 )
 
 // String prints the reference as "121.1 °C, z 10 K".
@@ -83,7 +87,7 @@ func (r Reference) at(t units.Temperature) error {
 	if err := r.check(); err != nil {
 		return err
 	}
-	return units.CheckTemperature("temperature", t, lowestAtWhich, hottest)
+	return units.CheckTemperature("temperature", t, coldest, hottest)
 }
 
 func quanta(t units.Temperature) int64 { return int64(t.AboveAbsoluteZero()) }

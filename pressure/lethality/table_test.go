@@ -98,6 +98,20 @@ func TestKillTimesAreThePrintedOnes(t *testing.T) {
 	require.True(t, lethality.KillTable(0).Citation().IsZero())
 }
 
+// Every table says what must be known, with where that is from.
+func TestEveryTableHasCautions(t *testing.T) {
+	for k := lethality.BotulinumA4; k <= lethality.Salmonella1999; k++ {
+		require.NoError(t, k.Citation().Check())
+		require.NotEmpty(t, k.Cautions(), k.String())
+		for _, c := range k.Cautions() {
+			require.NotEmpty(t, c.Text)
+			require.NoError(t, c.Citation.Check())
+		}
+	}
+	require.Empty(t, lethality.KillTable(0).Cautions())
+	require.Empty(t, lethality.KillTable(6).Cautions())
+}
+
 // The stricter of two tables stands first.
 func TestStricterFirst(t *testing.T) {
 	found := lethality.KillTimesAt(units.Celsius(86), lethality.BotulinumUK, lethality.BotulinumA4)
