@@ -30,7 +30,7 @@ func (c *chart) x(minutes float64) float64 {
 	return left + (width-left-right)*minutes/c.minutes
 }
 
-func (c *chart) y(share float64) float64 { return height - bottom - (height-top-bottom)*share }
+func (c *chart) y(share float64) float64 { return height - bottom - float64((height-top-bottom)*share) }
 
 func (c *chart) level(t float64) float64 { return c.y((t - c.low) / (c.high - c.low)) }
 

@@ -123,6 +123,7 @@ func (s study) printChanges(p *sheet) {
 	for _, c := range s.changes {
 		row(c.name, c.steam, c.result)
 	}
+	p.line("Air is taken as evenly mixed with the steam; in a real canner it lies in pockets that are colder still.")
 	p.line("A longer or hotter run in this table is no permit for a shorter one, and a change that costs little here may cost much in a real jar.")
 }
 

@@ -125,7 +125,7 @@ func (s solid) lag() float64 {
 		}
 		here, _ := scaledI(side * s.r)
 		share := here / i0 * math.Exp(-side*(1-s.r))
-		sum -= s.axial(v) * base / float64(v*v) * share
+		sum -= float64(s.axial(v) * base / float64(v*v) * share)
 		if share*base/float64(v*v*v) < 1e-17*base {
 			break
 		}

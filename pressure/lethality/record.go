@@ -34,8 +34,8 @@ func F(record series.Series[units.Temperature], r Reference) (time.Duration, err
 			if x > flat || x < -flat {
 				g = growth(x)
 			}
-			sum += float64(toAt-at) * rate * g
-			rate += rate * float64(x*g)
+			sum += float64(float64(toAt-at) * rate * g)
+			rate += float64(rate * float64(x*g))
 		}
 		if i%fresh == 0 {
 			rate = s.rate(toQ)

@@ -55,8 +55,8 @@ func (r Running) Next(reading series.Reading[units.Temperature]) (Running, error
 		}
 		x := float64(next.q-r.q) * r.scale.perQuantum
 		g := growth(x)
-		next.sum += float64(next.at-r.at) * r.rate * g
-		next.rate += r.rate * float64(x*g)
+		next.sum += float64(float64(next.at-r.at) * r.rate * g)
+		next.rate += float64(r.rate * float64(x*g))
 	}
 	if r.n%fresh == 0 {
 		next.rate = r.scale.rate(next.q)

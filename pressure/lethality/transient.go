@@ -120,7 +120,7 @@ func (b Transient) sum(fourier units.Ratio, weight func(float64) float64) (units
 		if decay < 1e-17 {
 			break
 		}
-		sum += b.Shape.coefficient(z) * decay * weight(z)
+		sum += float64(b.Shape.coefficient(z) * decay * weight(z))
 	}
 	return units.OfFloat(sum, units.One)
 }
