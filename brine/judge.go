@@ -134,6 +134,10 @@ func judgeTemperature(c Claim, a *Assessment) error {
 	return nil
 }
 
+// percent is to two decimals, and exact where that would hide a shortfall.
 func percent(r units.Ratio) string {
-	return units.Text(units.RoundTo(r, units.Percent/1000), units.Percent, 2)
+	if r > 0 && r < units.Percent/100 {
+		return r.String()
+	}
+	return units.Text(r, units.Percent, 2)
 }

@@ -1,0 +1,123 @@
+package brine
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/internal/printed"
+	"example.org/lakelarder/units"
+)
+
+func stated[T comparable](t *testing.T, r printed.Row, col string, parse func(string) (T, error)) Stated[T] {
+	t.Helper()
+	if !r.Has(col) {
+		return Stated[T]{}
+	}
+	v, err := parse(r.Text(col))
+	require.NoError(t, err, col)
+	return State(v)
+}
+
+// claim reads a row of recipe figures; an empty cell is not stated.
+func claim(t *testing.T, r printed.Row) Claim {
+	t.Helper()
+	c := Claim{
+		Method:  map[string]Method{"dry salted": DrySalted, "wet brined": WetBrined}[r.Text("method")],
+		Faces:   map[string]Faces{"one": OneFace, "two": TwoFaces}[r.Text("faces")],
+		Fatness: map[string]Fatness{"fat": FatFish, "lean": LeanFish}[r.Text("fatness")],
+		Smoked:  map[string]Smoking{"hot-smoked": HotSmoked, "cold-smoked": ColdSmoked}[r.Text("smoked")],
+		Pack:    map[string]Pack{"air pack": AirPack, "low-oxygen pack": LowOxygenPack}[r.Text("pack")],
+		Nitrite: r.Text("nitrite") == "yes",
+	}
+	if r.Has("salt_as") {
+		var err error
+		c.SaltAs, err = FindIngredient(r.Text("salt_as"))
+		require.NoError(t, err)
+	}
+	c.Fish = stated(t, r, "fish", units.ParseMass)
+	c.Salt = stated(t, r, "salt", units.ParseMass)
+	c.SaltVolume = stated(t, r, "salt_volume", units.ParseVolume)
+	c.SaltToFish = stated(t, r, "salt_to_fish", units.ParseRatio)
+	c.Water = stated(t, r, "water", units.ParseVolume)
+	c.Strength = stated(t, r, "strength", units.ParseRatio)
+	c.Time = stated(t, r, "time", time.ParseDuration)
+	c.Temperature = stated(t, r, "temperature", units.ParseTemperature)
+	c.Thickness = stated(t, r, "thickness", units.ParseLength)
+	c.Loss = stated(t, r, "loss", units.ParseRatio)
+	c.WaterPhaseSalt = stated(t, r, "wps", units.ParseRatio)
+	return c
+}
+
+func TestCheck(t *testing.T) {
+	printed.Table(t, "brine/claims.csv").Each(t, func(t *testing.T, r printed.Row) {
+		a, err := Check(claim(t, r))
+		require.NoError(t, err)
+		var found []string
+		for _, f := range a.Findings {
+			found = append(found, strings.TrimSpace(f.What+" "+f.Kind.String()+" "+f.Difference))
+			if f.Kind != NotStated {
+				require.NoError(t, f.Citation.Check(), f.String())
+			}
+		}
+		require.Equal(t, r.Text("findings"), strings.Join(found, "; "), "%v", a.Findings)
+		require.Equal(t, r.Text("verdict"), a.Verdict.String())
+		require.NotEmpty(t, a.Cautions())
+		for _, c := range a.Cautions() {
+			require.NoError(t, c.Citation.Check(), c.Text)
+		}
+	})
+}
+
+// A quantum of salt less, a quantum of warmth more, a quantum of water phase salt less: each falls short by itself.
+func TestCheckToTheQuantum(t *testing.T) {
+	good := Claim{
+		SaltToFish: State(30 * units.PerMille), Time: State(24 * time.Hour), Temperature: State(units.Fahrenheit(38)),
+		WaterPhaseSalt: State(35 * units.PerMille),
+	}
+	verdict := func(change func(*Claim)) Verdict {
+		c := good
+		change(&c)
+		a, err := Check(c)
+		require.NoError(t, err)
+		return a.Verdict
+	}
+	require.Equal(t, Meets, verdict(func(*Claim) {}))
+	require.Equal(t, FallsShort, verdict(func(c *Claim) { c.SaltToFish.Value-- }))
+	require.Equal(t, FallsShort, verdict(func(c *Claim) { c.WaterPhaseSalt.Value-- }))
+	require.Equal(t, FallsShort, verdict(func(c *Claim) { c.Temperature.Value = c.Temperature.Value.Add(1) }))
+	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.Temperature = Stated[units.Temperature]{} }))
+	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.Time = Stated[time.Duration]{} }))
+	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.WaterPhaseSalt = Stated[units.Ratio]{} }))
+	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.SaltToFish = Stated[units.Ratio]{}; c.Method = DrySalted }))
+}
+
+func TestClaimsRefused(t *testing.T) {
+	for name, c := range map[string]Claim{
+		"no fish": {Fish: State(units.Mass(0))}, "too much fish": {Fish: State(101 * units.Kilogram)}, "negative salt": {Salt: State(units.Mass(-1))},
+		"negative sugar": {Sugar: State(units.Mass(-1))}, "no water": {Water: State(units.Volume(0))}, "negative cups": {SaltVolume: State(units.Volume(-1))},
+		"negative dose": {SaltToFish: State(units.Ratio(-1))}, "dose above all": {SaltToFish: State(units.One + 1)}, "strength above all": {Strength: State(2 * units.One)},
+		"negative loss": {Loss: State(units.Ratio(-1))}, "negative share": {WaterPhaseSalt: State(units.Ratio(-1))}, "no time": {Time: State(time.Duration(0))},
+		"a season": {Time: State(longest + 1)}, "no thickness": {Thickness: State(units.Length(0))}, "a temperature not set": {Temperature: State(units.Temperature{})},
+		"boiling": {Temperature: State(units.Celsius(100))}, "all lost": {SaltToFish: State(units.Percent), Loss: State(70 * units.Percent)},
+	} {
+		a, err := Check(c)
+		require.ErrorIs(t, err, units.ErrRange, name)
+		require.Zero(t, a.Verdict, name)
+	}
+	sugar, err := FindIngredient("honey")
+	require.NoError(t, err)
+	_, err = Check(Claim{SaltVolume: State(units.Cup), SaltAs: sugar})
+	require.ErrorAs(t, err, &SubstanceError{})
+}
+
+func BenchmarkCheck(b *testing.B) {
+	b.ReportAllocs()
+	for i := 0; i < b.N; i++ {
+		if _, err := Check(Claim{SaltToFish: State(30 * units.PerMille), Time: State(24 * time.Hour)}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
