@@ -23,6 +23,7 @@ func coefficient(t testing.TB, equation, name string) float64 {
 }
 
 func TestCoefficients(t *testing.T) {
+	require.Len(t, printed.Table(t, "brine/activity-coefficients.csv"), 12, "five, six and Norrish's")
 	for name, value := range map[string]float64{"A": hamerA, "B": hamerB, "beta": hamerBeta, "C": hamerC, "D": hamerD} {
 		require.Equal(t, coefficient(t, "Hamer and Wu", name), value, name)
 	}

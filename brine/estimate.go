@@ -26,7 +26,7 @@ var estimateCautions = [...]cite.Caution{
 		Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.8(1); also Maine ch. 359 s. 3(A)", Basis: cite.Read},
 	},
 	{
-		Text:     "eat home-smoked fish within 14 days, the shortest of the refrigerated lives that extension services print, or freeze it",
+		Text:     "eat home-smoked fish within 14 days, which is printed for storage below 36 °F (2.2 °C), or freeze it",
 		Citation: cite.Citation{Source: cite.MSUEPreservingFoodSafely1997, Where: "items 01600579 and 01600580", Basis: cite.Read},
 	},
 	measureIt,

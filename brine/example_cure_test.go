@@ -188,5 +188,5 @@ func ExampleEstimateCautions() {
 	}
 	// Output:
 	// - a computed salt content is an estimate, whatever the number: without a laboratory keep the fish at or below 38 °F (3.3 °C)
-	// - eat home-smoked fish within 14 days, the shortest of the refrigerated lives that extension services print, or freeze it
+	// - eat home-smoked fish within 14 days, which is printed for storage below 36 °F (2.2 °C), or freeze it
 }
