@@ -156,7 +156,7 @@ func (f file) readMarks(r *reader, n *night) {
 	m := &n.run.Marks
 	for _, one := range []struct {
 		field, text string
-		mark        *process.Stated[time.Duration]
+		mark        *units.Stated[time.Duration]
 	}{
 		{"heatOn", f.Marks.HeatOn, &m.HeatOn}, {"steadySteam", f.Marks.SteadySteam, &m.SteadySteam}, {"ventClosed", f.Marks.VentClosed, &m.VentClosed},
 		{"timer", f.Marks.Timer, &m.Timer}, {"heatOff", f.Marks.HeatOff, &m.HeatOff}, {"pressureGone", f.Marks.Gone, &m.Gone},
@@ -169,7 +169,7 @@ func (f file) readMarks(r *reader, n *night) {
 		if at < 0 {
 			at += 24 * time.Hour // past midnight
 		}
-		*one.mark = process.State(at)
+		*one.mark = units.State(at)
 	}
 }
 

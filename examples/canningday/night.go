@@ -7,6 +7,7 @@ import (
 
 	"example.org/lakelarder/pressure/canner"
 	"example.org/lakelarder/pressure/process"
+	"example.org/lakelarder/units"
 )
 
 // print writes the verdict, why, and what to do; then what goes with it. Everything is judged before anything is printed.
@@ -93,7 +94,7 @@ func (n night) printMoments(p *sheet, r canner.Report) {
 	m := n.run.Marks
 	for _, one := range []struct {
 		name string
-		mark process.Stated[time.Duration]
+		mark units.Stated[time.Duration]
 	}{
 		{"heat on", m.HeatOn}, {"steady steam", m.SteadySteam}, {"vent closed", m.VentClosed}, {"timer started", m.Timer},
 		{"heat off", m.HeatOff}, {"pressure gone", m.Gone}, {"weight off", m.WeightOff}, {"lid off", m.LidOff},

@@ -162,9 +162,9 @@ func ExampleAudit() {
 	run := canner.Run{
 		Schedule: raw(process.Pint, process.Dial), Altitude: 4350 * units.Foot, Gauge: canner.Gauge{Kind: process.Dial}, MaxGap: 5 * time.Minute,
 		Marks: canner.Marks{
-			SteadySteam: process.State(14 * time.Minute), VentClosed: process.State(24 * time.Minute), Timer: process.State(30 * time.Minute),
-			HeatOff: process.State(130 * time.Minute), Gone: process.State(165 * time.Minute), WeightOff: process.State(165 * time.Minute),
-			LidOff: process.State(176 * time.Minute),
+			SteadySteam: units.State(14 * time.Minute), VentClosed: units.State(24 * time.Minute), Timer: units.State(30 * time.Minute),
+			HeatOff: units.State(130 * time.Minute), Gone: units.State(165 * time.Minute), WeightOff: units.State(165 * time.Minute),
+			LidOff: units.State(176 * time.Minute),
 		},
 	}
 	var readings []series.Reading[units.Pressure]
@@ -224,7 +224,7 @@ func ExampleStep_String() {
 func live() canner.Live[units.Pressure] {
 	l, _ := canner.Watch[units.Pressure](canner.Run{
 		Schedule: raw(process.Pint, process.Dial), Altitude: 4350 * units.Foot, Gauge: canner.Gauge{Kind: process.Dial}, MaxGap: 5 * time.Minute,
-		Marks: canner.Marks{VentClosed: process.State(24 * time.Minute)},
+		Marks: canner.Marks{VentClosed: units.State(24 * time.Minute)},
 	})
 	return l
 }

@@ -57,9 +57,9 @@ func minutesOf(t testing.TB, r printed.Row, col string) time.Duration {
 	return time.Duration(r.Decimal(col).Mul(decimal.NewFromInt(int64(time.Minute))).IntPart())
 }
 
-func marked(t testing.TB, r printed.Row, col string) (m process.Stated[time.Duration]) {
+func marked(t testing.TB, r printed.Row, col string) (m units.Stated[time.Duration]) {
 	if r.Has(col) {
-		m = process.State(minutesOf(t, r, col))
+		m = units.State(minutesOf(t, r, col))
 	}
 	return m
 }
@@ -92,9 +92,9 @@ func pintRun(t testing.TB, every time.Duration) (Run, []pressures) {
 		Schedule: schedule(t, "fish", "raw", "pint", "dial", 4350*units.Foot), Altitude: 4350 * units.Foot,
 		Gauge: Gauge{Kind: process.Dial}, MaxGap: 5 * time.Minute,
 		Marks: Marks{
-			HeatOn: process.State(time.Duration(0)), SteadySteam: process.State(14 * time.Minute), VentClosed: process.State(24 * time.Minute),
-			Timer: process.State(29 * time.Minute), HeatOff: process.State(132 * time.Minute), Gone: process.State(165 * time.Minute),
-			WeightOff: process.State(165 * time.Minute), LidOff: process.State(176 * time.Minute),
+			HeatOn: units.State(time.Duration(0)), SteadySteam: units.State(14 * time.Minute), VentClosed: units.State(24 * time.Minute),
+			Timer: units.State(29 * time.Minute), HeatOff: units.State(132 * time.Minute), Gone: units.State(165 * time.Minute),
+			WeightOff: units.State(165 * time.Minute), LidOff: units.State(176 * time.Minute),
 		},
 	}
 	var readings []pressures

@@ -3,7 +3,7 @@ package canner
 import (
 	"time"
 
-	"example.org/lakelarder/pressure/process"
+	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
 )
@@ -125,7 +125,7 @@ func (j *judgement[T]) cooling() {
 	m := j.run.Marks
 	gone := m.Gone
 	if !gone.Given && j.walk.isGone {
-		gone = process.State(j.walk.gone)
+		gone = units.State(j.walk.gone)
 	}
 	from := len(j.all)
 	if !m.HeatOff.Given {
@@ -154,7 +154,7 @@ func (j *judgement[T]) cooling() {
 }
 
 // forced: the vent or the lid was opened before the pressure was gone, by the marks or by the record.
-func (j *judgement[T]) forced(opened time.Duration, gone process.Stated[time.Duration]) {
+func (j *judgement[T]) forced(opened time.Duration, gone units.Stated[time.Duration]) {
 	f := Finding{Kind: Forced, Verdict: NotMet, When: at(opened), Required: "no pressure left before the vent or lid is opened", Citation: coolSource}
 	v, err := j.record.ValueAt(opened)
 	switch {
@@ -168,7 +168,7 @@ func (j *judgement[T]) forced(opened time.Duration, gone process.Stated[time.Dur
 	j.add(f, Step{})
 }
 
-func (j *judgement[T]) opening(gone process.Stated[time.Duration]) {
+func (j *judgement[T]) opening(gone units.Stated[time.Duration]) {
 	m := j.run.Marks
 	weight := m.WeightOff
 	if !weight.Given {

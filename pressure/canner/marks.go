@@ -3,20 +3,20 @@ package canner
 import (
 	"time"
 
-	"example.org/lakelarder/pressure/process"
+	"example.org/lakelarder/units"
 )
 
 // Marks are the moments of a run that somebody wrote down, as times since the start of the record. What was not
-// written down is left out: process.State(d) marks a moment, the zero value is not marked.
+// written down is left out: units.State(d) marks a moment, the zero value is not marked.
 type Marks struct {
-	HeatOn      process.Stated[time.Duration] // the burner under the closed lid
-	SteadySteam process.Stated[time.Duration] // a steady stream from the open vent
-	VentClosed  process.Stated[time.Duration] // petcock closed, or weight on
-	Timer       process.Stated[time.Duration] // the last time the timer was started
-	HeatOff     process.Stated[time.Duration]
-	Gone        process.Stated[time.Duration] // the pressure: gauge at zero, or lock dropped
-	WeightOff   process.Stated[time.Duration] // or petcock opened
-	LidOff      process.Stated[time.Duration]
+	HeatOn      units.Stated[time.Duration] // the burner under the closed lid
+	SteadySteam units.Stated[time.Duration] // a steady stream from the open vent
+	VentClosed  units.Stated[time.Duration] // petcock closed, or weight on
+	Timer       units.Stated[time.Duration] // the last time the timer was started
+	HeatOff     units.Stated[time.Duration]
+	Gone        units.Stated[time.Duration] // the pressure: gauge at zero, or lock dropped
+	WeightOff   units.Stated[time.Duration] // or petcock opened
+	LidOff      units.Stated[time.Duration]
 }
 
 // check returns the first mark that cannot have been: before the start, or in an order that no run has. A timer
@@ -24,7 +24,7 @@ type Marks struct {
 func (m Marks) check() error {
 	named := [...]struct {
 		name string
-		mark process.Stated[time.Duration]
+		mark units.Stated[time.Duration]
 	}{{"heat on", m.HeatOn}, {"steady steam", m.SteadySteam}, {"vent closed", m.VentClosed}, {"timer", m.Timer}, {"heat off", m.HeatOff},
 		{"pressure gone", m.Gone}, {"weight off", m.WeightOff}, {"lid off", m.LidOff}}
 	for _, n := range named {

@@ -7,7 +7,6 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
@@ -113,11 +112,11 @@ func FuzzAudit(f *testing.F) {
 	f.Add([]byte("\xff\x00\xff\x00"), uint16(0), uint16(0), uint16(0), uint16(0), uint16(0), uint16(0), uint8(0))
 	f.Fuzz(func(t *testing.T, data []byte, steady, closed, timer, off, gone, lid uint16, which uint8) {
 		run, _ := pintRun(t, 10*time.Minute)
-		mark := func(bit int, minute uint16) process.Stated[time.Duration] {
+		mark := func(bit int, minute uint16) units.Stated[time.Duration] {
 			if which>>bit&1 == 0 {
-				return process.Stated[time.Duration]{}
+				return units.Stated[time.Duration]{}
 			}
-			return process.State(time.Duration(minute) * time.Minute)
+			return units.State(time.Duration(minute) * time.Minute)
 		}
 		run.Marks = Marks{SteadySteam: mark(0, steady), VentClosed: mark(1, closed), Timer: mark(2, timer), HeatOff: mark(3, off),
 			Gone: mark(4, gone), WeightOff: mark(5, gone), LidOff: mark(6, lid)}

@@ -22,8 +22,8 @@ type Run struct {
 	Air      pressure.Air // from a barometer beside the canner; not set: standard air at the altitude
 	Gauge    Gauge        // that the pressures were read from; its error is not used for temperatures
 	Marks    Marks
-	MaxGap   time.Duration                 // the longest pause between readings across which a straight line is believed
-	Asked    process.Stated[time.Duration] // when the question is put, for what can still be done; on the record's clock
+	MaxGap   time.Duration               // the longest pause between readings across which a straight line is believed
+	Asked    units.Stated[time.Duration] // when the question is put, for what can still be done; on the record's clock
 }
 
 // mostGap is the longest pause that may be believed: a sag and its recovery take minutes.

@@ -27,16 +27,16 @@ func TestRunsRefused(t *testing.T) {
 		"no venting":                   func(r *Run) { r.Schedule.Vent = 0 },
 		"no gauge":                     func(r *Run) { r.Gauge = Gauge{} },
 		"the other gauge":              func(r *Run) { r.Gauge.Kind = process.Weighted },
-		"mark before the start":        func(r *Run) { r.Marks.HeatOn = process.State(-time.Second) },
-		"mark after a week":            func(r *Run) { r.Marks.LidOff = process.State(8 * 24 * time.Hour) },
-		"steam before heat":            func(r *Run) { r.Marks.HeatOn = process.State(15 * time.Minute) },
-		"vent closed before steam":     func(r *Run) { r.Marks.VentClosed = process.State(13 * time.Minute) },
-		"heat off before vent closed":  func(r *Run) { r.Marks.HeatOff = process.State(20 * time.Minute) },
-		"timer after heat off":         func(r *Run) { r.Marks.Timer = process.State(140 * time.Minute) },
-		"gone before heat off":         func(r *Run) { r.Marks.Gone = process.State(131 * time.Minute) },
-		"weight off before vent close": func(r *Run) { r.Marks.WeightOff = process.State(20 * time.Minute) },
-		"lid before weight":            func(r *Run) { r.Marks.LidOff = process.State(160 * time.Minute) },
-		"lid before heat off":          func(r *Run) { r.Marks.WeightOff, r.Marks.LidOff = Marks{}.LidOff, process.State(100*time.Minute) },
+		"mark before the start":        func(r *Run) { r.Marks.HeatOn = units.State(-time.Second) },
+		"mark after a week":            func(r *Run) { r.Marks.LidOff = units.State(8 * 24 * time.Hour) },
+		"steam before heat":            func(r *Run) { r.Marks.HeatOn = units.State(15 * time.Minute) },
+		"vent closed before steam":     func(r *Run) { r.Marks.VentClosed = units.State(13 * time.Minute) },
+		"heat off before vent closed":  func(r *Run) { r.Marks.HeatOff = units.State(20 * time.Minute) },
+		"timer after heat off":         func(r *Run) { r.Marks.Timer = units.State(140 * time.Minute) },
+		"gone before heat off":         func(r *Run) { r.Marks.Gone = units.State(131 * time.Minute) },
+		"weight off before vent close": func(r *Run) { r.Marks.WeightOff = units.State(20 * time.Minute) },
+		"lid before weight":            func(r *Run) { r.Marks.LidOff = units.State(160 * time.Minute) },
+		"lid before heat off":          func(r *Run) { r.Marks.WeightOff, r.Marks.LidOff = Marks{}.LidOff, units.State(100*time.Minute) },
 	} {
 		run := perfect
 		change(&run)
@@ -51,7 +51,7 @@ func TestRunsRefused(t *testing.T) {
 		"negative gap":       func(r *Run) { r.MaxGap = -time.Minute },
 		"gap too long":       func(r *Run) { r.MaxGap = 15*time.Minute + 1 },
 		"minutes left out":   func(r *Run) { r.MaxGap = time.Hour },
-		"asked before start": func(r *Run) { r.Asked = process.State(-time.Minute) },
+		"asked before start": func(r *Run) { r.Asked = units.State(-time.Minute) },
 	} {
 		run := perfect
 		change(&run)
@@ -95,14 +95,14 @@ func TestBarometers(t *testing.T) {
 // What can still be done depends on when the question is put.
 func TestTooLateToReprocess(t *testing.T) {
 	run, readings := pintRun(t, time.Minute)
-	run.Marks.LidOff = process.State(166 * time.Minute)
+	run.Marks.LidOff = units.State(166 * time.Minute)
 	heatOff := run.Marks.HeatOff.Value
 	for asked, want := range map[time.Duration][]Action{
 		0:                          {Reprocess, Refrigerate, Discard},
 		heatOff + 24*time.Hour:     {Reprocess, Refrigerate, Discard},
 		heatOff + 24*time.Hour + 1: {Discard},
 	} {
-		run.Asked = process.State(asked)
+		run.Asked = units.State(asked)
 		report, err := Audit(run, record(t, readings))
 		require.NoError(t, err)
 		require.Equal(t, NotMet, report.Verdict)

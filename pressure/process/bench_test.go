@@ -30,8 +30,8 @@ func BenchmarkFindRefusing(b *testing.B) {
 
 func BenchmarkCheck(b *testing.B) {
 	claim := process.Claim{
-		Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: process.State(4_350 * units.Foot),
-		Pressure: process.State(11 * units.PSI), Process: process.State(90 * time.Minute),
+		Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: units.State(4_350 * units.Foot),
+		Pressure: units.State(11 * units.PSI), Process: units.State(90 * time.Minute),
 	}
 	b.ReportAllocs()
 	for i := 0; i < b.N; i++ {

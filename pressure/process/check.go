@@ -75,7 +75,7 @@ type figure[T units.Quantity | time.Duration] struct {
 
 // against compares a stated figure with the least and the greatest that the published rows have. A figure that no row prints is
 // not judged.
-func against[T units.Quantity | time.Duration](f figure[T], stated Stated[T], published []Schedule) []Finding {
+func against[T units.Quantity | time.Duration](f figure[T], stated units.Stated[T], published []Schedule) []Finding {
 	low, citation := f.of(published[0])
 	high, top := low, citation
 	for _, s := range published[1:] {

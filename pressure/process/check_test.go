@@ -28,14 +28,14 @@ func claim(t *testing.T, r printed.Row) process.Claim {
 	return c
 }
 
-func stated[T comparable](t *testing.T, r printed.Row, col string, parse func(string) (T, error)) process.Stated[T] {
+func stated[T comparable](t *testing.T, r printed.Row, col string, parse func(string) (T, error)) units.Stated[T] {
 	t.Helper()
 	if !r.Has(col) {
-		return process.Stated[T]{}
+		return units.Stated[T]{}
 	}
 	v, err := parse(r.Text(col))
 	require.NoError(t, err, col)
-	return process.State(v)
+	return units.State(v)
 }
 
 // short is a finding in the words of the claims: "process time short 10 min".
@@ -106,7 +106,7 @@ func TestCheckOfEveryRow(t *testing.T) {
 		for _, omit := range []func(*process.Claim){
 			func(c *process.Claim) { c.Product = 0 }, func(c *process.Claim) { c.Pack = 0 }, func(c *process.Claim) { c.Jar = 0 },
 			func(c *process.Claim) { c.Gauge = 0 }, func(c *process.Claim) { c.Altitude.Given = false },
-			func(c *process.Claim) { c.Pressure = process.Stated[units.Pressure]{} }, func(c *process.Claim) { c.Process.Given = false },
+			func(c *process.Claim) { c.Pressure = units.Stated[units.Pressure]{} }, func(c *process.Claim) { c.Process.Given = false },
 			func(c *process.Claim) { c.Vent.Given = false },
 		} {
 			c := exact
@@ -119,14 +119,14 @@ func TestCheckOfEveryRow(t *testing.T) {
 // of is a recipe that states what is published.
 func of(s process.Schedule) process.Claim {
 	c := process.Claim{
-		Product: s.Product, Pack: s.Pack, Jar: s.Jar, Gauge: s.Gauge, Altitude: process.State(lowest(s.Band)),
-		Pressure: process.State(s.Pressure), Process: process.State(s.Process), Vent: process.State(s.Vent), Headspace: process.State(s.Headspace),
+		Product: s.Product, Pack: s.Pack, Jar: s.Jar, Gauge: s.Gauge, Altitude: units.State(lowest(s.Band)),
+		Pressure: units.State(s.Pressure), Process: units.State(s.Process), Vent: units.State(s.Vent), Headspace: units.State(s.Headspace),
 	}
 	if s.ComeUp != 0 {
-		c.ComeUp = process.State(s.ComeUp)
+		c.ComeUp = units.State(s.ComeUp)
 	}
 	if s.Water.Volume != 0 {
-		c.Water = process.State(s.Water.Volume)
+		c.Water = units.State(s.Water.Volume)
 	}
 	return c
 }
@@ -147,8 +147,8 @@ func max[T units.Quantity](a, b T) T {
 
 func TestCheckRefusesFiguresBelowZero(t *testing.T) {
 	for _, c := range []process.Claim{
-		{Pressure: process.State(-units.PSI)}, {Process: process.State(-time.Minute)}, {Vent: process.State(-time.Nanosecond)},
-		{ComeUp: process.State(-time.Minute)}, {Headspace: process.State(-units.Inch)}, {Water: process.State(-units.Quart)},
+		{Pressure: units.State(-units.PSI)}, {Process: units.State(-time.Minute)}, {Vent: units.State(-time.Nanosecond)},
+		{ComeUp: units.State(-time.Minute)}, {Headspace: units.State(-units.Inch)}, {Water: units.State(-units.Quart)},
 	} {
 		a, err := process.Check(c)
 		require.ErrorIs(t, err, units.ErrRange)
@@ -160,8 +160,8 @@ func TestCheckRefusesFiguresBelowZero(t *testing.T) {
 func TestMoreIsNotBetter(t *testing.T) {
 	a, err := process.Check(process.Claim{
 		Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Weighted,
-		Altitude: process.State(4350 * units.Foot), Pressure: process.State(15 * units.PSI),
-		Process: process.State(110 * time.Minute), Vent: process.State(10 * time.Minute),
+		Altitude: units.State(4350 * units.Foot), Pressure: units.State(15 * units.PSI),
+		Process: units.State(110 * time.Minute), Vent: units.State(10 * time.Minute),
 	})
 	require.NoError(t, err)
 	require.Equal(t, process.Exceeds, a.Verdict)

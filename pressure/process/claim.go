@@ -6,16 +6,6 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Stated is a figure that a recipe may state or leave out. The zero value is left out; State makes one that is
-// stated, so that an altitude of 0 ft and no altitude are two things.
-type Stated[T comparable] struct {
-	Value T
-	Given bool
-}
-
-// State returns a figure that is stated.
-func State[T comparable](value T) Stated[T] { return Stated[T]{Value: value, Given: true} }
-
 // Claim is what a recipe states about its process. What it does not state stays zero: a Product, Pack, Jar or Gauge
 // that is not set, a figure not given. Claims are comparable.
 type Claim struct {
@@ -24,13 +14,13 @@ type Claim struct {
 	Jar     Jar
 	Gauge   Gauge
 
-	Altitude  Stated[units.Length]
-	Pressure  Stated[units.Pressure] // on the gauge
-	Process   Stated[time.Duration]  // at pressure
-	Vent      Stated[time.Duration]  // of steady steam
-	ComeUp    Stated[time.Duration]  // heating and venting together, as the quart procedure counts it
-	Headspace Stated[units.Length]
-	Water     Stated[units.Volume]
+	Altitude  units.Stated[units.Length]
+	Pressure  units.Stated[units.Pressure] // on the gauge
+	Process   units.Stated[time.Duration]  // at pressure
+	Vent      units.Stated[time.Duration]  // of steady steam
+	ComeUp    units.Stated[time.Duration]  // heating and venting together, as the quart procedure counts it
+	Headspace units.Stated[units.Length]
+	Water     units.Stated[units.Volume]
 }
 
 // request is the claim as a request, with zero for what is not stated.
@@ -42,7 +32,7 @@ func (c Claim) request() Request {
 func (c Claim) check() error {
 	for _, t := range []struct {
 		what string
-		time Stated[time.Duration]
+		time units.Stated[time.Duration]
 	}{{"process time", c.Process}, {"vent time", c.Vent}, {"come-up time", c.ComeUp}} {
 		if t.time.Value < 0 {
 			return units.RangeError{What: t.what, Got: t.time.Value.String(), Low: "0 min"}

@@ -12,10 +12,10 @@ import (
 func ExampleCheck() {
 	a, err := process.Check(process.Claim{
 		Product: process.SmokedFish, Pack: process.AsSmoked, Jar: process.HalfPint, Gauge: process.Dial,
-		Altitude: process.State(4_350 * units.Foot),
-		Pressure: process.State(11 * units.PSI),
-		Process:  process.State(100 * time.Minute),
-		Water:    process.State(4 * units.Quart),
+		Altitude: units.State(4_350 * units.Foot),
+		Pressure: units.State(11 * units.PSI),
+		Process:  units.State(100 * time.Minute),
+		Water:    units.State(4 * units.Quart),
 	})
 	if err != nil {
 		fmt.Println(err)
@@ -38,9 +38,9 @@ func ExampleCheck() {
 func ExampleCheck_open() {
 	a, err := process.Check(process.Claim{
 		Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Weighted,
-		Pressure: process.State(10 * units.PSI),
-		Process:  process.State(90 * time.Minute),
-		Vent:     process.State(10 * time.Minute),
+		Pressure: units.State(10 * units.PSI),
+		Process:  units.State(90 * time.Minute),
+		Vent:     units.State(10 * time.Minute),
 	})
 	fmt.Println(a.Verdict, err, a.Governing == process.Schedule{})
 	for _, f := range a.Findings {
@@ -50,12 +50,6 @@ func ExampleCheck_open() {
 	// falls short <nil> true
 	// process time: 90 min stated, 100 min published, short by 10 min
 	// altitude: not stated
-}
-
-// Sea level is a stated altitude; no altitude is not.
-func ExampleState() {
-	fmt.Println(process.State(0*units.Foot).Given, process.Stated[units.Length]{}.Given)
-	// Output: true false
 }
 
 func ExampleAssessment_Cautions() {
