@@ -1,6 +1,6 @@
-// Package brine answers how much salt goes into fish and what salt ends up in its water: the dry cure by weight of
-// fillet, kitchen volumes through a named and weighed ingredient, water phase salt and its inverse, and the
-// water phase salt that publications ask for.
+// Package brine answers how much salt goes into fish and what salt ends up in its water: the dry cure by weight of fillet, kitchen volumes
+// through a named and weighed ingredient, wet brine on every scale of strength, uptake over time, water phase salt and water activity, the
+// limits that publications set for them, and whether a recipe's salting agrees with what is published.
 //
 // Salt is the barrier against Clostridium botulinum in smoked fish, and water phase salt, salt/(salt + water) in
 // the flesh, is how it is judged. A dose is not a result: thickness, fat, time and rinsing decide what a fillet
