@@ -99,7 +99,7 @@ func TestClaimsRefused(t *testing.T) {
 		"no fish": {Fish: State(units.Mass(0))}, "too much fish": {Fish: State(101 * units.Kilogram)}, "negative salt": {Salt: State(units.Mass(-1))},
 		"negative sugar": {Sugar: State(units.Mass(-1))}, "no water": {Water: State(units.Volume(0))}, "negative cups": {SaltVolume: State(units.Volume(-1))},
 		"negative dose": {SaltToFish: State(units.Ratio(-1))}, "dose above all": {SaltToFish: State(units.One + 1)}, "strength above all": {Strength: State(2 * units.One)},
-		"negative loss": {Loss: State(units.Ratio(-1))}, "negative share": {WaterPhaseSalt: State(units.Ratio(-1))}, "no time": {Time: State(time.Duration(0))},
+		"negative loss": {Loss: State(units.Ratio(-1))}, "negative share": {WaterPhaseSalt: State(units.Ratio(-1))}, "more than dissolves": {WaterPhaseSalt: State(27 * units.Percent)}, "no time": {Time: State(time.Duration(0))},
 		"a season": {Time: State(longest + 1)}, "no thickness": {Thickness: State(units.Length(0))}, "a temperature not set": {Temperature: State(units.Temperature{})},
 		"boiling": {Temperature: State(units.Celsius(100))}, "all lost": {SaltToFish: State(units.Percent), Loss: State(70 * units.Percent)},
 	} {

@@ -89,10 +89,13 @@ func (c Claim) check() error {
 	for _, r := range []struct {
 		what  string
 		share Stated[units.Ratio]
-	}{{"salt to fish", c.SaltToFish}, {"brine strength", c.Strength}, {"loss", c.Loss}, {"water phase salt", c.WaterPhaseSalt}} {
+	}{{"salt to fish", c.SaltToFish}, {"brine strength", c.Strength}, {"loss", c.Loss}} {
 		if err := units.Check(r.what, r.share.Value, 0, units.One); err != nil {
 			return err
 		}
+	}
+	if err := checkShare(c.WaterPhaseSalt.Value); err != nil {
+		return err
 	}
 	if c.Time.Given {
 		if err := units.CheckDuration("time", c.Time.Value, 1, longest); err != nil {

@@ -1,6 +1,8 @@
 package brine
 
 import (
+	"math/bits"
+
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -89,22 +91,27 @@ func (c Curing) SaltToEnd(target units.Ratio) (units.Mass, error) {
 	if err != nil {
 		return 0, err
 	}
-	salt, err := units.Prorate(keep, c.Water, c.Water-c.Drip)
+	hi, lo := bits.Mul64(uint64(keep), uint64(c.Water)) // S = K W0/(W0 − D), rounded up
+	if hi >= uint64(c.Water-c.Drip) {
+		return 0, units.RangeError{What: "drip", Got: c.Drip.String(), Low: "0 g", High: "less than nearly all of the water"}
+	}
+	dose, rest := bits.Div64(hi, lo, uint64(c.Water-c.Drip))
+	if rest > 0 {
+		dose++
+	}
+	c.Salt = units.Mass(dose)
+	if _, err := WaterPhaseSalt(c.Salt, c.Water); err != nil {
+		return 0, err
+	}
+	e, err := c.Equilibrium()
+	if err == nil && e.Final < target { // saturated to the quantum
+		limit, _ := Saturation()
+		err = SaturatedError{Share: target, Saturation: limit}
+	}
 	if err != nil {
 		return 0, err
 	}
-	if _, err := WaterPhaseSalt(salt, c.Water); err != nil {
-		return 0, err
-	}
-	for {
-		c.Salt = salt
-		if e, err := c.Equilibrium(); err != nil {
-			return 0, err
-		} else if e.Final >= target {
-			return salt, nil
-		}
-		salt++ // at most twice: two roundings stand between
-	}
+	return c.Salt, nil
 }
 
 // SaltBeforeLoss returns the salt that a piece must hold now so that its water phase salt reaches a target once it has lost a share of its

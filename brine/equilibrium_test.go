@@ -50,6 +50,8 @@ func share1000(t testing.TB, r printed.Row, col string) units.Ratio {
 // Salt is conserved to the quantum; more salt and more drying never lower the water phase salt; the dose meets its target.
 func FuzzEquilibrium(f *testing.F) {
 	f.Add(int64(716*units.Gram), int64(30*units.Gram), int64(80*units.Gram), int64(100*units.Gram), int64(units.Gram))
+	f.Add(int64(716*units.Gram), int64(30*units.Gram), int64(700*units.Gram), int64(0), int64(1))
+	f.Add(int64(716*units.Gram), int64(30*units.Gram), int64(1), int64(0), int64(1))
 	f.Add(int64(2), int64(0), int64(0), int64(1), int64(1))
 	f.Fuzz(func(t *testing.T, water, salt, drip, drying, more int64) {
 		c := Curing{Raw: units.Kilogram, Water: units.Mass(water), Salt: units.Mass(salt), Drip: units.Mass(drip), Drying: units.Mass(drying)}
@@ -74,11 +76,17 @@ func FuzzEquilibrium(f *testing.F) {
 				}
 			}
 		}
-		if dose, err := c.SaltToEnd(35 * units.PerMille); err == nil {
+		for _, target := range []units.Ratio{35 * units.PerMille, 26_395 * units.Percent / 1000} {
+			dose, err := c.SaltToEnd(target)
+			if err != nil {
+				require.ErrorIs(t, err, units.ErrRange)
+				require.Zero(t, dose)
+				continue
+			}
 			c.Salt = dose
 			back, err := c.Equilibrium()
 			require.NoError(t, err)
-			require.GreaterOrEqual(t, back.Final, 35*units.PerMille)
+			require.GreaterOrEqual(t, back.Final, target)
 		}
 	})
 }

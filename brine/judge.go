@@ -62,7 +62,7 @@ func judgeStrength(a *Assessment) error {
 		f.Kind, f.Published, f.Citation = Short, percent(least)+", a cup of table salt to the gallon,", leastBrineCitation
 		f.Difference = percent(least - a.Strength)
 	case a.Strength > limit:
-		f.Kind, f.Published, f.Citation = Over, percent(limit)+", saturation,", citation
+		f.Kind, f.Published, f.Citation = Different, percent(limit)+", saturation,", citation
 		f.Difference = percent(a.Strength - limit)
 	default:
 		return nil

@@ -16,7 +16,7 @@ import (
 type limitRow struct {
 	ID                   string
 	Least                units.Ratio
-	Pack                 string
+	Pack, Smoked         string
 	Nitrite              bool
 	Source, Where, Basis string
 }
@@ -27,7 +27,7 @@ func TestSaltLimitsAreThePrintedOnes(t *testing.T) {
 		least, err := units.Of(r.Decimal("least_pct"), units.Percent)
 		require.NoError(t, err)
 		want = append(want, limitRow{
-			r.Text("id"), least, r.Text("pack"), r.Text("nitrite") == "yes", r.Text("source"), r.Text("place"), r.Text("basis"),
+			r.Text("id"), least, r.Text("pack"), r.Text("smoked"), r.Text("nitrite") == "yes", r.Text("source"), r.Text("place"), r.Text("basis"),
 		})
 	}
 	for _, l := range SaltLimits() {
@@ -35,7 +35,7 @@ func TestSaltLimitsAreThePrintedOnes(t *testing.T) {
 		require.NotEmpty(t, l.Fish)
 		require.NotEmpty(t, l.Place)
 		got = append(got, limitRow{
-			l.ID, l.Least, l.Pack.String(), l.Nitrite, l.Citation.Source.Key(), l.Citation.Where, l.Citation.Basis.String(),
+			l.ID, l.Least, l.Pack.String(), l.Smoked.String(), l.Nitrite, l.Citation.Source.Key(), l.Citation.Where, l.Citation.Basis.String(),
 		})
 	}
 	for _, rows := range [][]limitRow{want, got} {
