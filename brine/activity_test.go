@@ -23,11 +23,16 @@ func coefficient(t testing.TB, equation, name string) float64 {
 }
 
 func TestCoefficients(t *testing.T) {
-	require.Len(t, printed.Table(t, "brine/activity-coefficients.csv"), 12, "five, six and Norrish's")
+	require.Len(t, printed.Table(t, "brine/activity-coefficients.csv"), 15)
 	for name, value := range map[string]float64{"A": hamerA, "B": hamerB, "beta": hamerBeta, "C": hamerC, "D": hamerD} {
 		require.Equal(t, coefficient(t, "Hamer and Wu", name), value, name)
 	}
 	require.Equal(t, coefficient(t, "Norrish", "K"), norrishSucrose)
+	require.InEpsilon(t, 1000/coefficient(t, "molar mass", "sucrose"), sucrosePerKilogram, 1e-12)
+	require.InEpsilon(t, 1000/coefficient(t, "molar mass", "water"), waterPerKilogram, 1e-12)
+	require.InEpsilon(t, coefficient(t, "molar mass", "water")/500, waterMolality, 1e-12)
+	require.InEpsilon(t, coefficient(t, "molar mass", "salt"), units.Float(molarNaCl, units.Milligram)/1000, 1e-12)
+	require.InEpsilon(t, 1000/coefficient(t, "molar mass", "salt"), molality(0.5), 1e-12)
 }
 
 // pitzer is another equation for the same thing, Pitzer and Mayorga 1973, as an oracle:
