@@ -18,7 +18,7 @@ var sixty = units.Fahrenheit(60)
 
 // Density returns the density of salt in water. Share is salt/(salt + water) by mass, 0 % to Saturation, the temperature 0 to 25 °C:
 // otherwise a SaturatedError or a RangeError. Cubic in strength and in temperature through the table of the International Critical Tables,
-// closed at 0 % with pure water; to within 0.00005 g/mL of that table between its rows, and 0.0002 g/mL of others. The scales
+// closed at 0 % with pure water; within 0.00005 g/mL between its rows and 0.0001 g/mL of other measurements. The scales
 // of strength all go through it.
 func Density(share units.Ratio, temperature units.Temperature) (units.Density, error) {
 	x, t, err := solution(share, temperature)

@@ -53,7 +53,7 @@ func MixedActivity(salt, sugar, water units.Mass) (units.Ratio, error) {
 	return units.OfFloat(math.Ceil(both*1e12)/1e12, units.One)
 }
 
-// SugarActivityCitation and MixedActivityCitation return where the two are from, both from memory.
+// SugarActivityCitation returns where SugarActivity is from: form read, constant from memory.
 func SugarActivityCitation() cite.Citation { return sugarCitation }
 
 // MixedActivityCitation returns where MixedActivity is from, beside ActivityCitation and SugarActivityCitation.
