@@ -75,7 +75,7 @@ func (c Claim) amounts(a *Assessment) (known bool, err error) {
 }
 
 // weighedOr is a weight as stated, or through the ingredient where it is told by volume; 0 where it is not known.
-func weighedOr(mass Stated[units.Mass], volume Stated[units.Volume], as Ingredient, substance Substance) (units.Mass, error) {
+func weighedOr(mass units.Stated[units.Mass], volume units.Stated[units.Volume], as Ingredient, substance Substance) (units.Mass, error) {
 	switch {
 	case mass.Given:
 		return mass.Value, nil

@@ -11,14 +11,14 @@ import (
 	"example.org/lakelarder/units"
 )
 
-func stated[T comparable](t *testing.T, r printed.Row, col string, parse func(string) (T, error)) Stated[T] {
+func stated[T comparable](t *testing.T, r printed.Row, col string, parse func(string) (T, error)) units.Stated[T] {
 	t.Helper()
 	if !r.Has(col) {
-		return Stated[T]{}
+		return units.Stated[T]{}
 	}
 	v, err := parse(r.Text(col))
 	require.NoError(t, err, col)
-	return State(v)
+	return units.State(v)
 }
 
 // claim reads a row of recipe figures; an empty cell is not stated.
@@ -74,8 +74,8 @@ func TestCheck(t *testing.T) {
 // A quantum of salt less, a quantum of warmth more, a quantum of water phase salt less: each falls short by itself.
 func TestCheckToTheQuantum(t *testing.T) {
 	good := Claim{
-		SaltToFish: State(30 * units.PerMille), Time: State(24 * time.Hour), Temperature: State(units.Fahrenheit(38)),
-		WaterPhaseSalt: State(35 * units.PerMille),
+		SaltToFish: units.State(30 * units.PerMille), Time: units.State(24 * time.Hour), Temperature: units.State(units.Fahrenheit(38)),
+		WaterPhaseSalt: units.State(35 * units.PerMille),
 	}
 	verdict := func(change func(*Claim)) Verdict {
 		c := good
@@ -88,20 +88,20 @@ func TestCheckToTheQuantum(t *testing.T) {
 	require.Equal(t, FallsShort, verdict(func(c *Claim) { c.SaltToFish.Value-- }))
 	require.Equal(t, FallsShort, verdict(func(c *Claim) { c.WaterPhaseSalt.Value-- }))
 	require.Equal(t, FallsShort, verdict(func(c *Claim) { c.Temperature.Value = c.Temperature.Value.Add(1) }))
-	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.Temperature = Stated[units.Temperature]{} }))
-	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.Time = Stated[time.Duration]{} }))
-	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.WaterPhaseSalt = Stated[units.Ratio]{} }))
-	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.SaltToFish = Stated[units.Ratio]{}; c.Method = DrySalted }))
+	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.Temperature = units.Stated[units.Temperature]{} }))
+	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.Time = units.Stated[time.Duration]{} }))
+	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.WaterPhaseSalt = units.Stated[units.Ratio]{} }))
+	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.SaltToFish = units.Stated[units.Ratio]{}; c.Method = DrySalted }))
 }
 
 func TestClaimsRefused(t *testing.T) {
 	for name, c := range map[string]Claim{
-		"no fish": {Fish: State(units.Mass(0))}, "too much fish": {Fish: State(101 * units.Kilogram)}, "negative salt": {Salt: State(units.Mass(-1))},
-		"negative sugar": {Sugar: State(units.Mass(-1))}, "no water": {Water: State(units.Volume(0))}, "negative cups": {SaltVolume: State(units.Volume(-1))},
-		"negative dose": {SaltToFish: State(units.Ratio(-1))}, "dose above all": {SaltToFish: State(units.One + 1)}, "strength above all": {Strength: State(2 * units.One)},
-		"negative loss": {Loss: State(units.Ratio(-1))}, "negative share": {WaterPhaseSalt: State(units.Ratio(-1))}, "more than dissolves": {WaterPhaseSalt: State(27 * units.Percent)}, "no time": {Time: State(time.Duration(0))},
-		"a season": {Time: State(longest + 1)}, "no thickness": {Thickness: State(units.Length(0))}, "a temperature not set": {Temperature: State(units.Temperature{})},
-		"boiling": {Temperature: State(units.Celsius(100))}, "all lost": {SaltToFish: State(units.Percent), Loss: State(70 * units.Percent)},
+		"no fish": {Fish: units.State(units.Mass(0))}, "too much fish": {Fish: units.State(101 * units.Kilogram)}, "negative salt": {Salt: units.State(units.Mass(-1))},
+		"negative sugar": {Sugar: units.State(units.Mass(-1))}, "no water": {Water: units.State(units.Volume(0))}, "negative cups": {SaltVolume: units.State(units.Volume(-1))},
+		"negative dose": {SaltToFish: units.State(units.Ratio(-1))}, "dose above all": {SaltToFish: units.State(units.One + 1)}, "strength above all": {Strength: units.State(2 * units.One)},
+		"negative loss": {Loss: units.State(units.Ratio(-1))}, "negative share": {WaterPhaseSalt: units.State(units.Ratio(-1))}, "more than dissolves": {WaterPhaseSalt: units.State(27 * units.Percent)}, "no time": {Time: units.State(time.Duration(0))},
+		"a season": {Time: units.State(longest + 1)}, "no thickness": {Thickness: units.State(units.Length(0))}, "a temperature not set": {Temperature: units.State(units.Temperature{})},
+		"boiling": {Temperature: units.State(units.Celsius(100))}, "all lost": {SaltToFish: units.State(units.Percent), Loss: units.State(70 * units.Percent)},
 	} {
 		a, err := Check(c)
 		require.ErrorIs(t, err, units.ErrRange, name)
@@ -109,14 +109,14 @@ func TestClaimsRefused(t *testing.T) {
 	}
 	sugar, err := FindIngredient("honey")
 	require.NoError(t, err)
-	_, err = Check(Claim{SaltVolume: State(units.Cup), SaltAs: sugar})
+	_, err = Check(Claim{SaltVolume: units.State(units.Cup), SaltAs: sugar})
 	require.ErrorAs(t, err, &SubstanceError{})
 }
 
 func BenchmarkCheck(b *testing.B) {
 	b.ReportAllocs()
 	for i := 0; i < b.N; i++ {
-		if _, err := Check(Claim{SaltToFish: State(30 * units.PerMille), Time: State(24 * time.Hour)}); err != nil {
+		if _, err := Check(Claim{SaltToFish: units.State(30 * units.PerMille), Time: units.State(24 * time.Hour)}); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -6,15 +6,6 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Stated is a figure that a recipe may state or leave out. The zero value is left out; State makes one that is stated.
-type Stated[T comparable] struct {
-	Value T
-	Given bool
-}
-
-// State returns a figure that is stated.
-func State[T comparable](value T) Stated[T] { return Stated[T]{Value: value, Given: true} }
-
 // Method is how a recipe salts the fish. The zero Method is not stated.
 type Method uint8
 
@@ -40,30 +31,30 @@ func (m Method) String() string {
 // named ingredient; a dry cure also as salt to fish, a brine also as its strength by mass. Claims are comparable.
 type Claim struct {
 	Method Method
-	Fish   Stated[units.Mass]
+	Fish   units.Stated[units.Mass]
 
-	Salt       Stated[units.Mass]
-	SaltVolume Stated[units.Volume]
+	Salt       units.Stated[units.Mass]
+	SaltVolume units.Stated[units.Volume]
 	SaltAs     Ingredient // of SaltVolume; the zero Ingredient is a salt without a name
-	SaltToFish Stated[units.Ratio]
+	SaltToFish units.Stated[units.Ratio]
 
-	Sugar       Stated[units.Mass]
-	SugarVolume Stated[units.Volume]
+	Sugar       units.Stated[units.Mass]
+	SugarVolume units.Stated[units.Volume]
 	SugarAs     Ingredient
 
-	Water    Stated[units.Volume] // of the brine
-	Strength Stated[units.Ratio]  // of the brine, salt/(salt + water) by mass
+	Water    units.Stated[units.Volume] // of the brine
+	Strength units.Stated[units.Ratio]  // of the brine, salt/(salt + water) by mass
 
-	Time        Stated[time.Duration]
-	Temperature Stated[units.Temperature]
-	Thickness   Stated[units.Length]
+	Time        units.Stated[time.Duration]
+	Temperature units.Stated[units.Temperature]
+	Thickness   units.Stated[units.Length]
 	Faces       Faces
 	Fatness     Fatness
 
 	Smoked         Smoking
 	Pack           Pack
-	Loss           Stated[units.Ratio] // of raw weight, in drying and smoking
-	WaterPhaseSalt Stated[units.Ratio] // measured in the loin
+	Loss           units.Stated[units.Ratio] // of raw weight, in drying and smoking
+	WaterPhaseSalt units.Stated[units.Ratio] // measured in the loin
 	Nitrite        bool
 }
 
@@ -71,7 +62,7 @@ type Claim struct {
 func (c Claim) check() error {
 	for _, m := range []struct {
 		what string
-		mass Stated[units.Mass]
+		mass units.Stated[units.Mass]
 		most units.Mass
 	}{{"fish", c.Fish, largestFillet}, {"salt", c.Salt, largestFillet}, {"sugar", c.Sugar, sweetest * largestFillet}} {
 		if m.mass.Given && (m.mass.Value <= 0 || m.mass.Value > m.most) {
@@ -80,7 +71,7 @@ func (c Claim) check() error {
 	}
 	for _, v := range []struct {
 		what   string
-		volume Stated[units.Volume]
+		volume units.Stated[units.Volume]
 	}{{"salt", c.SaltVolume}, {"sugar", c.SugarVolume}, {"water", c.Water}} {
 		if v.volume.Given && (v.volume.Value <= 0 || v.volume.Value > largestBrine) {
 			return units.RangeError{What: v.what, Got: v.volume.Value.String(), Low: "more than 0 mL", High: largestBrine.String()}
@@ -88,7 +79,7 @@ func (c Claim) check() error {
 	}
 	for _, r := range []struct {
 		what  string
-		share Stated[units.Ratio]
+		share units.Stated[units.Ratio]
 	}{{"salt to fish", c.SaltToFish}, {"brine strength", c.Strength}, {"loss", c.Loss}} {
 		if err := units.Check(r.what, r.share.Value, 0, units.One); err != nil {
 			return err

@@ -12,10 +12,10 @@ import (
 func ExampleCheck() {
 	a, err := brine.Check(brine.Claim{
 		Method:      brine.DrySalted,
-		Fish:        brine.State(2 * units.Kilogram),
-		Salt:        brine.State(40 * units.Gram),
-		Time:        brine.State(24 * time.Hour),
-		Temperature: brine.State(units.Fahrenheit(45)),
+		Fish:        units.State(2 * units.Kilogram),
+		Salt:        units.State(40 * units.Gram),
+		Time:        units.State(24 * time.Hour),
+		Temperature: units.State(units.Fahrenheit(45)),
 	})
 	fmt.Println(a.Verdict, err)
 	for _, f := range a.Findings {
@@ -29,14 +29,9 @@ func ExampleCheck() {
 }
 
 func ExampleAssessment_Cautions() {
-	a, _ := brine.Check(brine.Claim{SaltToFish: brine.State(3 * units.Percent)})
+	a, _ := brine.Check(brine.Claim{SaltToFish: units.State(3 * units.Percent)})
 	fmt.Println(a.Verdict, "-", a.Cautions()[0].Text)
 	// Output: cannot tell - only the figures of the salting were compared; a recipe that is not a tested one stays so
-}
-
-func ExampleState() {
-	fmt.Println(brine.State(0*units.Percent).Given, brine.Stated[units.Ratio]{}.Given)
-	// Output: true false
 }
 
 func ExampleFinding() {
