@@ -1,15 +1,11 @@
 package main
 
 import (
-	"bytes"
-	"encoding/json"
-	"errors"
 	"fmt"
 	"io"
-	"os"
-	"path/filepath"
 	"time"
 
+	"example.org/lakelarder/examples/internal/form"
 	"example.org/lakelarder/pressure/canner"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
@@ -78,29 +74,16 @@ type night struct {
 
 // load reads the run and its log, which lies beside it; an error names the file and the field or line.
 func load(path string) (night, error) {
-	data, err := os.ReadFile(path)
-	if err != nil {
-		return night{}, err
-	}
 	var f file
-	decoder := json.NewDecoder(bytes.NewReader(data))
-	decoder.DisallowUnknownFields()
-	if err := decoder.Decode(&f); err != nil {
-		return night{}, fmt.Errorf("%s: line %d: %w", path, lineOf(data, decoder, err), err)
+	if err := form.Read(path, &f); err != nil {
+		return night{}, err
 	}
 	n, err := f.understand()
 	if err != nil {
 		return night{}, fmt.Errorf("%s: %w", path, err)
 	}
-	log, err := os.Open(filepath.Join(filepath.Dir(path), f.Log))
-	if err != nil {
-		return night{}, fmt.Errorf("%s: log: %w", path, err)
-	}
-	defer log.Close()
-	if err := n.read(log); err != nil {
-		return night{}, fmt.Errorf("%s: %w", log.Name(), err)
-	}
-	return n, nil
+	_, err = form.Log(path, f.Log, func(r io.Reader) (struct{}, error) { return struct{}{}, n.read(r) })
+	return n, err
 }
 
 func (n *night) read(log io.Reader) (err error) {
@@ -112,47 +95,34 @@ func (n *night) read(log io.Reader) (err error) {
 	return err
 }
 
-// lineOf is the line that the decoder stood at.
-func lineOf(data []byte, decoder *json.Decoder, err error) int {
-	offset := decoder.InputOffset()
-	var syntax *json.SyntaxError
-	var kind *json.UnmarshalTypeError
-	if errors.As(err, &syntax) {
-		offset = syntax.Offset
-	} else if errors.As(err, &kind) {
-		offset = kind.Offset
-	}
-	return 1 + bytes.Count(data[:min(offset, int64(len(data)))], []byte("\n"))
-}
-
 func (f file) understand() (night, error) {
-	r := &reader{}
+	r := &form.Fields{}
 	n := night{about: f.About, place: f.Place, byPressure: f.Record == "pressure", jars: f.Jars, canners: f.Canners}
-	r.require(f.About != "", "about", "say what this run is, and that it is invented if it is")
-	r.require(f.Record == "pressure" || f.Record == "temperature", "record", "expected pressure or temperature")
+	r.Require(f.About != "", "about", "say what this run is, and that it is invented if it is")
+	r.Require(f.Record == "pressure" || f.Record == "temperature", "record", "expected pressure or temperature")
 	want := process.Request{
-		Product: parse(r, "product", f.Product, process.ParseProduct), Pack: parse(r, "pack", f.Pack, process.ParsePack),
-		Jar: parse(r, "jar", f.Jar, process.ParseJar), Gauge: parse(r, "gauge", f.Gauge, process.ParseGauge),
-		Altitude: parse(r, "altitude", f.Altitude, units.ParseLength),
+		Product: form.Field(r, "product", f.Product, process.ParseProduct), Pack: form.Field(r, "pack", f.Pack, process.ParsePack),
+		Jar: form.Field(r, "jar", f.Jar, process.ParseJar), Gauge: form.Field(r, "gauge", f.Gauge, process.ParseGauge),
+		Altitude: form.Field(r, "altitude", f.Altitude, units.ParseLength),
 	}
 	n.run.Altitude, n.run.Gauge.Kind = want.Altitude, want.Gauge
 	if f.ReadsHigh != "" {
-		n.run.Gauge.ReadsHigh = parse(r, "readsHigh", f.ReadsHigh, units.ParsePressure)
+		n.run.Gauge.ReadsHigh = form.Field(r, "readsHigh", f.ReadsHigh, units.ParsePressure)
 	}
-	n.run.MaxGap = parse(r, "maxGap", f.MaxGap, time.ParseDuration)
-	n.refill = parse(r, "refill", f.Refill, time.ParseDuration)
-	n.started = parse(r, "started", f.Started, parseClock)
+	n.run.MaxGap = form.Field(r, "maxGap", f.MaxGap, time.ParseDuration)
+	n.refill = form.Field(r, "refill", f.Refill, time.ParseDuration)
+	n.started = form.Field(r, "started", f.Started, parseClock)
 	f.readMarks(r, &n)
 	f.readVessel(r, &n)
-	if r.err != nil {
-		return night{}, r.err
+	if r.Err != nil {
+		return night{}, r.Err
 	}
 	var err error
 	n.run.Schedule, err = process.Find(want)
 	return n, err
 }
 
-func (f file) readMarks(r *reader, n *night) {
+func (f file) readMarks(r *form.Fields, n *night) {
 	m := &n.run.Marks
 	for _, one := range []struct {
 		field, text string
@@ -165,7 +135,7 @@ func (f file) readMarks(r *reader, n *night) {
 		if one.text == "" {
 			continue // nobody wrote it down
 		}
-		at := parse(r, "marks."+one.field, one.text, parseClock) - n.started
+		at := form.Field(r, "marks."+one.field, one.text, parseClock) - n.started
 		if at < 0 {
 			at += 24 * time.Hour // past midnight
 		}
@@ -173,33 +143,16 @@ func (f file) readMarks(r *reader, n *night) {
 	}
 }
 
-func (f file) readVessel(r *reader, n *night) {
+func (f file) readVessel(r *form.Fields, n *night) {
 	v := f.Vessel
 	n.vessel = canner.Vessel{
-		Diameter: parse(r, "vessel.diameter", v.Diameter, units.ParseLength), Height: parse(r, "vessel.height", v.Height, units.ParseLength),
-		Rack: parse(r, "vessel.rack", v.Rack, units.ParseLength), Divider: parse(r, "vessel.divider", v.Divider, units.ParseLength),
-		Capacity: parse(r, "vessel.capacity", v.Capacity, units.ParseVolume),
+		Diameter: form.Field(r, "vessel.diameter", v.Diameter, units.ParseLength), Height: form.Field(r, "vessel.height", v.Height, units.ParseLength),
+		Rack: form.Field(r, "vessel.rack", v.Rack, units.ParseLength), Divider: form.Field(r, "vessel.divider", v.Divider, units.ParseLength),
+		Capacity: form.Field(r, "vessel.capacity", v.Capacity, units.ParseVolume),
 	}
-	n.clearance = parse(r, "vessel.clearance", v.Clearance, units.ParseLength)
-	n.jar = parse(r, "vessel.jar", v.Jar, canner.FindJarSize)
-	n.fill = parse(r, "fill", f.Fill, units.ParseMass)
-}
-
-// reader parses field after field and keeps the first fault with the field's name.
-type reader struct{ err error }
-
-func parse[T any](r *reader, field, text string, parse func(string) (T, error)) T {
-	v, err := parse(text)
-	if err != nil && r.err == nil {
-		r.err = fmt.Errorf("%s: %w", field, err)
-	}
-	return v
-}
-
-func (r *reader) require(ok bool, field, problem string) {
-	if !ok && r.err == nil {
-		r.err = fmt.Errorf("%s: %s", field, problem)
-	}
+	n.clearance = form.Field(r, "vessel.clearance", v.Clearance, units.ParseLength)
+	n.jar = form.Field(r, "vessel.jar", v.Jar, canner.FindJarSize)
+	n.fill = form.Field(r, "fill", f.Fill, units.ParseMass)
 }
 
 // parseClock reads 20:40 as the time since midnight.

@@ -9,8 +9,8 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"path/filepath"
-	"runtime"
+
+	"example.org/lakelarder/examples/internal/form"
 )
 
 func main() {
@@ -22,7 +22,7 @@ func main() {
 
 func run(args []string, out io.Writer) error {
 	flags := flag.NewFlagSet("canningday", flag.ContinueOnError)
-	in := flags.String("in", demo("night.json"), "the run's file")
+	in := flags.String("in", form.Beside("night.json"), "the run's file")
 	system := flags.String("units", "us", "units of the printed sheet: metric or us")
 	if err := flags.Parse(args); err != nil {
 		return err
@@ -34,11 +34,5 @@ func run(args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	return n.print(&sheet{w: out, us: *system == "us"})
-}
-
-// demo is an input that lies beside this file, wherever the program is run from.
-func demo(name string) string {
-	_, file, _, _ := runtime.Caller(0)
-	return filepath.Join(filepath.Dir(file), name)
+	return n.print(newPage(out, *system == "us"))
 }

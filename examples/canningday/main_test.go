@@ -114,7 +114,7 @@ func TestBroken(t *testing.T) {
 		{"night.json", `"jars": 50`, `"jars": "many"`, "night.json: line "},
 		{"night.json", `"place"`, `"plaice"`, "unknown field \"plaice\""},
 		{"night.json", `"Invented for demonstration: no such water, household or run exists."`, `""`, "about: say what this run is"},
-		{"night.json", `"log": "night.csv"`, `"log": "missing.csv"`, "log: open"},
+		{"night.json", `"log": "night.csv"`, `"log": "missing.csv"`, "missing.csv: no such file"},
 		{"night.json", "", "", "night.json: line 1"},
 		{"night.csv", "\n80,", "\n81,lots,", "night.csv: line "},
 		{"night.csv", "\n80,", "\n70,", "the time runs backward"},

@@ -11,7 +11,7 @@ import (
 )
 
 // print writes the verdict, why, and what to do; then what goes with it. Everything is judged before anything is printed.
-func (n night) print(p *sheet) error {
+func (n night) print(p *page) error {
 	report, err := n.audit()
 	if err != nil {
 		return err
@@ -24,13 +24,13 @@ func (n night) print(p *sheet) error {
 	if err != nil {
 		return err
 	}
-	p.line("VERDICT: %s", strings.ToUpper(report.Verdict.String()))
+	p.Line("VERDICT: %s", strings.ToUpper(report.Verdict.String()))
 	s := n.run.Schedule
-	p.line("%s %s in %s jars, %s gauge, at %s: %s at %s or above %s", s.Pack, s.Product, s.Jar, s.Gauge, p.length(n.run.Altitude),
-		hours(s.Process), p.pressure(s.Pressure), p.from(s.Citation))
-	p.line("%s, record started %s. %s", n.place, n.clock(0), n.about)
+	p.Line("%s %s in %s jars, %s gauge, at %s: %s at %s or above %s", s.Pack, s.Product, s.Jar, s.Gauge, p.length(n.run.Altitude),
+		hours(s.Process), p.pressure(s.Pressure), p.From(s.Citation))
+	p.Line("%s, record started %s. %s", n.place, n.clock(0), n.about)
 	n.printWhy(p, report)
-	p.heading("What to do now")
+	p.Heading("What to do now")
 	for _, step := range report.Next {
 		at := ""
 		switch step.Action {
@@ -39,16 +39,16 @@ func (n night) print(p *sheet) error {
 		case canner.Discard:
 			at = "from " + n.clock(step.At) + ": "
 		}
-		p.line("- %s%s %s", at, step, p.from(step.Citation))
+		p.Line("- %s%s %s", at, step, p.From(step.Citation))
 	}
 	n.printMoments(p, report)
 	n.printGauge(p, setting)
 	plan.print(p, n)
-	p.warn(report.Cautions)
-	p.warn(setting.Cautions)
-	p.warn(plan.load.Cautions())
-	p.warn(s.Cautions())
-	p.close()
+	p.Warn(report.Cautions...)
+	p.Warn(setting.Cautions...)
+	p.Warn(plan.load.Cautions()...)
+	p.Warn(s.Cautions()...)
+	p.Close()
 	return nil
 }
 
@@ -59,14 +59,14 @@ func (n night) audit() (canner.Report, error) {
 	return canner.Audit(n.run, n.temperatures)
 }
 
-func (n night) printWhy(p *sheet, r canner.Report) {
-	p.heading("Why")
-	p.line("At %s or above without a break: %s of %s, from %s to %s", r.Required, hours(r.Held.Length()), hours(r.Process), n.clock(r.Held.From), n.clock(r.Held.To))
+func (n night) printWhy(p *page, r canner.Report) {
+	p.Heading("Why")
+	p.Line("At %s or above without a break: %s of %s, from %s to %s", r.Required, hours(r.Held.Length()), hours(r.Process), n.clock(r.Held.From), n.clock(r.Held.To))
 	if r.Clock != (canner.Clock{}) {
-		p.line("Still owed: %s", hours(r.Clock.Owed+time.Minute-1))
+		p.Line("Still owed: %s", hours(r.Clock.Owed+time.Minute-1))
 	}
 	if len(r.Findings) == 0 {
-		p.line("Nothing was found against it.")
+		p.Line("Nothing was found against it.")
 	}
 	for _, f := range r.Findings {
 		when := n.clock(f.When.From)
@@ -80,17 +80,17 @@ func (n night) printWhy(p *sheet, r canner.Report) {
 		case f.Verdict == canner.Met:
 			weight = " (a remark)"
 		}
-		p.line("- %s, %s%s: %s", when, f.Kind, weight, f.Observed)
-		p.line("    required: %s %s", f.Required, p.from(f.Citation))
+		p.Line("- %s, %s%s: %s", when, f.Kind, weight, f.Observed)
+		p.Line("    required: %s %s", f.Required, p.From(f.Citation))
 		if f.Do.Action != 0 && r.Clock != (canner.Clock{}) { // afterwards all have one answer, below
-			p.line("    now: %s", f.Do)
+			p.Line("    now: %s", f.Do)
 		}
 	}
-	p.line("Largest gap between readings: %s; believed up to %s", hours(r.LargestGap.Length()), hours(r.MaxGap))
+	p.Line("Largest gap between readings: %s; believed up to %s", hours(r.LargestGap.Length()), hours(r.MaxGap))
 }
 
-func (n night) printMoments(p *sheet, r canner.Report) {
-	p.heading("The run")
+func (n night) printMoments(p *page, r canner.Report) {
+	p.Heading("The run")
 	m := n.run.Marks
 	for _, one := range []struct {
 		name string
@@ -100,23 +100,23 @@ func (n night) printMoments(p *sheet, r canner.Report) {
 		{"heat off", m.HeatOff}, {"pressure gone", m.Gone}, {"weight off", m.WeightOff}, {"lid off", m.LidOff},
 	} {
 		if !one.mark.Given {
-			p.line("%-14s not written down", one.name)
+			p.Line("%-14s not written down", one.name)
 			continue
 		}
-		p.line("%-14s %s  minute %d", one.name, n.clock(one.mark.Value), one.mark.Value/time.Minute)
+		p.Line("%-14s %s  minute %d", one.name, n.clock(one.mark.Value), one.mark.Value/time.Minute)
 	}
 }
 
-func (n night) printGauge(p *sheet, set canner.Setting) {
-	p.heading("The gauge")
+func (n night) printGauge(p *page, set canner.Setting) {
+	p.Heading("The gauge")
 	if set.Kind == process.Weighted {
-		p.line("The weight of %s, by its rhythm %s", p.pressure(set.AtLeast), p.from(set.Citation))
+		p.Line("The weight of %s, by its rhythm %s", p.pressure(set.AtLeast), p.From(set.Citation))
 		return
 	}
-	p.line("The needle stands at %s or above: the schedule's %s, and %s that it reads high %s", p.pressure(set.AtLeast), p.pressure(n.run.Schedule.Pressure),
-		p.pressure(max(0, n.run.Gauge.ReadsHigh)), p.from(set.Citation))
+	p.Line("The needle stands at %s or above: the schedule's %s, and %s that it reads high %s", p.pressure(set.AtLeast), p.pressure(n.run.Schedule.Pressure),
+		p.pressure(max(0, n.run.Gauge.ReadsHigh)), p.From(set.Citation))
 	if set.Corrected < set.AtLeast {
-		p.line("It reads low; %s would do, but nothing is subtracted here.", p.pressure(set.Corrected))
+		p.Line("It reads low; %s would do, but nothing is subtracted here.", p.pressure(set.Corrected))
 	}
 }
 
@@ -161,20 +161,20 @@ func (n night) plan() (d plan, err error) {
 	return d, err
 }
 
-func (d plan) print(p *sheet, n night) {
-	p.heading("The load and the day")
-	p.line("%d jars a load: %d in a layer %s, %d layer(s), no more for %s, %s clearance", d.load.Jars, d.load.PerLayer, p.from(d.load.Packing.Citation), d.load.Layers,
+func (d plan) print(p *page, n night) {
+	p.Heading("The load and the day")
+	p.Line("%d jars a load: %d in a layer %s, %d layer(s), no more for %s, %s clearance", d.load.Jars, d.load.PerLayer, p.From(d.load.Packing.Citation), d.load.Layers,
 		d.load.LayersBy, p.length(n.clearance))
-	p.line("%d jars are %d loads, the last of %d", n.jars, d.batch.Loads, d.batch.Last)
-	p.line("A load takes %s %s; all of them with %d canner(s) %s", d.span(d.cycle.Total), p.from(d.cycle.Total.Citation), n.canners, d.span(d.day))
+	p.Line("%d jars are %d loads, the last of %d", n.jars, d.batch.Loads, d.batch.Last)
+	p.Line("A load takes %s %s; all of them with %d canner(s) %s", d.span(d.cycle.Total), p.From(d.cycle.Total.Citation), n.canners, d.span(d.day))
 	if !d.fill.Possible {
-		p.line("%s is not in a %s jar: at most %s below %s of headspace %s. Weigh again.", p.mass(n.fill), n.jar.Name, p.mass(d.fill.Most), p.length(n.run.Schedule.Headspace), p.from(d.fill.Citation))
+		p.Line("%s is not in a %s jar: at most %s below %s of headspace %s. Weigh again.", p.mass(n.fill), n.jar.Name, p.mass(d.fill.Most), p.length(n.run.Schedule.Headspace), p.From(d.fill.Citation))
 	} else {
-		p.line("%s in a %s jar, at most %s below %s of headspace %s", p.mass(n.fill), n.jar.Name, p.mass(d.fill.Most), p.length(n.run.Schedule.Headspace), p.from(d.fill.Citation))
+		p.Line("%s in a %s jar, at most %s below %s of headspace %s", p.mass(n.fill), n.jar.Name, p.mass(d.fill.Most), p.length(n.run.Schedule.Headspace), p.From(d.fill.Citation))
 	}
-	p.line("cut the fish to %s %s", p.length(d.cut.Length), p.from(d.cut.Citation))
+	p.Line("cut the fish to %s %s", p.length(d.cut.Length), p.From(d.cut.Citation))
 	if !n.jar.Citation.IsZero() {
-		p.line("jar sizes are typical ones %s: measure your own", p.from(n.jar.Citation))
+		p.Line("jar sizes are typical ones %s: measure your own", p.From(n.jar.Citation))
 	}
 }
 

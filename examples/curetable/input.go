@@ -1,13 +1,9 @@
 package main
 
 import (
-	"bytes"
-	"encoding/json"
 	"fmt"
-	"io"
-	"os"
-	"path/filepath"
 
+	"example.org/lakelarder/examples/internal/form"
 	"example.org/lakelarder/units"
 )
 
@@ -38,19 +34,9 @@ type cure struct {
 }
 
 func load(path string) (list, error) {
-	data, err := os.ReadFile(path)
-	if err != nil {
-		return list{}, err
-	}
 	var l list
-	decoder := json.NewDecoder(bytes.NewReader(data))
-	decoder.DisallowUnknownFields()
-	if err := decoder.Decode(&l); err != nil {
-		line := 1 + bytes.Count(data[:min(int(decoder.InputOffset()), len(data))], []byte("\n"))
-		return list{}, fmt.Errorf("%s: near line %d: %w", filepath.Base(path), line, err)
-	}
-	if _, err := decoder.Token(); err != io.EOF {
-		return list{}, fmt.Errorf("%s: expected one list and nothing after it", filepath.Base(path))
+	if err := form.Read(path, &l); err != nil {
+		return list{}, err
 	}
 	switch {
 	case len(l.Fillets) == 0:

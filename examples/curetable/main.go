@@ -10,8 +10,8 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"path/filepath"
-	"runtime"
+
+	"example.org/lakelarder/examples/internal/form"
 )
 
 func main() {
@@ -23,7 +23,7 @@ func main() {
 
 func run(args []string, out io.Writer) error {
 	flags := flag.NewFlagSet("curetable", flag.ContinueOnError)
-	in := flags.String("in", demo(), "the file of the fillets")
+	in := flags.String("in", form.Beside("fillets.json"), "the file of the fillets")
 	system := flags.String("units", "us", "units of the printed table: metric or us")
 	if err := flags.Parse(args); err != nil {
 		return err
@@ -42,12 +42,6 @@ func run(args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	p.print(&sheet{w: out, us: *system == "us"})
+	p.print(newPage(out, *system == "us"))
 	return nil
-}
-
-// demo is the input that lies beside this file, wherever the program is run from.
-func demo() string {
-	_, file, _, _ := runtime.Caller(0)
-	return filepath.Join(filepath.Dir(file), "fillets.json")
 }

@@ -48,7 +48,7 @@ func TestBroken(t *testing.T) {
 		{`"table salt"`, `"sea salt"`, "salt: no weight per volume is published"},
 		{`"15 %"`, `"80 %"`, "fillets[0] (chinook A, left): water lost in drying"},
 		{`"title"`, `"headline"`, "unknown field \"headline\""},
-		{`"perLayer": 2`, `"perLayer": 2,`, "fillets.json: near line"},
+		{`"perLayer": 2`, `"perLayer": 2,`, "fillets.json: line"},
 	} {
 		text := string(demo)
 		require.True(t, strings.Contains(text, c.old), c.old)

@@ -43,7 +43,7 @@ func (c *chart) line(x1, y1, x2, y2 float64, style string) {
 }
 
 // draw is the steam, the centre and the growing F0 against time.
-func (s study) draw(p *sheet) (string, error) {
+func (s study) draw(p *page) (string, error) {
 	rows, err := s.samples(time.Minute)
 	if err != nil {
 		return "", err
@@ -54,7 +54,7 @@ func (s study) draw(p *sheet) (string, error) {
 		return steam, centre
 	}
 	c := &chart{minutes: 30 * math.Ceil(rows[len(rows)-1].at.Minutes()/30), low: 0, high: 130, temperatureUp: 20, timeStep: 30}
-	if p.us {
+	if p.US {
 		c.low, c.high, c.temperatureUp = 20, 260, 40
 	}
 	step := niceStep(rows[len(rows)-1].f.Minutes() / 5)

@@ -1,14 +1,10 @@
 package main
 
 import (
-	"bytes"
-	"encoding/json"
-	"errors"
 	"fmt"
-	"io"
-	"os"
 	"time"
 
+	"example.org/lakelarder/examples/internal/form"
 	"example.org/lakelarder/pressure/lethality"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
@@ -48,20 +44,11 @@ type jar struct {
 	cooling        units.TemperatureChange
 }
 
-// load reads the file; an error names it and the field.
+// load reads the file; an error names it and the field or line.
 func load(path string) (jar, error) {
-	data, err := os.ReadFile(path)
-	if err != nil {
-		return jar{}, err
-	}
 	var f file
-	decoder := json.NewDecoder(bytes.NewReader(data))
-	decoder.DisallowUnknownFields()
-	if err := decoder.Decode(&f); err != nil {
-		return jar{}, fmt.Errorf("%s: %w", path, err)
-	}
-	if _, err := decoder.Token(); !errors.Is(err, io.EOF) {
-		return jar{}, fmt.Errorf("%s: more than one JSON value", path)
+	if err := form.Read(path, &f); err != nil {
+		return jar{}, err
 	}
 	j, err := f.understand()
 	if err != nil {
@@ -70,37 +57,26 @@ func load(path string) (jar, error) {
 	return j, nil
 }
 
-// parse keeps the first fault, with the field's name.
-func parse[T any](first *error, field, text string, parse func(string) (T, error)) T {
-	v, err := parse(text)
-	if err != nil && *first == nil {
-		*first = fmt.Errorf("%s: %w", field, err)
-	}
-	return v
-}
-
 func (f file) understand() (jar, error) {
-	var err error
-	if f.About == "" {
-		err = errors.New("about: say what this is, and that it is invented if it is")
-	}
+	r := &form.Fields{}
+	r.Require(f.About != "", "about", "say what this is, and that it is invented if it is")
 	j := jar{
 		about: f.About, place: f.Place,
-		altitude: parse(&err, "altitude", f.Altitude, units.ParseLength),
-		gauge:    parse(&err, "gauge", f.Gauge, process.ParseGauge),
-		jar:      parse(&err, "jar", f.Jar, process.ParseJar),
-		radius:   parse(&err, "radius", f.Radius, units.ParseLength),
-		height:   parse(&err, "height", f.Height, units.ParseLength),
+		altitude: form.Field(r, "altitude", f.Altitude, units.ParseLength),
+		gauge:    form.Field(r, "gauge", f.Gauge, process.ParseGauge),
+		jar:      form.Field(r, "jar", f.Jar, process.ParseJar),
+		radius:   form.Field(r, "radius", f.Radius, units.ParseLength),
+		height:   form.Field(r, "height", f.Height, units.ParseLength),
 		fish: lethality.Composition{
-			Water:   parse(&err, "fish.water", f.Fish.Water, units.ParseRatio),
-			Protein: parse(&err, "fish.protein", f.Fish.Protein, units.ParseRatio),
-			Fat:     parse(&err, "fish.fat", f.Fish.Fat, units.ParseRatio),
-			Ash:     parse(&err, "fish.ash", f.Fish.Ash, units.ParseRatio),
+			Water:   form.Field(r, "fish.water", f.Fish.Water, units.ParseRatio),
+			Protein: form.Field(r, "fish.protein", f.Fish.Protein, units.ParseRatio),
+			Fat:     form.Field(r, "fish.fat", f.Fish.Fat, units.ParseRatio),
+			Ash:     form.Field(r, "fish.ash", f.Fish.Ash, units.ParseRatio),
 		},
-		start:   parse(&err, "start", f.Start, units.ParseTemperature),
-		end:     parse(&err, "end", f.End, units.ParseTemperature),
-		comeUp:  parse(&err, "comeUp", f.ComeUp, time.ParseDuration),
-		cooling: parse(&err, "coolingPerMinute", f.Cooling, units.ParseTemperatureChange),
+		start:   form.Field(r, "start", f.Start, units.ParseTemperature),
+		end:     form.Field(r, "end", f.End, units.ParseTemperature),
+		comeUp:  form.Field(r, "comeUp", f.ComeUp, time.ParseDuration),
+		cooling: form.Field(r, "coolingPerMinute", f.Cooling, units.ParseTemperatureChange),
 	}
-	return j, err
+	return j, r.Err
 }

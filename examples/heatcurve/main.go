@@ -10,8 +10,8 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"path/filepath"
-	"runtime"
+
+	"example.org/lakelarder/examples/internal/form"
 )
 
 func main() {
@@ -23,7 +23,7 @@ func main() {
 
 func run(args []string, out io.Writer) error {
 	flags := flag.NewFlagSet("heatcurve", flag.ContinueOnError)
-	in := flags.String("in", demo(), "the jar's file")
+	in := flags.String("in", form.Beside("heatcurve.json"), "the jar's file")
 	system := flags.String("units", "us", "units of what is printed and drawn: metric or us")
 	svg := flags.String("svg", "", "a file to draw the curves into")
 	if err := flags.Parse(args); err != nil {
@@ -40,7 +40,7 @@ func run(args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	p := &sheet{w: out, us: *system == "us"}
+	p := newPage(out, *system == "us")
 	if err := s.print(p); err != nil {
 		return err
 	}
@@ -52,10 +52,4 @@ func run(args []string, out io.Writer) error {
 		return err
 	}
 	return os.WriteFile(*svg, []byte(picture), 0o644)
-}
-
-// demo is the input that lies beside this file, wherever the program is run from.
-func demo() string {
-	_, file, _, _ := runtime.Caller(0)
-	return filepath.Join(filepath.Dir(file), "heatcurve.json")
 }

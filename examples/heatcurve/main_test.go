@@ -62,7 +62,7 @@ func TestPicture(t *testing.T) {
 }
 
 func TestBroken(t *testing.T) {
-	good, err := os.ReadFile(demo())
+	good, err := os.ReadFile("heatcurve.json")
 	require.NoError(t, err)
 	for _, c := range []struct{ old, new, message string }{
 		{`"4,350 ft"`, `"4350"`, `altitude: cannot read "4350"`},

@@ -10,16 +10,16 @@ import (
 )
 
 // print writes the process, the curve, its lethality and the table of changes.
-func (s study) print(p *sheet) error {
-	p.line("%s, %s", s.jar.place, p.altitude(s.jar.altitude))
-	p.line("%s", s.jar.about)
-	p.heading("The process")
-	p.line("Published for raw fish in %s jars, %s gauge, %s %s: %s psi for %s.", s.schedule.Jar, s.schedule.Gauge, s.schedule.Band,
-		p.from(s.schedule.Citation), units.In(s.schedule.Pressure, units.PSI, 0), minutes(s.schedule.Process))
-	p.line("In standard air that is steam at %s %s. The rest is arithmetic on a solid cylinder and explains the process; none of it shortens one.",
-		p.temperature(s.run.Steam), p.from(pressure.SteamSource()))
-	p.line("Diffusivity of the fish %s to %s mm²/s %s; the curve takes the middle.",
-		squares(s.food.DiffusivityLow), squares(s.food.DiffusivityHigh), p.from(s.food.Citation))
+func (s study) print(p *page) error {
+	p.Line("%s, %s", s.jar.place, p.altitude(s.jar.altitude))
+	p.Line("%s", s.jar.about)
+	p.Heading("The process")
+	p.Line("Published for raw fish in %s jars, %s gauge, %s %s: %s psi for %s.", s.schedule.Jar, s.schedule.Gauge, s.schedule.Band,
+		p.From(s.schedule.Citation), units.In(s.schedule.Pressure, units.PSI, 0), minutes(s.schedule.Process))
+	p.Line("In standard air that is steam at %s %s. The rest is arithmetic on a solid cylinder and explains the process; none of it shortens one.",
+		p.temperature(s.run.Steam), p.From(pressure.SteamSource()))
+	p.Line("Diffusivity of the fish %s to %s mm²/s %s; the curve takes the middle.",
+		squares(s.food.DiffusivityLow), squares(s.food.DiffusivityHigh), p.From(s.food.Citation))
 	if err := s.printCurve(p); err != nil {
 		return err
 	}
@@ -28,10 +28,9 @@ func (s study) print(p *sheet) error {
 	if err := s.printFormula(p); err != nil {
 		return err
 	}
-	for _, c := range append(s.base.Cautions, s.schedule.Cautions()...) {
-		p.warn(c.Text, c.Citation)
-	}
-	p.close()
+	p.Warn(s.base.Cautions...)
+	p.Warn(s.schedule.Cautions()...)
+	p.Close()
 	return nil
 }
 
@@ -76,69 +75,69 @@ func (s study) samples(step time.Duration) ([]sample, error) {
 	return out, nil
 }
 
-func (s study) printCurve(p *sheet) error {
-	p.heading("The middle of the jar")
+func (s study) printCurve(p *page) error {
+	p.Heading("The middle of the jar")
 	rows, err := s.samples(15 * time.Minute)
 	if err != nil {
 		return err
 	}
-	p.line("%8s  %9s  %9s  %8s", "min", "steam", "centre", "F0, min")
+	p.Line("%8s  %9s  %9s  %8s", "min", "steam", "centre", "F0, min")
 	for _, r := range rows {
-		p.line("%8.0f  %9s  %9s  %8.2f", r.at.Minutes(), p.temperature(r.steam), p.temperature(r.centre), r.f.Minutes())
+		p.Line("%8.0f  %9s  %9s  %8.2f", r.at.Minutes(), p.temperature(r.steam), p.temperature(r.centre), r.f.Minutes())
 	}
-	p.line("The centre is at %s when the heat goes off after %s and goes on rising for %s, to %s.", p.temperature(s.base.AtSteamOff),
+	p.Line("The centre is at %s when the heat goes off after %s and goes on rising for %s, to %s.", p.temperature(s.base.AtSteamOff),
 		minutes(s.base.SteamOff), minutes(s.base.Peak.At-s.base.SteamOff), p.temperature(s.base.Peak.Value))
 	return nil
 }
 
-func (s study) printLethality(p *sheet) {
-	p.heading("Lethality there")
+func (s study) printLethality(p *page) {
+	p.Heading("Lethality there")
 	f := s.base.F
-	p.line("F0 (%s) %.2f min in all %s:", s.base.Reference, f.Total.Minutes(), p.from(s.base.Citation))
+	p.Line("F0 (%s) %.2f min in all %s:", s.base.Reference, f.Total.Minutes(), p.From(s.base.Citation))
 	for _, part := range []struct {
 		name string
 		f    time.Duration
 	}{{"come-up", f.ComeUp}, {"hold", f.Hold}, {"cooling", f.Cooling}} {
-		p.line("  %-8s %6.2f min  %3.0f %%", part.name, part.f.Minutes(), 100*part.f.Minutes()/f.Total.Minutes())
+		p.Line("  %-8s %6.2f min  %3.0f %%", part.name, part.f.Minutes(), 100*part.f.Minutes()/f.Total.Minutes())
 	}
-	p.line("Since the diffusivity is known no better, F0 lies anywhere from %.1f to %.1f min.", s.band.Low.F.Total.Minutes(), s.band.High.F.Total.Minutes())
+	p.Line("Since the diffusivity is known no better, F0 lies anywhere from %.1f to %.1f min.", s.band.Low.F.Total.Minutes(), s.band.High.F.Total.Minutes())
 	for _, r := range lethality.Resistances()[:3] {
 		twelve, err := lethality.Target(r.D, 12*units.One)
 		if err != nil {
 			continue
 		}
-		p.line("12-D by D %.3f min is %.2f min %s.", r.D.Minutes(), twelve.Minutes(), p.from(r.Citation))
+		p.Line("12-D by D %.3f min is %.2f min %s.", r.D.Minutes(), twelve.Minutes(), p.From(r.Citation))
 	}
-	p.line("A published process holds more than that on purpose: jars are not even solids, and canners and cooks are not exact.")
+	p.Line("A published process holds more than that on purpose: jars are not even solids, and canners and cooks are not exact.")
 }
 
-func (s study) printChanges(p *sheet) {
-	p.heading("What would change it")
-	p.line("%-30s  %9s  %14s  %8s  %6s  %10s", "", "steam", "at steam off", "F0, min", "", "in cooling")
+func (s study) printChanges(p *page) {
+	p.Heading("What would change it")
+	p.Line("%-30s  %9s  %14s  %8s  %6s  %10s", "", "steam", "at steam off", "F0, min", "", "in cooling")
 	row := func(name string, steam units.Temperature, r lethality.Result) {
-		p.line("%-30s  %9s  %14s  %8.2f  %+4.0f %%  %8.0f %%", name, p.temperature(steam), p.temperature(r.AtSteamOff), r.F.Total.Minutes(),
+		p.Line("%-30s  %9s  %14s  %8.2f  %+4.0f %%  %8.0f %%", name, p.temperature(steam), p.temperature(r.AtSteamOff), r.F.Total.Minutes(),
 			100*(r.F.Total.Minutes()/s.base.F.Total.Minutes()-1), 100*r.F.Cooling.Minutes()/r.F.Total.Minutes())
 	}
 	row("as published", s.run.Steam, s.base)
 	for _, c := range s.changes {
 		row(c.name, c.steam, c.result)
 	}
-	p.line("Air is taken as evenly mixed with the steam; in a real canner it lies in pockets that are colder still.")
-	p.line("A longer or hotter run in this table is no permit for a shorter one, and a change that costs little here may cost much in a real jar.")
+	p.Line("Air is taken as evenly mixed with the steam; in a real canner it lies in pockets that are colder still.")
+	p.Line("A longer or hotter run in this table is no permit for a shorter one, and a change that costs little here may cost much in a real jar.")
 }
 
 // printFormula sets Ball's formula beside the exact answer, one assumption after another.
-func (s study) printFormula(p *sheet) error {
+func (s study) printFormula(p *page) error {
 	factors, err := s.pack.Factors(lethality.Point{})
 	if err != nil {
 		return err
 	}
 	formula := lethality.Formula{Medium: s.run.Steam, Start: s.run.Start, Fh: factors.Fh, Jch: factors.Jch, ComeUp: s.run.ComeUp}
 	answer, err := formula.Lethality(s.run.Hold)
-	p.heading("The formula method beside it")
-	p.line("fh %.1f min, lag %s from the shape.", factors.Fh.Minutes(), units.In(factors.Jch, units.One, 2))
+	p.Heading("The formula method beside it")
+	p.Line("fh %.1f min, lag %s from the shape.", factors.Fh.Minutes(), units.In(factors.Jch, units.One, 2))
 	if err != nil {
-		p.line("The printed table has no answer here: %s", err)
+		p.Line("The printed table has no answer here: %s", err)
 		return nil
 	}
 	at := s.run
@@ -151,7 +150,7 @@ func (s study) printFormula(p *sheet) error {
 	if err != nil {
 		return err
 	}
-	p.line("F against 250 °F: by the formula %.2f min (its table takes a lag of 1.41 in the cooling) %s,", answer.F.Minutes(), p.from(answer.Citations[0]))
-	p.line("exact with water at once as the formula assumes %.2f min, exact as this canner cools %.2f min.", quick.F.Total.Minutes(), own.Total.Minutes())
+	p.Line("F against 250 °F: by the formula %.2f min (its table takes a lag of 1.41 in the cooling) %s,", answer.F.Minutes(), p.From(answer.Citations[0]))
+	p.Line("exact with water at once as the formula assumes %.2f min, exact as this canner cools %.2f min.", quick.F.Total.Minutes(), own.Total.Minutes())
 	return nil
 }

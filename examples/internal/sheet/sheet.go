@@ -1,0 +1,75 @@
+// Package sheet prints what every example prints alike: headings, cautions each once, and at the end where
+// the figures are from, numbered, with a word where a figure was not read.
+package sheet
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"example.org/lakelarder/units/cite"
+)
+
+// Sheet writes to W and collects cautions and citations until Close. US chooses the units of whoever embeds it.
+type Sheet struct {
+	W  io.Writer
+	US bool
+
+	cited  []cite.Citation
+	warned []string
+}
+
+// Heading starts a section.
+func (s *Sheet) Heading(text string) {
+	s.Line("\n%s\n%s", strings.ToUpper(text), strings.Repeat("-", len(text)))
+}
+
+// Line prints one line.
+func (s *Sheet) Line(format string, a ...any) { fmt.Fprintf(s.W, format+"\n", a...) }
+
+// From is the mark of a citation: its number in the list at the end, and a word where it was not read.
+func (s *Sheet) From(c cite.Citation) string {
+	n := 0
+	for i, known := range s.cited {
+		if known == c {
+			n = i + 1
+		}
+	}
+	if n == 0 {
+		s.cited = append(s.cited, c)
+		n = len(s.cited)
+	}
+	if c.Basis == cite.Read {
+		return fmt.Sprintf("[%d]", n)
+	}
+	return fmt.Sprintf("[%d %s]", n, c.Basis)
+}
+
+// Warn keeps cautions for the end, each once.
+func (s *Sheet) Warn(all ...cite.Caution) {
+	for _, c := range all {
+		text := c.Text
+		if !c.Citation.IsZero() {
+			text += " " + s.From(c.Citation)
+		}
+		known := false
+		for _, w := range s.warned {
+			known = known || w == text
+		}
+		if !known {
+			s.warned = append(s.warned, text)
+		}
+	}
+}
+
+// Close prints the cautions and the list of citations.
+func (s *Sheet) Close() {
+	s.Heading("Cautions")
+	for _, text := range s.warned {
+		s.Line("- %s", text)
+	}
+	s.Heading("Where the figures are from")
+	for i, c := range s.cited {
+		s.Line("[%d] %s", i+1, c)
+	}
+}
