@@ -83,6 +83,7 @@ func refusedOfOurs(f file, target string) string {
 		if !f.test() {
 			return "only tests import it"
 		}
+	case isExample(f.dir) && strings.HasPrefix(target, "examples/internal/"): // what every example does alike
 	case !isProduct(target):
 		return "no package of ours that may be imported"
 	case isExample(f.dir) || target == f.dir && f.test():

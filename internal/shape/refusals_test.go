@@ -46,6 +46,7 @@ func refusals() map[string]refusal {
 		"imports: a test helper":       importing("brine/x.go", ours+"internal/printed", "only tests import it"),
 		"imports: helper in example":   importing("examples/plan/x.go", ours+"internal/printed", "only tests import it"),
 		"imports: an example":          importing("brine/x_test.go", ours+"examples/plan", "no package of ours that may be imported"),
+		"imports: examples' own":       importing("brine/x_test.go", ours+"examples/internal/sheet", "no package of ours that may be imported"),
 		"imports: the root":            importing("examples/plan/x.go", module, "no package of ours that may be imported"),
 		"imports: third party":         importing("brine/x.go", "gonum.org/v1/gonum/mat", "third-party module"),
 		"imports: third party, test":   importing("brine/x_test.go", "github.com/stretchr/testifyx", "third-party module"),
