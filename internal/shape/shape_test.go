@@ -149,9 +149,9 @@ func ExampleShares() {
 	// two
 }
 `,
-		"examples/plan/main.go": "// Plan is a demo.\npackage main\n\nimport (\n\t\"os\"\n\n\t\"example.org/lakelarder/examples/internal/sheet\"\n\t\"example.org/lakelarder/yield\"\n)\n\nfunc init() { os.Exit(0) }\n",
+		"examples/plan/main.go":            "// Plan is a demo.\npackage main\n\nimport (\n\t\"os\"\n\n\t\"example.org/lakelarder/examples/internal/sheet\"\n\t\"example.org/lakelarder/yield\"\n)\n\nfunc init() { os.Exit(0) }\n",
 		"examples/internal/sheet/sheet.go": "// Package sheet prints.\npackage sheet\n",
-		"internal/shape/doc.go": "package shape\n",
+		"internal/shape/doc.go":            "package shape\n",
 	}
 	for _, name := range topLevel {
 		if !strings.Contains("brine examples internal pressure smoke testdata units yield", name) {
