@@ -1,0 +1,122 @@
+package season
+
+import "example.org/lakelarder/units"
+
+// Keep returns the plan that keeps as many fish on each trip as may be held and will be eaten in time. In each week, in this order: fish
+// caught at least Lag weeks ago are preserved, oldest first, as far as a processed quota has room; a trip keeps fish; people eat. No other
+// choice of fish to keep lets more be eaten, in the whole plan or up to any week of it: what is held later only grows with
+// what was kept and eaten before. With a Lag above 1 and a keeping time shorter than the plan that is so among the plans that
+// eat the oldest first.
+//
+// Every kept fish is begun within the plan and, where its keeping time ends before the plan, eaten up by then, so that nothing is kept to be
+// thrown away. Whole fish round down, and an opened one counts whole, both the safe side. A year that cannot be held is no error: the plan says
+// so. A Year with a figure missing, out of range, or whose trips stand out of order is a RangeError, a keeping time without a citation a cite.IncompleteError.
+func Keep(y Year) (Plan, error) {
+	if err := y.check(); err != nil {
+		return Plan{}, err
+	}
+	p := y.plan()
+	p.Cautions = p.cautions()
+	return p, nil
+}
+
+// plan chooses the order of eating. The fish that are kept and eaten do not depend on it when fish is preserved by the next week: what people leave fresh
+// is preserved in place of what they eat. With a longer lag fresh first makes more room and oldest first keeps longer.
+func (y Year) plan() Plan {
+	if y.Lag > 1 && y.keeps() < y.Weeks-1 {
+		return y.walk(OldestFirst)
+	}
+	p := y.walk(FreshFirst)
+	if p.Oldest() > y.keeps() {
+		p = y.walk(OldestFirst)
+	}
+	return p
+}
+
+// walk goes through the weeks in their order.
+func (y Year) walk(order Order) Plan {
+	p := Plan{
+		Year: y, Order: order, Limits: y.Rule.limits(),
+		Weeks: make([]PlannedWeek, y.Weeks), Kept: make([]int, len(y.Trips)), Ages: make([]units.Mass, y.Weeks),
+	}
+	s := shelf{lots: make([]lot, 0, len(y.Trips))}
+	next := 0
+	for week := range p.Weeks {
+		w := &p.Weeks[week]
+		room := s.kept
+		if p.Limits.Preserved > 0 {
+			room = p.Limits.Preserved - s.stock().Preserved
+		}
+		before := s.unpreserved(y.Fish)
+		w.Moved = s.preserve(week-y.Lag, room)
+		w.Preserved = before - s.unpreserved(y.Fish)
+		for ; next < len(y.Trips) && y.Trips[next].Week == week; next++ {
+			caught := y.Trips[next].catch(y.Fishing, y.Rule)
+			n := min(caught, y.room(s, p.Limits, week))
+			if n > 0 {
+				s.keep(week, n)
+			}
+			p.Kept[next] = n
+			w.Caught += caught
+			w.Kept += n
+		}
+		w.Held = s.stock()
+		w.Eaten = s.eat(week, y.Weekly, y.Fish, order, p.Ages)
+		w.End = s.stock()
+		p.add(week)
+	}
+	p.Left = units.Mass(s.kept-s.done) * y.Fish
+	if s.open > 0 {
+		p.Left += s.open - y.Fish
+	}
+	return p
+}
+
+// unpreserved is the mass of the fresh fish.
+func (s *shelf) unpreserved(fish units.Mass) units.Mass {
+	m := units.Mass(s.kept-s.left) * fish
+	if s.open > 0 && s.openFresh {
+		m += s.open - fish
+	}
+	return m
+}
+
+// room returns how many more fish may be kept in a week: by the limits, by the cap, and such that each is eaten in time. All but the cap
+// count from what has left the shelf; none of them shrinks when more was kept or eaten before.
+func (y Year) room(s shelf, limits Stock, week int) int {
+	held := y.begunIn(s, y.Weeks-week)
+	if y.Weeks-week > y.keeps()+1 {
+		held = y.finishedIn(s, y.keeps()+1)
+	}
+	if limits.All > 0 {
+		held = min(held, s.done+limits.All)
+	}
+	if limits.Fresh > 0 {
+		held = min(held, s.left+limits.Fresh)
+	}
+	if wait := y.fresh() + 1; limits.Preserved > 0 && week+wait < y.Weeks {
+		held = min(held, y.finishedIn(s, wait)+limits.Preserved)
+	}
+	if y.Rule.Annual > 0 {
+		held = min(held, y.Rule.Annual*y.Rule.Anglers)
+	}
+	return max(0, held-s.kept)
+}
+
+// finishedIn is how many fish have been eaten up after so many weeks, if there are that many.
+func (y Year) finishedIn(s shelf, weeks int) int {
+	return s.done + int((y.begun(s)+y.Weekly*units.Mass(weeks))/y.Fish)
+}
+
+// begunIn is how many fish have been begun after so many weeks, if there are that many.
+func (y Year) begunIn(s shelf, weeks int) int {
+	return s.done + int((y.begun(s)+y.Weekly*units.Mass(weeks)+y.Fish-1)/y.Fish)
+}
+
+// begun is what has been eaten of the fish that is begun.
+func (y Year) begun(s shelf) units.Mass {
+	if s.open == 0 {
+		return 0
+	}
+	return y.Fish - s.open
+}

@@ -1,0 +1,89 @@
+package season
+
+import "example.org/lakelarder/units"
+
+// lot is what is left of one trip's fish, not yet begun.
+type lot struct{ week, fresh, preserved int }
+
+// shelf is the state of the walk. Fish leave the fresh ones in the order of their catch, so counts since the start tell
+// how many are in each state: kept − left are fresh, left − done preserved.
+type shelf struct {
+	kept, left, done int
+	lots             []lot
+	open             units.Mass // what is left of the fish that is begun; zero when none is
+	openWeek         int        // when it was caught
+	openFresh        bool
+	fresh, preserved int // the first lots that may have such fish
+}
+
+func (s *shelf) stock() Stock {
+	return Stock{All: s.kept - s.done, Fresh: s.kept - s.left, Preserved: s.left - s.done}
+}
+
+// preserve moves the fish caught up to a week out of the fresh ones, oldest first, at most room of them.
+func (s *shelf) preserve(caught, room int) int {
+	moved := 0
+	if s.open > 0 && s.openFresh && s.openWeek <= caught && room > 0 {
+		s.openFresh = false
+		moved++
+	}
+	for ; s.fresh < len(s.lots) && s.lots[s.fresh].week <= caught; s.fresh++ {
+		l := &s.lots[s.fresh]
+		n := min(l.fresh, room-moved)
+		l.fresh -= n
+		l.preserved += n
+		moved += n
+		if l.fresh > 0 {
+			break
+		}
+	}
+	s.left += moved
+	return moved
+}
+
+func (s *shelf) keep(week, n int) {
+	s.kept += n
+	if last := len(s.lots) - 1; last >= 0 && s.lots[last].week == week {
+		s.lots[last].fresh += n
+		return
+	}
+	s.lots = append(s.lots, lot{week: week, fresh: n})
+}
+
+// eat takes a mass from the fish begun and the next ones, and adds it to what was eaten at each age.
+func (s *shelf) eat(week int, mass, fish units.Mass, order Order, ages []units.Mass) units.Mass {
+	rest := mass
+	for rest > 0 && (s.open > 0 || s.begin(fish, order)) {
+		bite := min(rest, s.open)
+		ages[week-s.openWeek] += bite
+		rest -= bite
+		if s.open -= bite; s.open == 0 {
+			s.done++
+			if s.openFresh {
+				s.left++
+			}
+		}
+	}
+	return mass - rest
+}
+
+// begin opens the next fish and reports whether there is one.
+func (s *shelf) begin(fish units.Mass, order Order) bool {
+	for ; s.fresh < len(s.lots) && s.lots[s.fresh].fresh == 0; s.fresh++ {
+	}
+	for ; s.preserved < len(s.lots) && s.lots[s.preserved].preserved == 0 && s.preserved < s.fresh; s.preserved++ {
+	}
+	fresh, preserved := s.fresh < len(s.lots), s.preserved < len(s.lots) && s.lots[s.preserved].preserved > 0
+	switch {
+	case fresh && (order == FreshFirst || !preserved):
+		s.lots[s.fresh].fresh--
+		s.openWeek, s.openFresh = s.lots[s.fresh].week, true
+	case preserved:
+		s.lots[s.preserved].preserved--
+		s.openWeek, s.openFresh = s.lots[s.preserved].week, false
+	default:
+		return false
+	}
+	s.open = fish
+	return true
+}

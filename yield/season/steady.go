@@ -1,0 +1,24 @@
+package season
+
+import "example.org/lakelarder/units"
+
+// Steady returns the largest whole percentage of the weekly mass that can be eaten in every week of the year without a short one, and its
+// plan; 100 % for a year that is feasible as it is. A zero share is that not even one percent can: its plan is that of the whole
+// wish. Keep says instead what can be eaten at most, with short weeks. Errors are those of Keep.
+func Steady(y Year) (units.Ratio, Plan, error) {
+	wish, err := Keep(y)
+	if err != nil || wish.Feasible() {
+		return units.One, wish, err
+	}
+	for percent := units.Ratio(99); percent > 0; percent-- {
+		less := y
+		if less.Weekly = share(y.Weekly, percent*units.Percent); less.Weekly < units.Gram {
+			break
+		}
+		if p := less.plan(); p.Feasible() {
+			p.Cautions = p.cautions()
+			return percent * units.Percent, p, nil
+		}
+	}
+	return 0, wish, nil
+}

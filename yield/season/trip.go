@@ -1,0 +1,55 @@
+package season
+
+import "strconv"
+
+// Trip is one outing. Expected is what it brings on an ordinary day of fishing, Possible the best that may be hoped for; both count
+// all anglers together.
+type Trip struct {
+	Week     int // from 0, the first week of the plan
+	Days     int // days of fishing, each with its daily limit
+	Expected int // fish
+	Possible int // fish
+}
+
+// Fishing is the catch that a plan reckons with. The zero Fishing is Expected, the safe side for a supply.
+type Fishing uint8
+
+// The two catches of a Trip.
+const (
+	Expected Fishing = iota
+	Possible
+)
+
+// String is the catch in a word: "expected" or "possible".
+func (f Fishing) String() string {
+	switch f {
+	case Expected:
+		return "expected"
+	case Possible:
+		return "possible"
+	}
+	return "fishing(" + strconv.Itoa(int(f)) + ")"
+}
+
+// catch is what the trip may bring home by the daily limit.
+func (t Trip) catch(f Fishing, r Rule) int {
+	caught := t.Expected
+	if f == Possible {
+		caught = t.Possible
+	}
+	return min(caught, r.Anglers*r.Daily*t.Days)
+}
+
+func (t Trip) check(n, first, weeks int) error {
+	name := "trip " + strconv.Itoa(n+1) + ": "
+	if err := within(name+"week", t.Week, first, weeks-1); err != nil {
+		return err
+	}
+	if err := within(name+"days", t.Days, 1, 7); err != nil {
+		return err
+	}
+	if err := within(name+"possible catch", t.Possible, 0, most); err != nil {
+		return err
+	}
+	return within(name+"expected catch", t.Expected, 0, t.Possible)
+}

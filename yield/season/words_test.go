@@ -1,0 +1,37 @@
+package season_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/yield/season"
+)
+
+func TestWords(t *testing.T) {
+	for s := season.Everything; s <= season.Unpreserved; s++ {
+		text, err := s.MarshalText()
+		require.NoError(t, err)
+		var back season.Shape
+		require.NoError(t, back.UnmarshalText(text))
+		require.Equal(t, s, back)
+	}
+	for _, bad := range []string{"", "no shape", "shape(5)", "possession", "everything,"} {
+		_, err := season.ParseShape(bad)
+		require.ErrorIs(t, err, units.ErrSyntax, bad)
+	}
+	s := season.OneDay
+	require.ErrorIs(t, s.UnmarshalText([]byte("two days")), units.ErrSyntax)
+	require.Equal(t, season.OneDay, s)
+	require.NoError(t, s.UnmarshalText(nil))
+	require.Zero(t, s)
+	text, err := s.MarshalText()
+	require.NoError(t, err)
+	require.Empty(t, text)
+	_, err = season.Shape(5).MarshalText()
+	require.ErrorIs(t, err, units.ErrSyntax)
+	require.Equal(t, "shape(5)", season.Shape(5).String())
+	require.Equal(t, "fishing(2)", season.Fishing(2).String())
+	require.Equal(t, "unknown order", season.Order(2).String())
+}

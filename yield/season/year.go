@@ -1,0 +1,70 @@
+package season
+
+import (
+	"strconv"
+
+	"example.org/lakelarder/units"
+)
+
+// Year is what a plan is made from. Weekly is what people eat in a week and Fish the mean of a fish, both in round mass: whole fish as caught
+// (Larder.Weekly turns meals into it). Lag is after how many weeks a fish is preserved: 1 is before the next week's trip. Trips stand in the order of their weeks.
+type Year struct {
+	Rule    Rule
+	Trips   []Trip
+	Fishing Fishing
+	Weeks   int
+	Lag     int
+	Fish    units.Mass
+	Weekly  units.Mass
+	Fresh   Keeping // of fish not yet preserved, which may wait longer than the Lag where the processed quota is full
+	Keeps   Keeping // of preserved fish, counted from the week of the catch
+}
+
+// century is the longest plan, in weeks.
+const century = 5300
+
+func (y Year) check() error {
+	if err := y.Rule.check(); err != nil {
+		return err
+	}
+	if err := within("weeks of the plan", y.Weeks, 1, century); err != nil {
+		return err
+	}
+	first := 0
+	for i, t := range y.Trips {
+		if err := t.check(i, first, y.Weeks); err != nil {
+			return err
+		}
+		first = t.Week
+	}
+	if y.Fishing > Possible {
+		return units.RangeError{What: "fishing", Got: y.Fishing.String(), Low: Expected.String(), High: Possible.String()}
+	}
+	if err := units.Check("mass of a fish", y.Fish, units.Gram, units.Tonne/10); err != nil {
+		return err
+	}
+	if err := units.Check("mass eaten a week", y.Weekly, units.Gram, 400*units.Tonne/units.Mass(y.Weeks)); err != nil {
+		return err
+	}
+	return y.checkKeeping()
+}
+
+func (y Year) checkKeeping() error {
+	if err := y.Keeps.check("preserved fish", Week); err != nil {
+		return err
+	}
+	if err := y.Fresh.check("fresh fish", 1); err != nil {
+		return err
+	}
+	if waits := y.fresh() + 1; y.Lag < 1 || y.Lag > waits {
+		return units.RangeError{What: "weeks until fish is preserved, while fresh fish keeps " + y.Fresh.Time.String(), Got: strconv.Itoa(y.Lag), Low: "1", High: strconv.Itoa(waits)}
+	}
+	return nil
+}
+
+// fresh is after how many weeks a fish must have been preserved or eaten by the week that follows. Fish that keeps for less than two weeks is
+// not held over a second one; that it is dealt with in time within its first week is for the caller.
+func (y Year) fresh() int { return max(0, y.Fresh.weeks()) }
+
+// keeps is the greatest age in weeks at which a fish is eaten.
+func (y Year) keeps() int { return y.Keeps.weeks() }
