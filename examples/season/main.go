@@ -1,7 +1,8 @@
-// Season prints the plan of a catch: from the dock to jars, schedule, cure and the verdicts on two recorded logs. The demo
-// input is invented and says so.
+// Season prints the plan of a catch, from the dock to jars, schedule, cure and the verdicts on the recorded logs, and of the whole year: what
+// the larder needs, which fish to keep under the possession rule, the stock of every week, the calendar, the shopping and a sheet for each batch. The
+// demo input is invented and says so.
 //
-//	go run ./examples/season [-in FILE] [-units metric|us]
+//	go run ./examples/season [-in FILE] [-units metric|us] [-svg FILE]
 package main
 
 import (
@@ -9,8 +10,8 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"path/filepath"
-	"runtime"
+
+	"example.org/lakelarder/examples/internal/form"
 )
 
 func main() {
@@ -22,8 +23,9 @@ func main() {
 
 func run(args []string, out io.Writer) error {
 	flags := flag.NewFlagSet("season", flag.ContinueOnError)
-	in := flags.String("in", demo(), "the season's file")
+	in := flags.String("in", form.Beside("season.json"), "the season's file")
 	system := flags.String("units", "us", "units of the printed plan: metric or us")
+	svg := flags.String("svg", "", "a file for the picture of the year's stock; none if empty")
 	if err := flags.Parse(args); err != nil {
 		return err
 	}
@@ -34,11 +36,9 @@ func run(args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	return s.print(&sheet{w: out, us: *system == "us"})
-}
-
-// demo is the input that lies beside this file, wherever the program is run from.
-func demo() string {
-	_, file, _, _ := runtime.Caller(0)
-	return filepath.Join(filepath.Dir(file), "season.json")
+	held, err := s.print(newPage(out, *system == "us"))
+	if err != nil || *svg == "" {
+		return err
+	}
+	return os.WriteFile(*svg, []byte(s.draw(held)), 0o644)
 }

@@ -25,7 +25,8 @@ func TestDemo(t *testing.T) {
 		"17 fish, 96 lb 4 oz whole", "50 pint jars of 14 oz each", "6 canner loads of up to 9; the last has 5",
 		"pressure  15 psi", "time      100 min", "vent      10 min", "steam at 245.4 °F, 5.4 °F against 240.0 °F",
 		"salt   8 3/4 oz", "VERDICT: within", "(HOT-160-PNW) [35]: met", "for 46 min without a break",
-		"225 servings", "CAUTIONS", "(recalled: check the print before relying on it)",
+		"225 servings", "VERDICT of the recorded run: met", "takes 9 pint regular jars", "55 fish kept, at most 37 held",
+		"peak 37 held before eating", "185, for 22 canner loads", "BATCH SHEET, WEEK 1", "CAUTIONS", "(recalled: check the print before relying on it)",
 	} {
 		require.True(t, strings.Contains(us, want), "missing: %s", want)
 	}
@@ -39,7 +40,7 @@ func TestDemo(t *testing.T) {
 func broken(t *testing.T, file, old, new string) (string, error) {
 	t.Helper()
 	dir := t.TempDir()
-	for _, name := range []string{"season.json", "core.csv", "cooler.csv"} {
+	for _, name := range []string{"season.json", "core.csv", "cooler.csv", "steam.csv"} {
 		data, err := os.ReadFile(name)
 		require.NoError(t, err)
 		text := string(data)

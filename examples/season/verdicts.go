@@ -3,6 +3,7 @@ package main
 import (
 	"time"
 
+	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/smoke"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -17,14 +18,30 @@ const (
 	coolerGap = 30 * time.Minute
 )
 
+// printVerdicts judges the three records and says what is left to eat by them.
+func (s season) printVerdicts(p *page, schedule process.Schedule, jars int64, fillets yield.Estimate) error {
+	cold, err := s.printCooler(p)
+	if err != nil {
+		return err
+	}
+	hot, err := s.printCore(p)
+	if err != nil {
+		return err
+	}
+	if err := s.printCanner(p, schedule); err != nil {
+		return err
+	}
+	return s.printFood(p, jars, fillets, cold, hot)
+}
+
 // printCore judges the smoker's record by the rule that the households chose, and by the others. It
 // reports whether the chosen rule was met.
-func (s season) printCore(p *sheet) (met bool, err error) {
-	p.heading("Was the smoked fish hot enough?")
+func (s season) printCore(p *page) (met bool, err error) {
+	p.Heading("Was the smoked fish hot enough?")
 	var probes []series.Series[units.Temperature]
 	for _, c := range s.core {
 		hottest, _ := c.Series.Max()
-		p.line("%-16s %3d readings over %s, at most %s", c.Name, c.Series.Len(), hours(c.Series.Span()), p.temperature(hottest.Value))
+		p.Line("%-16s %3d readings over %s, at most %s", c.Name, c.Series.Len(), hours(c.Series.Span()), p.temperature(hottest.Value))
 		probes = append(probes, c.Series)
 	}
 	limits := append([]smoke.CoreLimit{s.coreLimit}, smoke.CoreLimits()...)
@@ -38,39 +55,37 @@ func (s season) printCore(p *sheet) (met bool, err error) {
 		}
 		if i == 0 {
 			met = hold.Verdict == smoke.Met
-			p.line("VERDICT by the rule chosen, %s for %s (%s) %s: %s", p.temperature(limit.AtLeast), minutes(limit.Hold), limit.ID, p.from(limit.Citation), hold.Verdict)
-			p.line("  coldest probe at or above it for %s without a break; owed %s", minutes(hold.Held), minutes(hold.Owed))
+			p.Line("VERDICT by the rule chosen, %s for %s (%s) %s: %s", p.temperature(limit.AtLeast), minutes(limit.Hold), limit.ID, p.From(limit.Citation), hold.Verdict)
+			p.Line("  coldest probe at or above it for %s without a break; owed %s", minutes(hold.Held), minutes(hold.Owed))
 			for _, f := range hold.Findings {
-				p.line("  %s", f)
+				p.Line("  %s", f)
 			}
-			for _, c := range hold.Cautions {
-				p.warn(c.Text, c.Citation)
-			}
-			p.line("the other published rules:")
+			p.Warn(hold.Cautions...)
+			p.Line("the other published rules:")
 			continue
 		}
 		use := "commercial"
 		if limit.Home {
 			use = "home"
 		}
-		p.line("  %-14s %s for %s, %-10s %-8s %s", limit.ID, p.temperature(limit.AtLeast), minutes(limit.Hold), use, hold.Verdict, p.from(limit.Citation))
+		p.Line("  %-14s %s for %s, %-10s %-8s %s", limit.ID, p.temperature(limit.AtLeast), minutes(limit.Hold), use, hold.Verdict, p.From(limit.Citation))
 	}
 	return met, nil
 }
 
 // printCooler judges the record from the dock to the kitchen by every published limit for raw fish, and
 // reports whether it kept within all of them.
-func (s season) printCooler(p *sheet) (within bool, err error) {
-	p.heading("Was the catch cold enough?")
+func (s season) printCooler(p *page) (within bool, err error) {
+	p.Heading("Was the catch cold enough?")
 	report, err := coldchain.Exposure(s.cooler, coldchain.Terms{MaxGap: coolerGap, Product: coldchain.RawFish})
 	if err != nil {
 		return false, err
 	}
-	p.line("VERDICT: %s, over %s; warmest %s after %s", report.Verdict, hours(report.Span), p.temperature(report.Highest.Value), hours(report.Highest.At))
+	p.Line("VERDICT: %s, over %s; warmest %s after %s", report.Verdict, hours(report.Span), p.temperature(report.Highest.Value), hours(report.Highest.At))
 	for _, h := range report.Hours {
-		p.line("  above %-9s %-11s %s", p.temperature(h.Above), hours(h.Time), p.from(h.Citation))
+		p.Line("  above %-9s %-11s %s", p.temperature(h.Above), hours(h.Time), p.From(h.Citation))
 	}
-	p.line("what each rule allows, and how much of it is used:")
+	p.Line("what each rule allows, and how much of it is used:")
 	for _, f := range report.Findings {
 		name := f.Rule.String()
 		if f.Hazard != 0 {
@@ -80,23 +95,21 @@ func (s season) printCooler(p *sheet) (within bool, err error) {
 		if len(f.Lines) > 0 {
 			from = f.Lines[0].Limit.Citation
 		}
-		p.line("  %-70s %-9s %6s %s", name, f.Verdict, units.Text(f.Used, units.Percent, 0), p.from(from))
+		p.Line("  %-70s %-9s %6s %s", name, f.Verdict, units.Text(f.Used, units.Percent, 0), p.From(from))
 	}
 	for _, text := range report.Next {
-		p.line("now: %s", text)
+		p.Line("now: %s", text)
 	}
-	for _, caution := range report.Cautions {
-		p.warn(caution.Text, caution.Citation)
-	}
+	p.Warn(report.Cautions...)
 	return report.Verdict == coldchain.Within, nil
 }
 
 // printFood says what is left to eat when all is in jars and smoked. Fish that no record vouches for is
 // not counted.
-func (s season) printFood(p *sheet, jars int64, fillets yield.Estimate, cold, hot bool) error {
-	p.heading("What is left to eat")
+func (s season) printFood(p *page, jars int64, fillets yield.Estimate, cold, hot bool) error {
+	p.Heading("What is left to eat")
 	if !cold {
-		p.line("Nothing is counted: the record does not show that the catch was cold enough. See what to do now, above.")
+		p.Line("Nothing is counted: the record does not show that the catch was cold enough. See what to do now, above.")
 		return nil
 	}
 	packed, err := units.Times(s.packPerJar, jars)
@@ -104,7 +117,7 @@ func (s season) printFood(p *sheet, jars int64, fillets yield.Estimate, cold, ho
 		return err
 	}
 	together := packed
-	p.line("canned   %d jars with %s of fish, its liquid with it, if every load meets its process", jars, p.mass(packed))
+	p.Line("canned   %d jars with %s of fish, its liquid with it, if every load meets its process", jars, p.mass(packed))
 	if hot {
 		low, err := s.printSmoked(p, fillets)
 		if err != nil {
@@ -112,15 +125,15 @@ func (s season) printFood(p *sheet, jars int64, fillets yield.Estimate, cold, ho
 		}
 		together += low
 	} else {
-		p.line("smoked   not counted: the record does not show that the core was hot enough for long enough")
+		p.Line("smoked   not counted: the record does not show that the core was hot enough for long enough")
 	}
-	p.line("together at least %s: %d servings of %s, %d for each of %d people",
+	p.Line("together at least %s: %d servings of %s, %d for each of %d people",
 		p.mass(together), together/s.serving, p.mass(s.serving), int64(together/s.serving)/int64(s.people), s.people)
 	return nil
 }
 
 // printSmoked returns the least that the smoker leaves.
-func (s season) printSmoked(p *sheet, fillets yield.Estimate) (units.Mass, error) {
+func (s season) printSmoked(p *page, fillets yield.Estimate) (units.Mass, error) {
 	lost := cite.Citation{Where: "the households' own weighings before and after the smoker", Basis: cite.Practice}
 	low, err := yield.AfterLoss(fillets.Low, s.lossHigh)
 	if err != nil {
@@ -130,6 +143,6 @@ func (s season) printSmoked(p *sheet, fillets yield.Estimate) (units.Mass, error
 	if err != nil {
 		return 0, err
 	}
-	p.line("smoked   %s to %s, after a loss of %s to %s %s", p.mass(low), p.mass(high), s.lossLow, s.lossHigh, p.from(lost))
+	p.Line("smoked   %s to %s, after a loss of %s to %s %s", p.mass(low), p.mass(high), s.lossLow, s.lossHigh, p.From(lost))
 	return low, nil
 }

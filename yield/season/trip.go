@@ -41,15 +41,16 @@ func (t Trip) catch(f Fishing, r Rule) int {
 }
 
 func (t Trip) check(n, first, weeks int) error {
-	name := "trip " + strconv.Itoa(n+1) + ": "
-	if err := within(name+"week", t.Week, first, weeks-1); err != nil {
-		return err
+	for _, c := range [...]struct {
+		what           string
+		got, low, high int
+	}{
+		{"week", t.Week, first, weeks - 1}, {"days", t.Days, 1, 7},
+		{"possible catch", t.Possible, 0, most}, {"expected catch", t.Expected, 0, t.Possible},
+	} {
+		if c.got < c.low || c.got > c.high {
+			return within("trip "+strconv.Itoa(n+1)+": "+c.what, c.got, c.low, c.high)
+		}
 	}
-	if err := within(name+"days", t.Days, 1, 7); err != nil {
-		return err
-	}
-	if err := within(name+"possible catch", t.Possible, 0, most); err != nil {
-		return err
-	}
-	return within(name+"expected catch", t.Expected, 0, t.Possible)
+	return nil
 }
