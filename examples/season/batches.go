@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"strings"
+	"time"
 
 	"github.com/shopspring/decimal"
 
@@ -26,7 +27,7 @@ func (s season) printShopping(p *page, plan larder.Plan, l larder.Larder, batche
 	p.Heading("The year: shopping list")
 	jars, bags, loads := made(batches)
 	p.Line("for the fish that the plan keeps; the larder wanted %d jars and %d bags, less what is eaten fresh or cannot be held", l.Supplies[0].Containers, l.Supplies[1].Containers)
-	p.Line("  jars            %d, for %d canner loads", jars, loads)
+	p.Line("  jars            %d, for %s", jars, count(loads, "canner load"))
 	p.Line("  lids            %d, new for every jar; spare ones for lids that fail", jars)
 	p.Line("  freezer bags    %d for smoked fish", bags)
 	salt, sugar := s.cureFor(batches)
@@ -76,9 +77,9 @@ func (s season) cure(b larder.Batch) (brine.Cure, error) {
 }
 
 // printCosts shares the price of the trips that are made out over the fish they bring.
-func (s season) printCosts(p *page, plan larder.Plan, l larder.Larder, batches []larder.Batch) error {
+func (s season) printCosts(p *page, plan larder.Plan, l larder.Larder) error {
 	p.Heading("The year: costs")
-	p.Line("in %s, invented as all else here; trips are shared out by the kilogram of whole fish", s.year.currency)
+	p.Line("in %s, invented as all else here, for the larder as wanted; trips are shared out by the kilogram of whole fish", s.year.currency)
 	trips := s.year.trip.Mul(decimal.NewFromInt(int64(plan.Trips())))
 	kilogram := decimal.Zero
 	if plan.Fish() > 0 {
@@ -98,17 +99,21 @@ func (s season) printCosts(p *page, plan larder.Plan, l larder.Larder, batches [
 // printBatches is the calendar and, below it, a sheet for each day in the kitchen.
 func (s season) printBatches(p *page, schedule process.Schedule, l larder.Larder, batches []larder.Batch) error {
 	p.Heading("The year: calendar of loads")
+	fresh := s.year.plan.Fresh
+	p.Line("fish is canned or cured within %d days of the catch %s, and counts as preserved by the week after", fresh.Time/day, p.From(fresh.Citation))
 	for _, b := range batches {
-		p.Line("  week %2d  %2d fish, %s whole: %d jars in %d loads, %d bags of smoked fish", b.Week, b.Fish, p.mass(b.Round), b.Made[0], b.Loads[0], b.Made[1])
+		p.Line("  caught in week %2d: %2d fish, %s whole: %s in %s, %s of smoked fish", b.Caught, b.Fish, p.mass(b.Round), count(b.Made[0], "jar"), count(b.Loads[0], "load"),
+			count(b.Made[1], "bag"))
 	}
 	if len(batches) == 0 {
 		p.Line("  no fish is preserved")
 	}
 	for _, b := range batches {
-		p.Heading(fmt.Sprintf("Batch sheet, week %d", b.Week))
+		p.Heading(fmt.Sprintf("Batch sheet, fish caught in week %d", b.Caught))
+		p.Line("[ ] caught ______, on ice from ______; canned or cured within %d days, by ______ %s", fresh.Time/day, p.From(fresh.Citation))
 		p.Line("[ ] fish counted: %d, weighed whole: ______ (planned %s)", b.Fish, p.mass(b.Round))
 		if b.Made[0] > 0 {
-			p.Line("[ ] %d %s jars of %s: loads of %s", b.Made[0], s.jar, p.mass(s.year.jars.Pack), loadSizes(b.Made[0], s.jarsPerLoad))
+			p.Line("[ ] %s of %s: loads of %s", count(b.Made[0], s.jar.String()+" jar"), p.mass(s.year.jars.Pack), loadSizes(b.Made[0], s.jarsPerLoad))
 			p.Line("[ ] each load: vent %s, then %s and never less for %s without a break %s", minutes(schedule.Vent), p.pressure(schedule.Pressure), minutes(schedule.Process), p.From(schedule.Citation))
 			p.Line("    load  vented  at pressure  heat off  lid off  sealed")
 			for i := 1; i <= b.Loads[0]; i++ {
@@ -129,11 +134,21 @@ func (s season) printSmokeSheet(p *page, b larder.Batch) error {
 	if err != nil {
 		return err
 	}
-	p.Line("[ ] fillets for %d bags, %s raw: %s salt, %s sugar", b.Made[1], p.mass(cure.Fillet), p.mass(coarse(p, cure.Salt)), p.mass(coarse(p, cure.Sugar)))
+	p.Line("[ ] fillets for %s, %s raw: %s salt, %s sugar", count(b.Made[1], "bag"), p.mass(cure.Fillet), p.mass(coarse(p, cure.Salt)), p.mass(coarse(p, cure.Sugar)))
 	p.Line("[ ] weight before the smoker ______, after ______; lost ______ %%")
 	p.Line("[ ] core %s for %s by the probe in the thickest piece: from ______ to ______ %s", p.temperature(s.coreLimit.AtLeast), minutes(s.coreLimit.Hold), p.From(s.coreLimit.Citation))
-	p.Line("[ ] frozen on ______; eat within %d days %s", s.year.smoked.Keeps.Time/(24*3600*1e9), p.From(s.year.smoked.Keeps.Citation))
+	p.Line("[ ] frozen on ______; eat within %d days %s", s.year.smoked.Keeps.Time/day, p.From(s.year.smoked.Keeps.Citation))
 	return nil
+}
+
+const day = 24 * time.Hour
+
+// count is "1 load" or "3 loads".
+func count(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return fmt.Sprintf("%d %ss", n, what)
 }
 
 // loadSizes is "9, 9, 5".

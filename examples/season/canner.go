@@ -56,8 +56,8 @@ func (s season) printCanner(p *page, schedule process.Schedule) error {
 	if err != nil {
 		return fmt.Errorf("run: %w", err)
 	}
-	p.Line("load: by its measure the canner takes %d %s jars, %d in a layer, %d layers %s; the households load %d", load.Jars, s.vessel.jar.Name, load.PerLayer,
-		load.Layers, p.From(load.Packing.Citation), s.jarsPerLoad)
+	p.Line("load: by its measure the canner takes %d %s jars, %d in a layer, %s %s; the households load %d", load.Jars, s.vessel.jar.Name, load.PerLayer,
+		count(load.Layers, "layer"), p.From(load.Packing.Citation), s.jarsPerLoad)
 	if load.Jars < s.jarsPerLoad {
 		p.Line("  that is more than fits: measure again")
 	}

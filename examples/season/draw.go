@@ -53,9 +53,14 @@ func (s season) draw(plan larder.Plan) string {
 			text(x(week)+wide/2, height-bottom+18, "middle", fmt.Sprint(week))
 		}
 	}
-	if plan.Limits.All > 0 {
-		line(left, y(plan.Limits.All), width-right, y(plan.Limits.All), `stroke="#c06000" stroke-width="2" stroke-dasharray="7 4"`)
-		text(width-right, y(plan.Limits.All)-6, "end", fmt.Sprintf("limit put in: %d", plan.Limits.All))
+	for _, limit := range []struct {
+		fish        int
+		what, color string
+	}{{plan.Limits.All, "fish held", "#c06000"}, {plan.Limits.Preserved, "preserved fish", "#0060a8"}} {
+		if limit.fish > 0 {
+			line(left, y(limit.fish), width-right, y(limit.fish), `stroke="`+limit.color+`" stroke-width="2" stroke-dasharray="7 4"`)
+			text(width-right, y(limit.fish)-6, "end", fmt.Sprintf("limit of %s put in: %d", limit.what, limit.fish))
+		}
 	}
 	line(left, y(0), width-right, y(0), `stroke="#444"`)
 	line(left, top, left, y(0), `stroke="#444"`)

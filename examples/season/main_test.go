@@ -26,7 +26,10 @@ func TestDemo(t *testing.T) {
 		"pressure  15 psi", "time      100 min", "vent      10 min", "steam at 245.4 °F, 5.4 °F against 240.0 °F",
 		"salt   8 3/4 oz", "VERDICT: within", "(HOT-160-PNW) [35]: met", "for 46 min without a break",
 		"225 servings", "VERDICT of the recorded run: met", "takes 9 pint regular jars", "55 fish kept, at most 37 held",
-		"peak 37 held before eating", "185, for 22 canner loads", "BATCH SHEET, WEEK 1", "CAUTIONS", "(recalled: check the print before relying on it)",
+		"peak 37 held before eating", "185, for 22 canner loads", "BATCH SHEET, FISH CAUGHT IN WEEK 36", "CAUTIONS",
+		"193 of 14 oz raw", "together 55 fish", "VERDICT with the expected catch: feasible", "week  0  days 2  expected 14, possible 24: keep 12",
+		"\n   0  11 oooooooooooo  kept 12\n", "lids            185, new for every jar", "canned or cured within 2 days", "the local rules decide",
+		"caught in week  0: 11 fish, 62 lb 1 oz whole: 39 jars in 5 loads, 7 bags", "(recalled: check the print before relying on it)",
 	} {
 		require.True(t, strings.Contains(us, want), "missing: %s", want)
 	}
@@ -84,6 +87,20 @@ func TestBroken(t *testing.T) {
 		{"core.csv", "13:10", "13:05", "core.csv: line 5"},
 		{"cooler.csv", "fish (°F)", "fish (psi)", "cooler.csv: "},
 		{"cooler.csv", "15,44.2", "15,NaN", "cooler.csv: line 4"},
+		{"steam.csv", "steam (°F)", "steam (psi)", "steam.csv: "},
+		{"season.json", `"heatOn": "0s"`, `"lunch": "0s"`, "run.marks.lunch: no moment of a run"},
+		{"season.json", `"timer": "35m"`, `"timer": "35"`, "run.marks.timer: "},
+		{"season.json", `"lidOff": "3h4m"`, `"lidOff": "1m"`, "run: "},
+		{"season.json", `"jarSize": "pint regular"`, `"jarSize": "quart regular"`, "run: "},
+		{"season.json", `"shape": "processed quota"`, `"shape": "as we like"`, "year.rule.shape: cannot read"},
+		{"season.json", `"shape": "processed quota"`, `"shape": "everything"`, "possession limit under the shape everything 0 is out of range"},
+		{"season.json", `"daily": 3`, `"daily": 0`, "daily limit 0 is out of range"},
+		{"season.json", `"week": 2,`, `"week": 5,`, "trip 3: week 4 is out of range"},
+		{"season.json", `"lag": 1`, `"lag": 2`, "weeks until fish is preserved"},
+		{"season.json", `"FDAStorageChart", "place": "raw`, `"Grandmother", "place": "raw`, "year.fresh.source: "},
+		{"season.json", `"mealsAWeek": "1"`, `"mealsAWeek": "one"`, "year.jars.mealsAWeek: "},
+		{"season.json", `"served": "77 %"`, `"served": "170 %"`, "year: share served of pint jars"},
+		{"season.json", `"jarAndLid": "0.55"`, `"jarAndLid": "-1"`, "year.prices.jarAndLid: "},
 	} {
 		_, err := broken(t, c.file, c.old, c.new)
 		require.ErrorContains(t, err, c.message, "%s: %s", c.file, c.new)
@@ -105,4 +122,29 @@ func TestFoodNeedsTheRecords(t *testing.T) {
 		require.True(t, strings.Contains(out, c.verdict), c.verdict)
 		require.True(t, strings.Contains(out, c.food), c.food)
 	}
+}
+
+// TestYearThatCannotBeHeld: a smaller rule is told as such, with the most that can be had instead.
+func TestYearThatCannotBeHeld(t *testing.T) {
+	out, err := broken(t, "season.json", `"processed": 9`, `"processed": 2`)
+	require.NoError(t, err)
+	for _, want := range []string{
+		"VERDICT with the expected catch: infeasible: short ", "the largest feasible supply is ", "every week of the year could be had with ", "  SHORT\n",
+		"The year cannot be held under these limits",
+	} {
+		require.True(t, strings.Contains(out, want), "missing: %s", want)
+	}
+}
+
+// TestPicture: asked for, and not otherwise; every week is a bar.
+func TestPicture(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "stock.svg")
+	printed(t, "-svg", path)
+	data, err := os.ReadFile(path)
+	require.NoError(t, err)
+	svg := string(data)
+	require.True(t, strings.HasPrefix(svg, "<svg ") && strings.HasSuffix(svg, "</svg>\n"))
+	require.Equal(t, 2*52, strings.Count(svg, `fill="#0060a8"`)+strings.Count(svg, `fill="#30a05c"`)-2)
+	require.True(t, strings.Contains(svg, "preserved fish put in: 36"))
+	require.Error(t, run([]string{"-svg", filepath.Join(path, "none")}, &bytes.Buffer{}))
 }

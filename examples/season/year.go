@@ -29,13 +29,13 @@ func (s season) printYear(p *page, schedule process.Schedule, packed, fillets un
 		return none, err
 	}
 	s.printWants(p, l)
-	if err := s.printVerdict(p, plan); err != nil {
+	if err := s.printVerdict(p, plan, l.Supplies[1]); err != nil {
 		return none, err
 	}
 	printTrips(p, plan)
 	printStock(p, plan)
 	s.printShopping(p, plan, l, batches)
-	if err := s.printCosts(p, plan, l, batches); err != nil {
+	if err := s.printCosts(p, plan, l); err != nil {
 		return none, err
 	}
 	if err := s.printBatches(p, schedule, l, batches); err != nil {
@@ -78,18 +78,18 @@ func (s season) printWants(p *page, l larder.Larder) {
 	for _, w := range l.Supplies {
 		loads := ""
 		if w.Loads > 0 {
-			loads = fmt.Sprintf(", %d canner loads, the last of %d", w.Loads, w.LastLoad)
+			loads = fmt.Sprintf(", %s, the last of %d", count(w.Loads, "canner load"), w.LastLoad)
 		}
-		p.Line("  %-15s %s meals a week each, %s; %s to eat", w.Want.Name, units.In(w.Want.Meals, units.One, 2), p.mass(w.Want.Serving), p.mass(w.Need))
+		p.Line("  %-15s meals a week for each: %s, of %s; %s to eat", w.Want.Name, units.In(w.Want.Meals, units.One, 2), p.mass(w.Want.Serving), p.mass(w.Need))
 		p.Line("  %-15s %d of %s raw, each serving %s; %s whole, %d fish%s", "", w.Containers, p.mass(w.Want.Pack), p.mass(w.Each), p.mass(w.Round), w.Fish, loads)
 		if w.Makings > 1 {
-			p.Line("  %-15s keeps %d days %s: make it in at least %d parts", "", w.Want.Keeps.Time/(24*3600*1e9), p.From(w.Want.Keeps.Citation), w.Makings)
+			p.Line("  %-15s keeps %d days %s: make it in at least %d parts", "", w.Want.Keeps.Time/day, p.From(w.Want.Keeps.Citation), w.Makings)
 		}
 	}
 	p.Line("together %d fish, %s whole, %s of it a week", l.Fish, p.mass(l.Round), p.mass(l.Weekly))
 }
 
-func (s season) printVerdict(p *page, plan larder.Plan) error {
+func (s season) printVerdict(p *page, plan larder.Plan, smoked larder.Supply) error {
 	p.Heading("The year: can it be held?")
 	y := plan.Year
 	r := y.Rule
@@ -125,7 +125,10 @@ func (s season) printVerdict(p *page, plan larder.Plan) error {
 		len(y.Trips), plan.Oldest(), plan.Order)
 	young := plan.EatenWithin(s.year.smoked.Keeps.Time)
 	p.Line("of that %s young enough for smoked and frozen fish, which keeps %d days %s; the rest of the year is jars", p.mass(young),
-		s.year.smoked.Keeps.Time/(24*3600*1e9), p.From(s.year.smoked.Keeps.Citation))
+		s.year.smoked.Keeps.Time/day, p.From(s.year.smoked.Keeps.Citation))
+	if young < smoked.Round {
+		p.Line("  that is less than the %s wanted smoked: make fewer, and more jars", p.mass(smoked.Round))
+	}
 	return nil
 }
 
@@ -145,7 +148,7 @@ func limits(l larder.Stock) string {
 func printTrips(p *page, plan larder.Plan) {
 	p.Heading("The year: what to keep")
 	for i, t := range plan.Year.Trips {
-		p.Line("  week %2d  %d days  expected %2d, possible %2d: keep %2d", t.Week, t.Days, t.Expected, t.Possible, plan.Kept[i])
+		p.Line("  week %2d  days %d  expected %2d, possible %2d: keep %2d", t.Week, t.Days, t.Expected, t.Possible, plan.Kept[i])
 	}
 }
 

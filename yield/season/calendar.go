@@ -2,9 +2,11 @@ package season
 
 import "example.org/lakelarder/units"
 
-// Batch is what is preserved in one week.
+// Batch is what is preserved between two trips. By its Week it must stand on the shelf; when in the days after the catch it is
+// made, the keeping time of fresh fish says, which may be two days.
 type Batch struct {
-	Week   int
+	Week   int          // from which it counts as preserved
+	Caught int          // the week in which its youngest fish may have been caught
 	Fish   int          // preserved, those counted whole that were begun fresh
 	Round  units.Mass   // of them
 	Rounds []units.Mass // the same by product, in the order of the larder
@@ -12,9 +14,9 @@ type Batch struct {
 	Loads  []int        // of the canner, by product
 }
 
-// Calendar returns the weeks in which a plan preserves fish, in their order, and what is made then: each product has its share of the fish
-// by its share of the larder's round mass. Containers are filled whole; what does not fill one waits, frozen, for the next
-// batch, and after the last is left over, so that no more are counted than the fish give. A plan with other fish than the larder's is a RangeError.
+// Calendar returns the batches of a plan in their order, and what is made of each: a product has its share of the fish by its share
+// of the larder's round mass. Containers are filled whole; what does not fill one is counted to the next batch and after the last left over, so that no
+// more are counted than the fish give. What people eat fresh is in no batch. A plan with other fish than the larder's is a RangeError.
 func Calendar(p Plan, l Larder) ([]Batch, error) {
 	if l.Round <= 0 || p.Year.Fish != l.Household.Fish {
 		return nil, units.RangeError{
@@ -29,7 +31,7 @@ func Calendar(p Plan, l Larder) ([]Batch, error) {
 			continue
 		}
 		sum += w.Preserved
-		b := Batch{Week: week, Fish: w.Moved, Round: w.Preserved}
+		b := Batch{Week: week, Caught: week - p.Year.Lag, Fish: w.Moved, Round: w.Preserved}
 		var taken units.Mass // of the sum, by the products before
 		for i, s := range l.Supplies {
 			taken += s.Round

@@ -181,6 +181,7 @@ func TestCalendar(t *testing.T) {
 		given, made := make([]units.Mass, 2), make([]int, 2)
 		for _, b := range all {
 			require.Equal(t, p.Weeks[b.Week].Preserved, b.Round)
+			require.Equal(t, b.Week-y.Lag, b.Caught)
 			require.Equal(t, b.Round, b.Rounds[0]+b.Rounds[1])
 			for k := range given {
 				require.GreaterOrEqual(t, b.Made[k], 0)
