@@ -38,10 +38,7 @@ func (s season) draw(plan larder.Plan) string {
 		line(left, y(n), width-right, y(n), `stroke="#ddd"`)
 		text(left-8, y(n)+4, "end", fmt.Sprint(n))
 	}
-	short := map[int]bool{}
-	for _, w := range plan.Short {
-		short[w] = true
-	}
+	short := shortWeeks(plan)
 	gap := wide * 0.12
 	for week, w := range plan.Weeks {
 		bar(x(week)+gap, y(w.Held.Preserved), wide-2*gap, y(0)-y(w.Held.Preserved), "#0060a8")

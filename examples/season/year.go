@@ -156,10 +156,7 @@ func printTrips(p *page, plan larder.Plan) {
 func printStock(p *page, plan larder.Plan) {
 	p.Heading("The year: the stock, week by week")
 	p.Line("fish held before eating: o fresh, # preserved; the count is after eating")
-	short := map[int]bool{}
-	for _, w := range plan.Short {
-		short[w] = true
-	}
+	short := shortWeeks(plan)
 	for week, w := range plan.Weeks {
 		note := ""
 		if w.Kept > 0 {
@@ -170,6 +167,14 @@ func printStock(p *page, plan larder.Plan) {
 		}
 		p.Line("  %2d %3d %s%s%s", week, w.End.All, strings.Repeat("#", w.Held.Preserved), strings.Repeat("o", w.Held.Fresh), note)
 	}
+}
+
+func shortWeeks(plan larder.Plan) map[int]bool {
+	short := map[int]bool{}
+	for _, w := range plan.Short {
+		short[w] = true
+	}
+	return short
 }
 
 // practice is a citation of what the households do.

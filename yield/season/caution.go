@@ -12,6 +12,9 @@ func (p Plan) cautions() []cite.Caution {
 	if y.Rule.Shape == Unpreserved {
 		all = append(all, cite.Caution{Text: "What counts as preserved under a rule of this shape is from memory: read the definition before relying on it.", Citation: y.Rule.Shape.Citation()})
 	}
+	if y.Rule.Shape == ProcessedQuota {
+		all = append(all, cite.Caution{Text: "A rule of this shape is known here from a news report alone: the law in force was not read.", Citation: y.Rule.Shape.Citation()})
+	}
 	if y.Fresh.Time < 2*Week {
 		all = append(all, cite.Caution{Text: "Fresh fish must be eaten or preserved within its keeping time in the week of the catch; the plan counts in weeks and cannot see that.", Citation: y.Fresh.Citation})
 	}

@@ -158,7 +158,16 @@ func TestSteady(t *testing.T) {
 		}
 	}
 	require.Greater(t, found, 20)
-	_, _, err := season.Steady(season.Year{})
+	// By hand: 99 fish in the first week of a hundred.
+	y := season.Year{
+		Rule: season.Rule{Shape: season.OneDay, Anglers: 1, Daily: 100}, Trips: []season.Trip{{Days: 1, Expected: 99, Possible: 99}},
+		Weeks: 100, Lag: 1, Fish: units.Kilogram, Weekly: units.Kilogram, Fresh: keeping(days(2)), Keeps: keeping(100 * season.Week),
+	}
+	share, p, err := season.Steady(y)
+	require.NoError(t, err)
+	require.Equal(t, 99*units.Percent, share)
+	require.Equal(t, 99, p.Fish())
+	_, _, err = season.Steady(season.Year{})
 	require.ErrorIs(t, err, units.ErrRange)
 }
 
