@@ -10,9 +10,10 @@ const (
 	MissingSpecies Missing = iota + 1
 	MissingStage
 	MissingWeight
+	MissingLengthWeight
 )
 
-// String is the part in few words: "species", "stage" or "mean weight".
+// String is the part in few words: "species", "stage", "mean weight" or "weight at a length".
 func (m Missing) String() string {
 	switch m {
 	case MissingSpecies:
@@ -21,6 +22,8 @@ func (m Missing) String() string {
 		return "stage"
 	case MissingWeight:
 		return "mean weight"
+	case MissingLengthWeight:
+		return "weight at a length"
 	}
 	return "nothing"
 }
@@ -42,8 +45,8 @@ func (e NotPublishedError) Error() string {
 		stated = "nothing is published here"
 	}
 	switch e.Missing {
-	case MissingWeight:
-		return "no mean weight is published for " + e.Species.String() + "; " + stated
+	case MissingWeight, MissingLengthWeight:
+		return "no " + e.Missing.String() + " is published for " + e.Species.String() + "; " + stated
 	case MissingStage:
 		return "no share of the whole fish is published for " + e.Species.String() + ", " + e.Stage.String() + "; " + stated
 	}

@@ -1,0 +1,77 @@
+package yield
+
+import "example.org/lakelarder/units/cite"
+
+const (
+	sr26 = cite.USDASR26
+	sr28 = cite.USDASR28
+	none = -1 // not in the row
+)
+
+// compositionTable has one row a row of the composition data, per 100 g: grams of water, protein, fat and ash, kilocalories, milligrams
+// of sodium, grams of EPA and DHA, then the samples behind the water and behind the EPA; zero samples means that none are stated.
+var compositionTable = [...]compositionRow{
+	{15003, sr26, "Fish, bass, fresh water, mixed species, raw", 75.66, 18.86, 3.69, 1.52, 114, 70, 0.238, 0.357, 16, 9},
+	{15013, sr26, "Fish, cisco, raw", 78.93, 18.99, 1.91, 1.2, 98, 55, 0.095, 0.257, 68, 1},
+	{15014, sr26, "Fish, cisco, smoked", 69.8, 16.36, 11.9, 2, 177, 481, 0.639, 0.612, 2, 2},
+	{15060, sr26, "Fish, perch, mixed species, raw", 79.13, 19.39, 0.92, 1.24, 91, 62, 0.079, 0.174, 38, 16},
+	{15062, sr26, "Fish, pike, northern, raw", 78.92, 19.26, 0.69, 1.2, 88, 39, 0.033, 0.074, 238, 4},
+	{15064, sr26, "Fish, pike, walleye, raw", 79.31, 19.14, 1.22, 1.2, 93, 51, 0.086, 0.225, 28, 7},
+	{15076, sr26, "Fish, salmon, Atlantic, wild, raw", 68.5, 19.84, 6.34, 2.54, 142, 44, 0.321, 1.115, 21, 2},
+	{15077, sr26, "Fish, salmon, chinook, smoked", 72, 18.28, 4.32, 2.62, 117, 672, 0.183, 0.267, 2, 2},
+	{15078, sr26, "Fish, salmon, chinook, raw", 71.64, 19.93, 10.43, 1.33, 179, 47, 1.008, 0.944, 9, 3},
+	{15079, sr26, "Fish, salmon, chum, raw", 75.38, 20.14, 3.77, 1.18, 120, 50, 0.233, 0.394, 8, 2},
+	{15080, sr26, "Fish, salmon, chum, canned, drained solids with bone", 70.77, 21.43, 5.5, 2.47, 141, 391, 0.473, 0.702, 6, 2},
+	{15081, sr26, "Fish, salmon, coho, wild, raw", 72.66, 21.62, 5.93, 1.21, 146, 46, 0.429, 0.656, 178, 6},
+	{15083, sr26, "Fish, salmon, pink, raw", 75.52, 20.5, 4.4, 1.52, 127, 75, 0.182, 0.333, 3, 3},
+	{15084, sr26, "Fish, salmon, pink, canned, total can contents", 74.04, 19.68, 4.97, 2.4, 129, 403, 0.323, 0.669, 17, 17},
+	{15085, sr26, "Fish, salmon, sockeye, raw", 73.15, 21.31, 5.61, 1.2, 142, 112, 0.348, 0.681, 4, 4},
+	{15085, sr28, "Fish, salmon, sockeye, raw", 72.54, 22.25, 4.69, 1.26, 131, 78, none, none, 0, 0},
+	{15087, sr26, "Fish, salmon, sockeye, canned, drained solids", 68.07, 23.59, 7.39, 2.47, 167, 408, 0.518, 0.749, 12, 12},
+	{15099, sr26, "Fish, smelt, rainbow, raw", 78.77, 17.63, 2.42, 1.4, 97, 60, 0.275, 0.418, 47, 12},
+	{15114, sr26, "Fish, trout, mixed species, raw", 71.42, 20.77, 6.61, 1.17, 148, 52, 0.202, 0.528, 95, 17},
+	{15115, sr26, "Fish, trout, rainbow, wild, raw", 71.87, 20.48, 3.46, 1.31, 119, 31, 0.167, 0.42, 30, 20},
+	{15130, sr26, "Fish, whitefish, mixed species, raw", 72.77, 19.09, 5.86, 1.12, 134, 51, 0.317, 0.941, 37, 1},
+	{15131, sr26, "Fish, whitefish, mixed species, smoked", 70.83, 23.4, 0.93, 5.06, 108, 1019, 0.048, 0.156, 2, 2},
+	{15179, sr26, "Fish, salmon, chinook, smoked, (lox), regular", 72, 18.28, 4.32, 2.62, 117, 2000, 0.183, 0.267, 2, 2},
+	{15180, sr26, "Fish, salmon, chum, canned, without salt, drained solids with bone", 70.77, 21.43, 5.5, 2.47, 141, 75, 0.473, 0.702, 6, 2},
+	{15181, sr26, "Fish, salmon, pink, canned, without salt, solids with bone and liquid", 70.03, 19.78, 6.05, 1.38, 139, 75, 0.845, 0.806, 0, 2},
+	{15182, sr26, "Fish, salmon, sockeye, canned, without salt, drained solids with bone", 68.72, 20.47, 7.31, 2.7, 153, 75, 0.492, 0.664, 44, 2},
+	{15236, sr26, "Fish, salmon, Atlantic, farmed, raw", 64.89, 20.42, 13.42, 1.13, 208, 59, 0.862, 1.104, 4, 4},
+	{15238, sr26, "Fish, salmon, coho, farmed, raw", 70.47, 21.27, 7.67, 1.3, 160, 47, 0.385, 0.821, 3, 3},
+	{15240, sr26, "Fish, trout, rainbow, farmed, raw", 73.8, 19.94, 6.18, 1.21, 141, 51, 0.217, 0.516, 8, 8},
+	{15253, sr26, "Salmon, sockeye, canned, total can contents", 71.07, 20.63, 7.17, 2.45, 153, 433, 0.532, 0.695, 12, 12},
+	{15260, sr26, "Fish, salmon, pink, canned, drained solids", 70.71, 23.1, 5.02, 2.5, 138, 381, 0.334, 0.743, 17, 17},
+	{15264, sr26, "Salmon, sockeye, canned, drained solids, without skin and bones", 67.78, 26.33, 5.87, 1.89, 158, 386, 0.437, 0.699, 12, 12},
+	{15265, sr26, "Fish, Salmon, pink, canned, drained solids, without skin and bones", 70.63, 24.62, 4.21, 1.9, 136, 378, 0.274, 0.681, 17, 17},
+	{15272, sr26, "Fish, salmon, sockeye, untreated, raw", 71.86, 22.56, 4.53, 1.33, 131, 70, 0.337, 0.612, 3, 3},
+	{15274, sr26, "Fish, trout, brook, raw, New York State", 75.67, 21.23, 2.73, 1.32, 110, 45, 0.069, 0.252, 3, 3},
+	{35065, sr26, "Fish, salmon, king, chinook, kippered, canned (Alaska Native)", 51.2, 30.7, 15.9, 2.2, 266, none, none, none, 1, 0},
+	{35066, sr26, "Fish, salmon, king, chinook, smoked and canned (Alaska Native)", 66.7, 23.2, 5.9, 3.2, 150, none, none, none, 1, 0},
+	{35067, sr26, "Fish, salmon, king, chinook, smoked, brined (Alaska Native)", 23.6, 39.9, 30, 3.6, 430, 693, none, none, 1, 0},
+	{35150, sr26, "Fish, salmon, coho (silver), raw (Alaska Native)", 69.38, 22.56, 5.57, 1.24, 140, 58, 0.491, 1.385, 1, 1},
+	{35151, sr26, "Fish, salmon, sockeye (red), raw (Alaska Native)", 69.64, 21.94, 7.28, 1.29, 153, 60, 0.33, 0.63, 1, 1},
+	{35152, sr26, "Fish, Salmon, Chum, raw (Alaska Native)", 72.34, 20.69, 3.67, 1.27, 116, 59, 0.17, 0.41, 1, 1},
+	{35153, sr26, "Fish, salmon, king (chinook), raw (Alaska Native)", 65.96, 20.25, 11.73, 1.25, 187, 48, 0.44, 0.71, 2, 1},
+	{35166, sr26, "Fish, salmon, red, (sockeye), canned, smoked (Alaska Native)", 56.49, 35.19, 7.26, 2.75, 206, 600, 0.6, 0.97, 1, 1},
+	{35168, sr26, "Fish, salmon, king, with skin, kippered, (Alaska Native)", 61.52, 23.19, 12.95, 3.21, 209, 870, 0.46, 0.79, 1, 1},
+	{35171, sr26, "Fish, salmon, chum, dried (Alaska Native)", 22.79, 62.09, 14.38, 3.69, 378, 190, 0.61, 0.95, 2, 2},
+	{35180, sr26, "Steelhead trout, dried, flesh (Shoshone Bannock)", 6.49, 77.27, 8.06, 10.58, 382, 2850, 0.266, 1.08, 1, 1},
+	{35181, sr26, "Steelhead trout, boiled, canned (Alaska Native)", 70.59, 21.11, 8.26, 1.24, 159, 118, 0.376, 0.54, 1, 1},
+	{15082, sr26, "Fish, salmon, coho, wild, cooked, moist heat", 65.39, 27.36, 7.5, 1.53, 184, 53, 0.543, 0.831, 0, 0},
+	{15086, sr26, "Fish, salmon, sockeye, cooked, dry heat", 68, 25.4, 6.69, 1.43, 169, 134, 0.415, 0.812, 0, 0},
+	{15086, sr28, "Fish, salmon, sockeye, cooked, dry heat", 67.33, 26.48, 5.57, 1.5, 156, 92, none, none, 0, 0},
+	{15116, sr26, "Fish, trout, rainbow, wild, cooked, dry heat", 70.5, 22.92, 5.82, 1.6, 150, 56, 0.468, 0.52, 4, 4},
+	{15204, sr26, "Fish, pike, walleye, cooked, dry heat", 73.47, 24.54, 1.56, 1.54, 119, 65, 0.11, 0.288, 0, 0},
+	{15209, sr26, "Fish, salmon, Atlantic, wild, cooked, dry heat", 59.62, 25.44, 8.13, 3.26, 182, 56, 0.411, 1.429, 0, 0},
+	{15210, sr26, "Fish, salmon, chinook, cooked, dry heat", 65.6, 25.72, 13.38, 1.76, 231, 60, 1.01, 0.727, 0, 0},
+	{15211, sr26, "Fish, salmon, chum, cooked, dry heat", 68.44, 25.82, 4.83, 1.51, 154, 64, 0.299, 0.505, 0, 0},
+	{15212, sr26, "Fish, salmon, pink, cooked, dry heat", 70.65, 24.58, 5.28, 1.82, 153, 90, 0.218, 0.399, 0, 0},
+	{15219, sr26, "Fish, trout, mixed species, cooked, dry heat", 63.36, 26.63, 8.47, 1.5, 190, 67, 0.259, 0.677, 0, 0},
+	{15223, sr26, "Fish, whitefish, mixed species, cooked, dry heat", 65.09, 24.47, 7.51, 1.44, 172, 65, 0.406, 1.206, 0, 0},
+	{15237, sr26, "Fish, salmon, Atlantic, farmed, cooked, dry heat", 64.75, 22.1, 12.35, 1.15, 206, 61, 0.69, 1.457, 2, 2},
+	{15239, sr26, "Fish, salmon, coho, farmed, cooked, dry heat", 67, 24.3, 8.23, 1.4, 178, 52, 0.408, 0.871, 3, 3},
+	{15241, sr26, "Fish, trout, rainbow, farmed, cooked, dry heat", 68.72, 23.8, 7.38, 1.44, 168, 61, 0.259, 0.616, 0, 0},
+	{15247, sr26, "Fish, salmon, coho, wild, cooked, dry heat", 71.5, 23.45, 4.3, 1.3, 139, 58, 0.401, 0.658, 2, 2},
+	{15273, sr26, "Fish, salmon, sockeye, untreated, cooked", 69.51, 25.23, 4.65, 1.38, 143, 70, 0.341, 0.652, 3, 3},
+}

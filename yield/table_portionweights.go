@@ -1,0 +1,36 @@
+package yield
+
+// portionWeightTable has one row a row of the weight table of the composition data: grams, samples and standard deviation;
+// zero samples means that none are stated.
+var portionWeightTable = [...]portionWeightRow{
+	{15253, "total can contents", 417, 12, 6.621},
+	{15087, "drained solids with skin and bone", 337, 12, 35.383},
+	{15264, "drained solids without skin and bone", 247, 12, 15.86},
+	{15084, "total can contents", 411, 17, 7.575},
+	{15260, "drained solids with skin and bone", 315, 17, 12.987},
+	{15265, "drained solids without skin and bone", 242, 17, 25.225},
+	{15080, "drained solids with bone", 369, 0, 0},
+	{15182, "drained solids with bone", 369, 0, 0},
+	{15181, "solids with bone and liquid", 454, 0, 0},
+	{15274, "one whole fish", 332, 29, 191.505},
+	{15274, "one fillet portion", 149, 29, 89.043},
+	{15078, "half fillet", 198, 0, 0},
+	{15081, "half fillet", 198, 0, 0},
+	{15082, "half fillet", 155, 0, 0},
+	{15210, "half fillet", 154, 0, 0},
+	{15236, "half fillet", 198, 0, 0},
+	{15237, "half fillet", 178, 0, 0},
+	{15064, "fillet", 159, 0, 0},
+	{15204, "fillet", 124, 0, 0},
+	{15115, "fillet", 159, 0, 0},
+	{15116, "fillet", 143, 0, 0},
+	{15240, "fillet", 79, 0, 0},
+	{15241, "fillet", 71, 0, 0},
+	{15060, "fillet", 60, 0, 0},
+	{15061, "fillet", 46, 0, 0},
+	{15130, "fillet", 198, 0, 0},
+	{15223, "fillet", 154, 0, 0},
+	{15077, "one cubic inch, boneless", 17, 0, 0},
+	{15077, "one cup, flaked", 136, 0, 0},
+	{15131, "one cup, flaked", 136, 0, 0},
+}
