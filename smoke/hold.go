@@ -77,12 +77,15 @@ func checkProbes(probes []series.Series[units.Temperature]) error {
 		case !ok:
 			return ProbeError{Probe: i, Err: series.ErrEmpty}
 		case highest.Value.Above(boiling):
-			return ProbeError{Probe: i, At: highest.At, Err: units.RangeError{
-				What: "core temperature", Got: highest.Value.String(), High: boiling.String() + ", where a moist core boils: the probe is in the air",
-			}}
+			return ProbeError{Probe: i, At: highest.At, Err: inTheAir(highest.Value)}
 		}
 	}
 	return nil
+}
+
+// inTheAir is the fault of a core that is hotter than one can be.
+func inTheAir(core units.Temperature) error {
+	return units.RangeError{What: "core temperature", Got: core.String(), High: boiling.String() + ", where a moist core boils: the probe is in the air"}
 }
 
 // unobservedCitation is the reason behind MaxGap.

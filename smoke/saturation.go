@@ -12,11 +12,11 @@ const (
 // logSaturation returns the logarithm of the saturation pressure in Pa at t °C and its slope per kelvin.
 func logSaturation(t float64) (ln, slope float64) {
 	k := t + zeroCelsius
-	c := &overWater // eq. 6
+	c := overWater // eq. 6
 	if t <= icePoint {
-		c = &overIce // eq. 5
+		c = overIce // eq. 5
 	}
-	p := &c.power
+	p := c.power
 	square := float64(k * k)
 	low, high := p[0]+float64(p[1]*k), p[2]+float64(p[3]*k)+float64(p[4]*square)
 	ln = c.inverse/k + float64(c.log*math.Log(k)) + low + float64(high*square)

@@ -1,0 +1,190 @@
+package smoke
+
+import (
+	"fmt"
+	"sort"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+)
+
+// Check holds what a recipe states about its smoking against the strictest published home figures and says what falls short, differs, exceeds or is left
+// out, by how much and where the published figure is printed. Core, hold, pack and storage decide; air and time are judged when stated and never prove a
+// core. Cold smoking at home is RecipeNotPublished, judged all the same by the rules for the trade. A figure below zero or that no fish and no
+// smoker can have is a units.RangeError. Nothing is rounded: a second short is short.
+func Check(c Claim) (Assessment, error) { return CheckAgainst(DefaultCoreLimit(), c) }
+
+// CheckAgainst is Check by a core limit of the caller's choice, such as one by FindCoreLimit; a limit that CheckHold refuses is
+// a units.RangeError.
+func CheckAgainst(limit CoreLimit, c Claim) (Assessment, error) {
+	if err := limit.check(); err != nil {
+		return Assessment{}, err
+	}
+	if err := c.check(); err != nil {
+		return Assessment{}, err
+	}
+	storage, err := Keep(c.Pack)
+	if err != nil {
+		return Assessment{}, err
+	}
+	a := Assessment{Storage: storage}
+	switch c.Method {
+	case 0:
+		a.Findings = append(a.Findings, RecipeFinding{What: "method", Kind: NotStated})
+		fallthrough // as hot smoke: whatever the method is, raw fish is not passed
+	case HotSmoke:
+		a.Governing = limit
+		a.Findings = append(a.Findings, c.coreFindings(limit)...)
+		a.Findings = append(a.Findings, c.airFindings(limit)...)
+	case ColdSmoke:
+		a.Refusal = "no home process is published for cold-smoked fish: it stays raw, and the trade does it with measured salt, freezing against parasites and a variance"
+		a.Findings = append(a.Findings, c.coldFindings()...)
+	}
+	a.Findings = append(a.Findings, c.storageFindings(storage)...)
+	sort.SliceStable(a.Findings, func(i, j int) bool { return a.Findings[i].Kind.verdict() > a.Findings[j].Kind.verdict() })
+	a.Verdict = RecipeMeets
+	if len(a.Findings) > 0 {
+		a.Verdict = a.Findings[0].Kind.verdict()
+	}
+	if a.Refusal != "" {
+		a.Verdict = RecipeNotPublished
+	}
+	return a, nil
+}
+
+// coreFindings judges core and hold. A core that another published rule asks for says so.
+func (c Claim) coreFindings(limit CoreLimit) (all []RecipeFinding) {
+	core := RecipeFinding{What: "core", Published: bothScales(limit.AtLeast), Citation: limit.Citation}
+	switch {
+	case !c.Core.Given:
+		core.Kind = NotStated
+		all = append(all, core)
+	case c.Core.Value.Below(limit.AtLeast):
+		core.Kind, core.Stated, core.Difference = Short, bothScales(c.Core.Value), degrees(limit.AtLeast, c.Core.Value)
+		for _, other := range coreLimits {
+			if other.AtLeast == c.Core.Value {
+				core.Known = cite.Caution{Text: "a published figure, " + other.ID + ", but not the one that governs here", Citation: other.Citation}
+				break
+			}
+		}
+		all = append(all, core)
+	}
+	hold := RecipeFinding{What: "hold", Published: limit.Hold.String(), Citation: limit.Citation}
+	switch {
+	case !c.Hold.Given:
+		hold.Kind = NotStated
+		all = append(all, hold)
+	case c.Hold.Value < limit.Hold:
+		hold.Kind, hold.Stated, hold.Difference = Short, c.Hold.Value.String(), (limit.Hold - c.Hold.Value).String()
+		all = append(all, hold)
+	}
+	return all
+}
+
+// airFindings judges the smoker of a hot smoke, when its air or time is stated.
+func (c Claim) airFindings(limit CoreLimit) (all []RecipeFinding) {
+	finish, longest := chamber("AIR-200-225"), chamber("TIME-12")
+	air := RecipeFinding{What: "air of the smoker", Stated: bothScales(c.Air.Value), Published: bothScales(finish.AtLeast) + " to " + bothScales(finish.AtMost), Citation: finish.Citation}
+	switch {
+	case !c.Air.Given:
+	case !c.Air.Value.Above(limit.AtLeast): // no core comes to the temperature of the air, let alone above it
+		air.Kind, air.Published, air.Difference, air.Citation = Short, "hotter than the core, "+bothScales(limit.AtLeast), degrees(limit.AtLeast, c.Air.Value), limit.Citation
+		all = append(all, air)
+	case c.Air.Value.Below(finish.AtLeast):
+		air.Kind, air.Difference = Different, degrees(finish.AtLeast, c.Air.Value)
+		air.Known = finishInOven
+		all = append(all, air)
+	case c.Air.Value.Above(finish.AtMost):
+		air.Kind, air.Difference = Over, degrees(c.Air.Value, finish.AtMost)
+		all = append(all, air)
+	}
+	smoking := RecipeFinding{What: "time in the smoker", Stated: c.Time.Value.String(), Published: "at most " + longest.Within.String(), Citation: longest.Citation}
+	switch {
+	case !c.Time.Given:
+	case c.Time.Value < limit.Hold:
+		smoking.Kind, smoking.Published, smoking.Difference, smoking.Citation = Short, "a hold of "+limit.Hold.String(), (limit.Hold - c.Time.Value).String(), limit.Citation
+		all = append(all, smoking)
+	case c.Time.Value > longest.Within:
+		smoking.Kind, smoking.Difference = TooLong, (c.Time.Value - longest.Within).String()
+		all = append(all, smoking)
+	}
+	return all
+}
+
+// coldFindings judges a cold smoke by the rules for the trade: 90 °F for 20 h, or 50 °F for 24 h.
+func (c Claim) coldFindings() (all []RecipeFinding) {
+	warm, cold := chamber("COLD-90-20"), chamber("COLD-50-24")
+	air := RecipeFinding{What: "air of the smoker", Stated: bothScales(c.Air.Value), Published: "at most " + bothScales(warm.AtMost), Citation: warm.Citation}
+	switch {
+	case !c.Air.Given:
+		air.Kind, air.Stated = NotStated, ""
+		all = append(all, air)
+	case c.Air.Value.Above(warm.AtMost):
+		air.Kind, air.Difference = TooWarm, degrees(c.Air.Value, warm.AtMost)
+		all = append(all, air)
+	}
+	rule := warm
+	if c.Air.Given && !c.Air.Value.Above(cold.AtMost) {
+		rule = cold
+	}
+	smoking := RecipeFinding{What: "time in the smoker", Stated: c.Time.Value.String(), Published: "at most " + rule.Within.String(), Citation: rule.Citation}
+	switch {
+	case !c.Time.Given:
+		smoking.Kind, smoking.Stated = NotStated, ""
+		all = append(all, smoking)
+	case c.Time.Value > rule.Within:
+		smoking.Kind, smoking.Difference = TooLong, (c.Time.Value - rule.Within).String()
+		all = append(all, smoking)
+	}
+	return all
+}
+
+// storageFindings judges what becomes of the fish; frozen fish is not judged by days.
+func (c Claim) storageFindings(s Storage) (all []RecipeFinding) {
+	if c.frozen() {
+		return nil
+	}
+	if c.Pack == PackNotStated {
+		all = append(all, RecipeFinding{What: "pack", Kind: NotStated})
+	}
+	keep := RecipeFinding{What: "storage", Stated: bothScales(c.Keep.Value), Published: "at most " + bothScales(s.AtMost), Citation: s.Temperature.Citation}
+	switch {
+	case !c.Keep.Given:
+		keep.Kind, keep.Stated = NotStated, ""
+		all = append(all, keep)
+	case c.Keep.Value.Above(s.AtMost):
+		keep.Kind, keep.Difference = TooWarm, degrees(c.Keep.Value, s.AtMost)
+		all = append(all, keep)
+	}
+	days := RecipeFinding{What: "days", Stated: fmt.Sprintf("%d days", c.Days.Value), Published: fmt.Sprintf("at most %d days", s.Days), Citation: s.Time.Citation}
+	switch c.Pack {
+	case VacuumPack:
+		days.Published, days.Citation = "frozen", vacuumVariance.Citation
+	case PackNotStated:
+		air, _ := Keep(AirPack) // a pack that is known
+		days.Published, days.Citation = fmt.Sprintf("at most %d days in an air pack", air.Days), air.Time.Citation
+	}
+	switch {
+	case !c.Days.Given:
+		days.Kind, days.Stated = NotStated, ""
+		all = append(all, days)
+	case c.Pack != PackNotStated && c.Days.Value > s.Days || c.Days.Value > longestKept():
+		days.Kind = TooLong
+		all = append(all, days)
+	}
+	return all
+}
+
+// longestKept is the longest refrigerated life any pack has in print, in days.
+func longestKept() (days int) {
+	for _, r := range storageRules {
+		days = max(days, r.Days)
+	}
+	return days
+}
+
+// degrees is a difference in both scales; the two are set.
+func degrees(warm, cold units.Temperature) string {
+	d, _ := warm.Sub(cold)
+	return units.Text(d, units.FahrenheitDegrees, 2) + " (" + units.Text(d, units.Kelvins, 2) + ")"
+}

@@ -1,0 +1,82 @@
+package smoke
+
+import (
+	"math"
+	"time"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/units/series"
+)
+
+// Pasteurisation sets a record of the core beside what is published against Listeria monocytogenes in moist food, and explains; it never decides. No
+// verdict is made of it: see its cautions.
+type Pasteurisation struct {
+	Equivalent time.Duration // at Reference, of the coldest probe
+	SixLog     time.Duration // at Reference, published for a reduction of a million times in moist food
+	Reference  units.Temperature
+	Citation   cite.Citation
+	Cautions   []cite.Caution
+}
+
+// The reference of the published table: 2 min at 70 °C, ten times faster for each 7.5 K.
+const (
+	sixLog         = 2 * time.Minute
+	referenceC     = 70
+	decimalKelvins = 7.5
+)
+
+// Pasteurise returns how long at 70 °C the records of the core come to, for the probe where that is least: the integral of 10^((T - 70 °C)/7.5 K)
+// over straight lines, exact on them and rounded down to the millisecond. Probes must be as for CheckHold: otherwise a ProbeError. A straight line across a
+// gap is believed. Source: FDA Hazards guide, Appendix 4, table A-3, from memory; 70 °C for 2 min was read in New Zealand MPI 2016/05.
+func Pasteurise(probes ...series.Series[units.Temperature]) (Pasteurisation, error) {
+	if err := checkProbes(probes); err != nil {
+		return Pasteurisation{}, err
+	}
+	p := Pasteurisation{SixLog: sixLog, Reference: units.Celsius(referenceC), Citation: listeriaCitation, Cautions: listeriaCautions()}
+	for i, core := range probes {
+		seconds := 0.
+		a, _ := core.First()
+		for j := 1; j < core.Len(); j++ {
+			b, _ := core.At(j)
+			seconds += float64((b.At - a.At).Seconds() * meanRate(a.Value.Celsius(), b.Value.Celsius()))
+			a = b
+		}
+		if !(seconds < 1e9) {
+			return Pasteurisation{}, ProbeError{Probe: i, At: a.At, Err: units.RangeError{What: "record", Got: "more than thirty years' worth of 70 °C"}}
+		}
+		equivalent := time.Duration(seconds*1000) * time.Millisecond
+		if i == 0 || equivalent < p.Equivalent {
+			p.Equivalent = equivalent
+		}
+	}
+	return p, nil
+}
+
+// rate is the speed of killing at t °C to that at 70 °C.
+func rate(t float64) float64 { return math.Exp(math.Ln10 * (t - referenceC) / decimalKelvins) }
+
+// meanRate is the mean of rate over a straight line from a to b: (L2 - L1)/ln(L2/L1).
+func meanRate(a, b float64) float64 {
+	x := math.Ln10 * (b - a) / decimalKelvins
+	if math.Abs(x) < 1e-6 {
+		return rate(a) * (1 + x/2)
+	}
+	return rate(a) * math.Expm1(x) / x
+}
+
+var listeriaCitation = cite.Citation{Source: cite.FDAHazardsGuide4, Where: "Appendix 4, table A-3", Basis: cite.Recalled}
+
+func listeriaCautions() []cite.Caution {
+	return []cite.Caution{
+		{
+			Text:     "this explains and proves nothing: on hot-smoked salmon Listeria survived on the dry surface at core temperatures up to 82.8 °C without smoke, and up to 80.0 °C with smoke in the second half alone",
+			Citation: cite.Citation{Source: cite.Poysky1997, Where: "abstract", Basis: cite.Read},
+		},
+		{
+			Text:     "it says nothing of spores: Clostridium botulinum survives all of these temperatures in dry smoke",
+			Citation: cite.Citation{Source: cite.Lindstrom2003, Where: "abstract", Basis: cite.Read},
+		},
+		{Text: "the published table holds for moist heat in the food and was not seen in print", Citation: listeriaCitation},
+	}
+}
