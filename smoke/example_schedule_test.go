@@ -133,7 +133,7 @@ func ExampleSchedule_Plan() {
 	// 5h30m0s 3 begin
 	// 9h30m0s 3 end
 	// core at the limit after 2h30m0s to 3h47m0s fits true
-	// final weight 721 g to 1,337 g
+	// final weight 1,061 g to 1,598 g
 }
 
 // The same cooking, whose surface nobody says will dry: no time is long enough.

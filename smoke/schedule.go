@@ -97,8 +97,8 @@ func (e CeilingError) Error() string {
 func (e CeilingError) Is(target error) bool { return target == units.ErrRange }
 
 // Plan works the schedule through. The fillet warms by WarmCore's model, its surface at the wet bulb while it is wet and at the air once dry. It loses
-// water at the constant rate of Evaporate while wet, and then ever more slowly, in proportion to the water left; air as wet as the surface dries
-// nothing. Stages follow in order, with at least one Cook, no two Cool, and nothing after Cool; in all 48 h at most. A Cook stage that cannot bring the surface to the
+// water at the constant rate of Evaporate while wet, and then ever more slowly, in proportion to the water left, at the slowest to the fastest constant
+// of FallingRates but no faster than from a wet surface; air as wet as the surface dries nothing. Stages follow in order, with at least one Cook, no two Cool, and nothing after Cool; in all 48 h at most. A Cook stage that cannot bring the surface to the
 // limit is a CeilingError; any stage that is refused comes as a StageError around the reason. It plans and never proves: the probe decides.
 func (s Schedule) Plan() (Plan, error) {
 	if err := s.check(); err != nil {

@@ -58,8 +58,8 @@ func (b Batch) drying() *drying {
 	return &drying{water: units.Float(b.Mass, units.Kilogram) * units.Float(b.Water, units.One)}
 }
 
-// through takes the batch through a stage: at the constant rate while it is wet, then at one that falls with the water left, from the
-// same start.
+// through takes the batch through a stage: at the constant rate while it is wet, then at a first-order rate: the slowest of the published dryings
+// of trout, the mean or the fastest, but never faster than the air dries a wet surface.
 func (d *drying) through(air Air, film Film, b Batch, stage Stage) error {
 	humidity, err := air.RelativeHumidity()
 	if err != nil || humidity >= b.WaterActivity {
@@ -69,6 +69,8 @@ func (d *drying) through(air Air, film Film, b Batch, stage Stage) error {
 	if err != nil {
 		return err
 	}
+	slow, fast := fallingRates[0].perHour(), fallingRates[len(fallingRates)-1].perHour()
+	inside := [...]float64{slow, (slow + fast) / 2, fast}
 	wet, rest := stage.wet().Hours(), (stage.For - stage.wet()).Hours()
 	for i, perMetreHour := range [...]units.Mass{e.PerMetreHour.Low, e.PerMetreHour.Likely, e.PerMetreHour.High} {
 		perHour := units.Float(perMetreHour, units.Kilogram) * units.Float(b.Area, units.SquareMetre)
@@ -79,7 +81,7 @@ func (d *drying) through(air Air, film Film, b Batch, stage Stage) error {
 				What: "time with a wet surface", Got: stage.wet().String(), High: "until the water of the batch is gone: it cannot stay wet so long; say when it is dry",
 			}
 		}
-		d.gone[i] += float64(left * -math.Expm1(-perHour*rest/left))
+		d.gone[i] += float64(left * -math.Expm1(-min(inside[i], perHour/left)*rest))
 	}
 	return nil
 }
