@@ -1,5 +1,7 @@
 package yield
 
+import "example.org/lakelarder/internal/word"
+
 // Stage is how far a fish has been dressed, or a part that was taken off it. The zero Stage is not set.
 type Stage uint8
 
@@ -25,7 +27,7 @@ const (
 	Gonad                           // a part: roe or milt
 )
 
-var stageNames = names{what: "stage", words: []string{
+var stageNames = word.List{What: "stage", Words: []string{
 	"no stage", "live", "round", "bled", "gutted", "headed", "dressed", "canning-ready", "steaks", "fillet", "skin-on fillet",
 	"skinless fillet", "boneless fillet", "edible", "salted", "head", "viscera", "gonad",
 }}
@@ -33,18 +35,18 @@ var stageNames = names{what: "stage", words: []string{
 // ParseStage reads the word that String writes, in capitals or not; anything else is a
 // units.ParseError that lists the words.
 func ParseStage(s string) (Stage, error) {
-	v, err := stageNames.parse(s)
+	v, err := stageNames.Parse(s)
 	return Stage(v), err
 }
 
 // String is the word that ParseStage reads; "no stage" when it is not set.
-func (s Stage) String() string { return stageNames.word(uint8(s)) }
+func (s Stage) String() string { return stageNames.Of(uint8(s)) }
 
 // MarshalText is String as bytes, empty when the stage is not set; an unknown one is an error.
-func (s Stage) MarshalText() ([]byte, error) { return stageNames.marshal(uint8(s)) }
+func (s Stage) MarshalText() ([]byte, error) { return stageNames.Marshal(uint8(s)) }
 
 // UnmarshalText is ParseStage, and the empty text is a stage that is not set.
-func (s *Stage) UnmarshalText(text []byte) error { return stageNames.unmarshal(text, (*uint8)(s)) }
+func (s *Stage) UnmarshalText(text []byte) error { return stageNames.Unmarshal(text, (*uint8)(s)) }
 
 // IsPart reports whether it is a part taken off the fish, whose share is not of what is left.
 func (s Stage) IsPart() bool { return s >= Head && s <= Gonad }

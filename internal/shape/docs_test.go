@@ -60,10 +60,14 @@ func undocumented(decl ast.Decl) []*ast.Ident {
 }
 
 // exampleRule: every exported function and method has an Example that go test runs and compares; small methods may share one of their type.
+// What lies in internal is not a caller's.
 func exampleRule(tr tree) []string {
 	var wrong []string
 	packages := tr.packages()
 	for _, dir := range sorted(packages) {
+		if strings.HasPrefix(dir, "internal/") {
+			continue
+		}
 		shown := examplesIn(tr, dir)
 		for _, f := range packages[dir] {
 			for _, decl := range f.syntax.Decls {

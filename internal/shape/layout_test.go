@@ -10,14 +10,15 @@ var mayImport = map[string][]string{
 	"units":              {},
 	"units/cite":         {},
 	"units/series":       {"units"},
+	"internal/word":      {"units"},
 	"pressure":           {"units", "units/cite"},
-	"pressure/process":   {"pressure", "units", "units/cite"},
+	"pressure/process":   {"pressure", "internal/word", "units", "units/cite"},
 	"pressure/canner":    {"pressure/process", "pressure", "units/series", "units", "units/cite"},
 	"pressure/lethality": {"units/series", "units", "units/cite"},
 	"brine":              {"units", "units/cite"},
 	"smoke":              {"units/series", "units", "units/cite"},
-	"yield":              {"units", "units/cite"},
-	"yield/coldchain":    {"units/series", "units", "units/cite"},
+	"yield":              {"internal/word", "units", "units/cite"},
+	"yield/coldchain":    {"internal/word", "units/series", "units", "units/cite"},
 	"yield/season":       {"yield", "yield/coldchain", "units", "units/cite"},
 }
 

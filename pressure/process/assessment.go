@@ -1,6 +1,9 @@
 package process
 
-import "example.org/lakelarder/units/cite"
+import (
+	"example.org/lakelarder/internal/word"
+	"example.org/lakelarder/units/cite"
+)
 
 // Verdict is the outcome of Check. The zero Verdict is none.
 type Verdict uint8
@@ -21,12 +24,12 @@ const (
 	NotPublished
 )
 
-var verdictNames = names{what: "verdict", words: []string{
+var verdictNames = word.List{What: "verdict", Words: []string{
 	"no verdict", "meets", "exceeds", "cannot tell", "differs", "falls short", "not published",
 }}
 
 // String is the verdict in words: "falls short".
-func (v Verdict) String() string { return verdictNames.word(uint8(v)) }
+func (v Verdict) String() string { return verdictNames.Of(uint8(v)) }
 
 // Kind is how a stated figure stands to the published one. The zero Kind is none.
 type Kind uint8
@@ -39,10 +42,10 @@ const (
 	Over                      // more than published
 )
 
-var kindNames = names{what: "kind", words: []string{"no finding", "not stated", "short", "different", "over"}}
+var kindNames = word.List{What: "kind", Words: []string{"no finding", "not stated", "short", "different", "over"}}
 
 // String is the kind in words: "not stated".
-func (k Kind) String() string { return kindNames.word(uint8(k)) }
+func (k Kind) String() string { return kindNames.Of(uint8(k)) }
 
 // Finding is one figure of a recipe that is not the published one. Stated, Published and Difference are text in the units of the
 // tables, exact, empty where there is nothing to show. Citation is where the published figure is printed. Known is where the

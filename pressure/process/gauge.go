@@ -1,5 +1,7 @@
 package process
 
+import "example.org/lakelarder/internal/word"
+
 // Gauge is the kind of gauge that tells the pressure in the canner. The two have tables of their own. The
 // zero Gauge is not set.
 type Gauge uint8
@@ -12,19 +14,19 @@ const (
 	Weighted
 )
 
-var gaugeNames = names{what: "gauge", words: []string{"unset gauge", "dial", "weighted"}}
+var gaugeNames = word.List{What: "gauge", Words: []string{"unset gauge", "dial", "weighted"}}
 
 // ParseGauge reads "dial" or "weighted", in capitals or not; anything else is a units.ParseError.
 func ParseGauge(s string) (Gauge, error) {
-	v, err := gaugeNames.parse(s)
+	v, err := gaugeNames.Parse(s)
 	return Gauge(v), err
 }
 
 // String is the word that ParseGauge reads; "unset gauge" when it is not set.
-func (g Gauge) String() string { return gaugeNames.word(uint8(g)) }
+func (g Gauge) String() string { return gaugeNames.Of(uint8(g)) }
 
 // MarshalText is String as bytes, empty when the gauge is not set; an unknown one is an error.
-func (g Gauge) MarshalText() ([]byte, error) { return gaugeNames.marshal(uint8(g)) }
+func (g Gauge) MarshalText() ([]byte, error) { return gaugeNames.Marshal(uint8(g)) }
 
 // UnmarshalText is ParseGauge, and the empty text is a gauge that is not set.
-func (g *Gauge) UnmarshalText(text []byte) error { return gaugeNames.unmarshal(text, (*uint8)(g)) }
+func (g *Gauge) UnmarshalText(text []byte) error { return gaugeNames.Unmarshal(text, (*uint8)(g)) }

@@ -1,6 +1,9 @@
 package process
 
-import "example.org/lakelarder/units"
+import (
+	"example.org/lakelarder/internal/word"
+	"example.org/lakelarder/units"
+)
 
 // Jar is a size of mason-type jar by its nominal volume. The sizes without a process for fish are here
 // so that a request for one can be refused by name. The zero Jar is not set.
@@ -16,10 +19,10 @@ const (
 	HalfGallon // no process is published for fish
 )
 
-var jarNames = names{
-	what:  "jar",
-	words: []string{"unset jar", "half-pint", "12 oz", "pint", "1½ pint", "quart", "half-gallon"},
-	also: map[string]uint8{
+var jarNames = word.List{
+	What:  "jar",
+	Words: []string{"unset jar", "half-pint", "12 oz", "pint", "1½ pint", "quart", "half-gallon"},
+	Also: map[string]uint8{
 		"half pint": uint8(HalfPint), "1/2 pint": uint8(HalfPint), "1/2-pint": uint8(HalfPint), "½ pint": uint8(HalfPint), "8 oz": uint8(HalfPint),
 		"12-oz": uint8(TwelveOunce), "12-ounce": uint8(TwelveOunce), "12 ounce": uint8(TwelveOunce),
 		"1-1/2 pint": uint8(PintAndHalf), "1 1/2 pint": uint8(PintAndHalf),
@@ -40,7 +43,7 @@ var jarVolumes = [...]units.Volume{
 // "1/2 pint", "12-ounce", "1-1/2 pint"; anything else is a units.ParseError. A volume in millilitres is
 // no jar size: the tables are for these jars.
 func ParseJar(s string) (Jar, error) {
-	v, err := jarNames.parse(s)
+	v, err := jarNames.Parse(s)
 	return Jar(v), err
 }
 
@@ -54,10 +57,10 @@ func (j Jar) Volume() units.Volume {
 }
 
 // String is the word that ParseJar reads; "unset jar" when it is not set.
-func (j Jar) String() string { return jarNames.word(uint8(j)) }
+func (j Jar) String() string { return jarNames.Of(uint8(j)) }
 
 // MarshalText is String as bytes, empty when the jar is not set; an unknown one is an error.
-func (j Jar) MarshalText() ([]byte, error) { return jarNames.marshal(uint8(j)) }
+func (j Jar) MarshalText() ([]byte, error) { return jarNames.Marshal(uint8(j)) }
 
 // UnmarshalText is ParseJar, and the empty text is a jar that is not set.
-func (j *Jar) UnmarshalText(text []byte) error { return jarNames.unmarshal(text, (*uint8)(j)) }
+func (j *Jar) UnmarshalText(text []byte) error { return jarNames.Unmarshal(text, (*uint8)(j)) }

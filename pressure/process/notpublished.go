@@ -1,6 +1,9 @@
 package process
 
-import "example.org/lakelarder/units"
+import (
+	"example.org/lakelarder/internal/word"
+	"example.org/lakelarder/units"
+)
 
 // Missing is the part of a request for which nothing is published. The zero Missing is none.
 type Missing uint8
@@ -14,10 +17,10 @@ const (
 	MissingAltitude
 )
 
-var missingNames = names{what: "missing", words: []string{"nothing", "product", "pack", "jar", "gauge", "altitude"}}
+var missingNames = word.List{What: "missing", Words: []string{"nothing", "product", "pack", "jar", "gauge", "altitude"}}
 
 // String is the part in one word: "jar".
-func (m Missing) String() string { return missingNames.word(uint8(m)) }
+func (m Missing) String() string { return missingNames.Of(uint8(m)) }
 
 // NotPublishedError says that nobody has published a process for the request. The numbers may all be
 // fine: it never wraps a units.RangeError. Missing is the first part of the request, in the order product,
@@ -55,7 +58,7 @@ func (e NotPublishedError) refused() string {
 type part struct {
 	missing Missing
 	asked   uint8
-	names   names
+	names   word.List
 	of      func(*row) uint8
 	stated  string
 }
@@ -99,15 +102,15 @@ func narrow(r Request, partly bool) ([]*row, *NotPublishedError) {
 // words are the words that the rows have for the part, each once and in its own order.
 func (p part) words(rows []*row) string {
 	var words []string
-	for v := uint8(1); p.names.known(v); v++ {
+	for v := uint8(1); p.names.Known(v); v++ {
 		for _, line := range rows {
 			if p.of(line) == v {
-				words = append(words, p.names.word(v))
+				words = append(words, p.names.Of(v))
 				break
 			}
 		}
 	}
-	return list(words, "and")
+	return word.Series(words, "and")
 }
 
 // noBand is the refusal of an altitude that no band of the row holds.

@@ -1,5 +1,7 @@
 package process
 
+import "example.org/lakelarder/internal/word"
+
 // Product is what goes into the jar, by the heads of the printed tables. The zero Product is not set.
 type Product uint8
 
@@ -16,22 +18,22 @@ const (
 	Tuna
 )
 
-var productNames = names{what: "product", words: []string{"unset product", "fish", "smoked fish", "tuna"}}
+var productNames = word.List{What: "product", Words: []string{"unset product", "fish", "smoked fish", "tuna"}}
 
 // ParseProduct reads "fish", "smoked fish" or "tuna", in capitals or not; anything else is a
 // units.ParseError.
 func ParseProduct(s string) (Product, error) {
-	v, err := productNames.parse(s)
+	v, err := productNames.Parse(s)
 	return Product(v), err
 }
 
 // String is the word that ParseProduct reads; "unset product" when it is not set.
-func (p Product) String() string { return productNames.word(uint8(p)) }
+func (p Product) String() string { return productNames.Of(uint8(p)) }
 
 // MarshalText is String as bytes, empty when the product is not set; an unknown one is an error.
-func (p Product) MarshalText() ([]byte, error) { return productNames.marshal(uint8(p)) }
+func (p Product) MarshalText() ([]byte, error) { return productNames.Marshal(uint8(p)) }
 
 // UnmarshalText is ParseProduct, and the empty text is a product that is not set.
 func (p *Product) UnmarshalText(text []byte) error {
-	return productNames.unmarshal(text, (*uint8)(p))
+	return productNames.Unmarshal(text, (*uint8)(p))
 }

@@ -22,14 +22,14 @@ func load(product Product, pack Pack, jar Jar) string {
 	if pack == RawPack || pack == Precooked {
 		s = pack.String() + " " + s
 	}
-	if !jarNames.known(uint8(jar)) {
+	if !jarNames.Known(uint8(jar)) {
 		return s + " in " + jar.String()
 	}
 	return s + " in " + jar.String() + " jars"
 }
 
 func gaugeWords(g Gauge) string {
-	if !gaugeNames.known(uint8(g)) {
+	if !gaugeNames.Known(uint8(g)) {
 		return g.String()
 	}
 	return g.String() + " gauge"

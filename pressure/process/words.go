@@ -2,20 +2,10 @@ package process
 
 import (
 	"strconv"
-	"strings"
 	"time"
 
 	"example.org/lakelarder/units"
 )
-
-// list is "a, b and c".
-func list(words []string, last string) string {
-	if len(words) < 2 {
-		return strings.Join(words, "")
-	}
-	end := len(words) - 1
-	return strings.Join(words[:end], ", ") + " " + last + " " + words[end]
-}
 
 // exact is a quantity in the unit of the tables where it has at most two decimals there, else exact in another: a
 // shortfall is never rounded away.
