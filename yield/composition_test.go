@@ -246,3 +246,12 @@ func TestCalculatedRows(t *testing.T) {
 		require.Greater(t, difference(c.cooked, c.raw), 5*units.Percent, "%d", c.cooked)
 	}
 }
+
+// Fewer than four samples earn a caution, four do not: rows of SR26 with three, and with four.
+func TestFewSamples(t *testing.T) {
+	for number, cautions := range map[int]int{15274: 2, 15238: 2, 15236: 0, 15085: 0} {
+		row, err := FindComposition(number, cite.USDASR26)
+		require.NoError(t, err)
+		require.Len(t, row.Cautions, cautions, "%d", number)
+	}
+}
