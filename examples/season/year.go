@@ -7,6 +7,7 @@ import (
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/yield"
 	larder "example.org/lakelarder/yield/season"
 )
 
@@ -87,6 +88,37 @@ func (s season) printWants(p *page, l larder.Larder) {
 		}
 	}
 	p.Line("together %d fish, %s whole, %s of it a week", l.Fish, p.mass(l.Round), p.mass(l.Weekly))
+	printDrained(p, s.year.jars.Served)
+}
+
+// cans are the foods whose cans were weighed whole and drained, by their numbers in the composition data.
+var cans = [...]struct {
+	fish           string
+	whole, drained int
+}{{"pink salmon", 15084, 15260}, {"sockeye salmon", 15253, 15087}}
+
+// printDrained holds what the households count as served of a jar against the cans that were weighed.
+func printDrained(p *page, served units.Ratio) {
+	var weighed []string
+	for _, c := range cans {
+		whole, drained := portion(c.whole, "total can contents"), portion(c.drained, "drained solids with skin and bone")
+		share, err := units.RatioOf(drained.Mean, whole.Mean)
+		if err != nil || share == 0 {
+			continue // one of the two is not published
+		}
+		weighed = append(weighed, fmt.Sprintf("%s of %s %s", units.Text(share, units.Percent, 1), c.fish, p.From(drained.Citation)))
+	}
+	p.Line("of what a jar is packed with %s counts as eaten; cans drain to %s", served, strings.Join(weighed, " and "))
+}
+
+// portion is a published weight; zero where there is none.
+func portion(number int, name string) yield.PortionWeight {
+	for _, w := range yield.PortionWeights(number) {
+		if w.Portion == name {
+			return w
+		}
+	}
+	return yield.PortionWeight{}
 }
 
 func (s season) printVerdict(p *page, plan larder.Plan, smoked larder.Supply) error {
