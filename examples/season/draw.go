@@ -2,9 +2,8 @@ package main
 
 import (
 	"fmt"
-	"html"
-	"strings"
 
+	"example.org/lakelarder/examples/internal/chart"
 	larder "example.org/lakelarder/yield/season"
 )
 
@@ -16,26 +15,17 @@ const (
 
 // draw is the stock of every week before eating: preserved fish below, fresh ones on them, the limit as a line.
 func (s season) draw(plan larder.Plan) string {
-	var b strings.Builder
+	pic := chart.New(width, height)
 	tall := max(plan.Peak.All, plan.Limits.All, 1)
 	step := stepFor(tall)
 	tall = (tall + step) / step * step
 	wide := float64(width-left-right) / float64(len(plan.Weeks))
 	x := func(week int) float64 { return left + float64(wide*float64(week)) }
 	y := func(fish int) float64 { return height - bottom - float64(fish*(height-top-bottom))/float64(tall) }
-	text := func(x, y float64, anchor, words string) {
-		fmt.Fprintf(&b, `<text x="%.1f" y="%.1f" text-anchor="%s">%s</text>`+"\n", x, y, anchor, html.EscapeString(words))
-	}
-	line := func(x1, y1, x2, y2 float64, style string) {
-		fmt.Fprintf(&b, `<line x1="%.1f" y1="%.1f" x2="%.1f" y2="%.1f" %s/>`+"\n", x1, y1, x2, y2, style)
-	}
-	bar := func(x1, y1, w, h float64, fill string) {
-		fmt.Fprintf(&b, `<rect x="%.1f" y="%.1f" width="%.1f" height="%.1f" fill="%s"/>`+"\n", x1, y1, w, h, fill)
-	}
-	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" width="%d" height="%d" viewBox="0 0 %d %d" font-family="sans-serif" font-size="13">`+"\n", width, height, width, height)
-	bar(0, 0, width, height, "white")
+	text := func(x, y float64, anchor, words string) { pic.Text(x, y, anchor, "", words) }
+	bar := func(x1, y1, w, h float64, fill string) { pic.Rect(x1, y1, w, h, `fill="`+fill+`"`) }
 	for n := 0; n <= tall; n += step {
-		line(left, y(n), width-right, y(n), `stroke="#ddd"`)
+		pic.Line(left, y(n), width-right, y(n), `stroke="#ddd"`)
 		text(left-8, y(n)+4, "end", fmt.Sprint(n))
 	}
 	short := shortWeeks(plan)
@@ -55,23 +45,22 @@ func (s season) draw(plan larder.Plan) string {
 		what, color string
 	}{{plan.Limits.All, "fish held", "#c06000"}, {plan.Limits.Preserved, "preserved fish", "#0060a8"}} {
 		if limit.fish > 0 {
-			line(left, y(limit.fish), width-right, y(limit.fish), `stroke="`+limit.color+`" stroke-width="2" stroke-dasharray="7 4"`)
+			pic.Line(left, y(limit.fish), width-right, y(limit.fish), `stroke="`+limit.color+`" stroke-width="2" stroke-dasharray="7 4"`)
 			text(width-right, y(limit.fish)-6, "end", fmt.Sprintf("limit of %s put in: %d", limit.what, limit.fish))
 		}
 	}
-	line(left, y(0), width-right, y(0), `stroke="#444"`)
-	line(left, top, left, y(0), `stroke="#444"`)
-	fmt.Fprintf(&b, `<text x="%d" y="26" font-size="17">%s</text>`+"\n", left, html.EscapeString("Fish held each week before eating, "+s.place+" (invented)"))
+	pic.Line(left, y(0), width-right, y(0), `stroke="#444"`)
+	pic.Line(left, top, left, y(0), `stroke="#444"`)
+	pic.Text(left, 26, "start", `font-size="17"`, "Fish held each week before eating, "+s.place+" (invented)")
 	for i, key := range []struct{ fill, words string }{{"#0060a8", "preserved"}, {"#30a05c", "fresh"}, {"#c02020", "short week"}} {
 		at := float64(left + 130*i)
 		bar(at, 48, 14, 14, key.fill)
 		text(at+20, 60, "start", key.words)
 	}
 	text(float64(left+width-right)/2, height-bottom+38, "middle", "week; 0 is "+s.year.first)
-	fmt.Fprintf(&b, `<text transform="translate(22 %d) rotate(-90)" text-anchor="middle">fish</text>`+"\n", (top+height-bottom)/2)
-	fmt.Fprintf(&b, `<text x="%d" y="%d" font-size="11" fill="#666">The limits are what was put in: the local rules decide. A fish eaten in part counts whole.</text>`+"\n", left, height-8)
-	b.WriteString("</svg>\n")
-	return b.String()
+	pic.Turned(22, (top+height-bottom)/2, -90, "", "fish")
+	pic.Text(left, height-8, "start", `font-size="11" fill="#666"`, "The limits are what was put in: the local rules decide. A fish eaten in part counts whole.")
+	return pic.String()
 }
 
 // stepFor is 1, 2 or 5 times a power of ten such that an axis has some five to ten of them.
