@@ -10,13 +10,18 @@ import (
 
 // next is what to do now, in words for the person with the fish.
 func (r Report) next() []string {
-	switch r.Verdict {
-	case Exceeded:
+	switch {
+	case r.FromMemory:
+		return []string{
+			"What this fish exceeds is known here from memory alone: look the limit up in the print, or ask the extension service, before it is used or thrown away.",
+			"Until then keep it at 38 °F (3.3 °C) or below, and neither eat nor preserve it.",
+		}
+	case r.Verdict == Exceeded:
 		return []string{
 			"Do not eat, smoke, dry, can or freeze this fish: discard it where neither people nor animals get at it.",
 			"Heat does not mend it: toxins may have formed that cooking and canning leave in the fish.",
 		}
-	case CannotTell:
+	case r.Verdict == CannotTell:
 		return []string{
 			fmt.Sprintf("%v are not recorded: treat the fish as exceeded unless another record shows that it stayed cold.", r.Unknown),
 			"Chill it to 38 °F (3.3 °C) or below now.",
@@ -54,6 +59,9 @@ func (r Report) cautions(start time.Duration) []cite.Caution {
 	}
 	if r.judges(RawReadyToEatOlder) {
 		say(quickRecalled, "the 6 h of an older edition were asked for; the stricter figure is 5 h")
+	}
+	if r.judges(TableA2) && r.Terms.Product == RawFish {
+		say(quickRecalled, "table A-2 is meant for fish that is eaten without further cooking; held against fish to be cooked or canned it is the stricter choice")
 	}
 	if r.judges(TableA2) && r.Terms.Reading != SumOfFractions {
 		say(cite.Citation{}, "the bands of table A-2 were not added up; the sum of fractions is the stricter reading")

@@ -31,12 +31,15 @@ func Exposure(record series.Series[units.Temperature], terms Terms) (Report, err
 	judges := terms.judges()
 	r.Findings = make([]Finding, 0, len(judges))
 	lines := make([]Line, 0, len(countedLimits))
+	inPrint := false // whether a limit that was read is exceeded
 	for _, j := range judges {
 		var f Finding
 		f, lines = w.finding(j, lines)
 		r.Findings = append(r.Findings, f)
 		r.Verdict = worse(r.Verdict, f.Verdict)
+		inPrint = inPrint || f.Verdict == Exceeded && !f.FromMemory
 	}
+	r.FromMemory = r.Verdict == Exceeded && !inPrint
 	r.Next = r.next()
 	first, _ := record.First()
 	r.Cautions = r.cautions(first.At)
@@ -71,6 +74,7 @@ func (w *walk) finding(j judge, lines []Line) (Finding, []Line) {
 		}
 	}
 	f.Lines = lines[n:len(lines):len(lines)]
+	f.FromMemory = f.Verdict == Exceeded && !j.readExceeded(f.Lines)
 	return f, lines
 }
 

@@ -239,3 +239,30 @@ func TestTermsAndTablesStayAsTheyWere(t *testing.T) {
 	require.Equal(t, 2*hour, again.Findings[0].Lines[0].Limit.Allowed)
 	require.Empty(t, cmp.Diff(Terms{MaxGap: hour, Rules: []Rule{KitchenTwoHours}}, terms))
 }
+
+// A verdict says when it rests on figures that nobody here saw in print, and what to do then.
+func TestVerdictFromMemory(t *testing.T) {
+	iced := record(t, flat(30*hour, 33))
+	r := exposed(t, iced, Terms{Product: RawFish})
+	require.Equal(t, Exceeded, r.Verdict, "Yersinia, a day at 29.7 to 50 °F")
+	require.True(t, r.FromMemory)
+	require.Contains(t, r.Next[0], "from memory")
+
+	r = exposed(t, iced, Terms{Hazards: []Hazard{Listeria}, Rules: []Rule{TableA2}, MaxGap: 200 * hour})
+	require.Equal(t, Within, r.Verdict)
+	require.False(t, r.FromMemory)
+
+	week := record(t, flat(7*24*hour+1, 40)) // the first two bands of Listeria were read
+	r = exposed(t, week, Terms{Hazards: []Hazard{Listeria, Yersinia}, Rules: []Rule{TableA2}, MaxGap: 200 * hour})
+	require.Equal(t, Exceeded, r.Verdict)
+	require.False(t, r.FromMemory)
+	require.Equal(t, []bool{false, true}, []bool{r.Findings[0].FromMemory, r.Findings[1].FromMemory})
+
+	// Half of the read bands and more than half of a recalled one: over together, not by what was read.
+	mixed := record(t, flat(84*hour, 40), flat(4*hour, 60))
+	for reading, verdict := range map[Reading]Verdict{SumOfFractions: Exceeded, EachBand: Within} {
+		r = exposed(t, mixed, Terms{Hazards: []Hazard{Listeria}, Rules: []Rule{TableA2}, MaxGap: 200 * hour, Reading: reading})
+		require.Equal(t, verdict, r.Verdict)
+		require.Equal(t, verdict == Exceeded, r.FromMemory)
+	}
+}

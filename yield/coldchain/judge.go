@@ -132,6 +132,23 @@ func (j judge) share(l ledger) units.Ratio {
 	return ratio(math.Min(least, fullest))
 }
 
+// readExceeded reports whether the lines with a limit that was read in print go over by themselves.
+func (j judge) readExceeded(lines []Line) bool {
+	sum := 0.0
+	for _, l := range lines {
+		if l.Limit.Citation.Unverified() {
+			continue
+		}
+		if l.Passed {
+			return true
+		}
+		if j.rule == TableA2 && j.reading == SumOfFractions {
+			sum += float64(l.Used) / float64(l.Limit.Allowed)
+		}
+	}
+	return ratio(sum) > units.One
+}
+
 // ratio rounds a share to the nearest 1e-12; past the range of a Ratio, which takes a record of 9 million
 // allowances, it is the largest one.
 func ratio(share float64) units.Ratio {

@@ -32,10 +32,12 @@ func (v Verdict) String() string {
 }
 
 // Report is what a record comes to under its Terms. Verdict is the worst of the findings. All times are
-// of the record's own clock; time in gaps longer than Terms.MaxGap is in Unknown and nowhere else.
+// of the record's own clock; time in gaps longer than Terms.MaxGap is in Unknown and nowhere else. FromMemory
+// says of an Exceeded that every finding behind it is so.
 type Report struct {
 	Terms      Terms
 	Verdict    Verdict
+	FromMemory bool
 	Span       time.Duration
 	Unknown    time.Duration
 	LongestGap series.Stretch
@@ -58,11 +60,13 @@ type Hours struct {
 
 // Finding is one rule held against the record, for table A-2 one hazard. Used is the share of the whole
 // allowance that is used up; where the rule has alternatives, of the one that allows most. ExceededAt is
-// when the allowance ran out, where the Verdict is Exceeded.
+// when the allowance ran out, where the Verdict is Exceeded; FromMemory says of such a verdict that the limits
+// that were read in print would be kept by themselves.
 type Finding struct {
 	Rule       Rule
 	Hazard     Hazard
 	Verdict    Verdict
+	FromMemory bool
 	Used       units.Ratio
 	ExceededAt time.Duration
 	Lines      []Line
