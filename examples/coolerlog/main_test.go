@@ -1,0 +1,109 @@
+package main
+
+import (
+	"bytes"
+	"encoding/xml"
+	"errors"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+func printed(t *testing.T, args ...string) string {
+	t.Helper()
+	var out bytes.Buffer
+	require.NoError(t, run(args, &out))
+	return out.String()
+}
+
+func TestDemo(t *testing.T) {
+	us := printed(t)
+	for _, want := range []string{
+		"Invented for demonstration", "COHO\n----\nVERDICT: EXCEEDED", "kitchen two hours: ran out after 2 h 00 min",
+		"table A-2, Listeria monocytogenes: ran out after 26 h 41 min", "now: Do not eat, smoke, dry, can or freeze this fish",
+		"4  12 h 40 min    31 h 40 min     37.1 °F   43.0 °F  into the kitchen refrigerator",
+		"above 40.0 °F  22 h 19 min in all, first after 0 h 00 min", "  126 %  exceeded    table A-2, Listeria monocytogenes",
+		"WHITEFISH\n---------\nVERDICT: WITHIN", "now: Keep the fish at 38 °F (3.3 °C) or below", "##################.    91 %  within      table A-2, Yersinia",
+		"CAUTIONS", "the warmest part inside the fish, not of the air", "(recalled: check the print before relying on it)",
+	} {
+		require.True(t, strings.Contains(us, want), "missing: %s", want)
+	}
+	metric := printed(t, "-units", "metric")
+	for _, want := range []string{"2.8 °C    6.1 °C  into the kitchen refrigerator", "above 4.4 °C   22 h 19 min in all"} {
+		require.True(t, strings.Contains(metric, want), "missing: %s", want)
+	}
+}
+
+func TestPictureIsXML(t *testing.T) {
+	for _, system := range []string{"us", "metric"} {
+		path := filepath.Join(t.TempDir(), "cooler.svg")
+		printed(t, "-svg", path, "-units", system)
+		data, err := os.ReadFile(path)
+		require.NoError(t, err)
+		require.Contains(t, string(data), "coho: exceeded")
+		decoder := xml.NewDecoder(bytes.NewReader(data))
+		for {
+			if _, err = decoder.Token(); err != nil {
+				break
+			}
+		}
+		require.True(t, errors.Is(err, io.EOF), "%v", err)
+	}
+}
+
+// changed copies the demo input with one text replaced, and runs on it.
+func changed(t *testing.T, file, old, new string) (string, error) {
+	t.Helper()
+	dir := t.TempDir()
+	for _, name := range []string{"cooler.json", "coho.csv", "whitefish.csv"} {
+		data, err := os.ReadFile(name)
+		require.NoError(t, err)
+		text := string(data)
+		if name == file {
+			require.True(t, strings.Contains(text, old), "%s has no %s", file, old)
+			text = strings.Replace(text, old, new, 1)
+		}
+		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600))
+	}
+	var out bytes.Buffer
+	err := run([]string{"-in", filepath.Join(dir, "cooler.json")}, &out)
+	return out.String(), err
+}
+
+func TestAGapIsNotTrusted(t *testing.T) {
+	out, err := changed(t, "cooler.json", `"maxGap": "30m"`, `"maxGap": "9m"`)
+	require.NoError(t, err)
+	require.Contains(t, out, "WHITEFISH\n---------\nVERDICT: CANNOT TELL")
+	require.Contains(t, out, "are not recorded: treat the fish as exceeded")
+}
+
+func TestBrokenInput(t *testing.T) {
+	for name, c := range map[string]struct{ file, old, new, says string }{
+		"no about":        {"cooler.json", `"about": "Invented for demonstration: no such water, households, fish or log exist."`, `"about": ""`, "about: say what"},
+		"unknown field":   {"cooler.json", `"place"`, `"lake"`, `unknown field "lake"`},
+		"gap unreadable":  {"cooler.json", `"30m"`, `"half an hour"`, "maxGap: "},
+		"gap of nothing":  {"cooler.json", `"30m"`, `"0s"`, "longest gap"},
+		"no such log":     {"cooler.json", "coho.csv", "chum.csv", "no such file"},
+		"no name":         {"cooler.json", `"name": "coho"`, `"name": ""`, "fish[0].name: "},
+		"event too late":  {"cooler.json", `"34h45m"`, `"36h"`, "expected within the record"},
+		"events in a mix": {"cooler.json", `"12h40m"`, `"11h"`, "fish[0].events[3].at: expected later"},
+		"event unsaid":    {"cooler.json", `"what": "back on ice"`, `"what": ""`, "fish[0].events[4].what: say what"},
+		"bad reading":     {"coho.csv", "\n10,", "\n10,cold", "line 4"},
+		"time runs back":  {"whitefish.csv", "\n20,", "\n5,", "line 5"},
+		"no unit":         {"coho.csv", "fish (°F)", "fish", "coho.csv"},
+		"not json":        {"cooler.json", "{", "[", "invalid character"},
+	} {
+		out, err := changed(t, c.file, c.old, c.new)
+		require.Error(t, err, name)
+		require.Empty(t, out, name)
+		require.Contains(t, err.Error(), c.says, name)
+		require.NotContains(t, err.Error(), "\n", name)
+	}
+	for _, args := range [][]string{{"-units", "kelvin"}, {"cooler.json"}, {"-in", "nowhere.json"}} {
+		require.Error(t, run(args, io.Discard), "%v", args)
+	}
+}

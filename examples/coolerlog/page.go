@@ -1,0 +1,46 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"strings"
+	"time"
+
+	"example.org/lakelarder/examples/internal/sheet"
+	"example.org/lakelarder/units"
+)
+
+// page prints in metric or US units what the sheet of every example prints, and this one's quantities.
+type page struct{ sheet.Sheet }
+
+func newPage(w io.Writer, us bool) *page { return &page{sheet.Sheet{W: w, US: us}} }
+
+func (s *page) scale() units.Scale {
+	if s.US {
+		return units.FahrenheitScale
+	}
+	return units.CelsiusScale
+}
+
+func (s *page) temperature(t units.Temperature) string { return t.Text(s.scale(), 1) }
+
+// hours prints a duration in hours and whole minutes, rounded up: what a limit counts is never hidden.
+func hours(d time.Duration) string {
+	d = (d + time.Minute - 1) / time.Minute * time.Minute
+	return fmt.Sprintf("%d h %02d min", d/time.Hour, d%time.Hour/time.Minute)
+}
+
+// left prints what remains, cut to whole minutes.
+func left(d time.Duration) string {
+	return fmt.Sprintf("%d h %02d min", d/time.Hour, d%time.Hour/time.Minute)
+}
+
+// bar is a share of an allowance as marks, twenty for all of it; what goes past it is cut and marked.
+func bar(used units.Ratio) string {
+	const whole = 20
+	marks := int((used + units.One/whole - 1) / (units.One / whole))
+	if marks > whole {
+		return strings.Repeat("#", whole) + ">"
+	}
+	return strings.Repeat("#", marks) + strings.Repeat(".", whole-marks) + " "
+}
