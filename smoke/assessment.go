@@ -66,7 +66,7 @@ func (k RecipeKind) verdict() RecipeVerdict {
 }
 
 // RecipeFinding is one figure of a recipe that is not the published one. Stated, Published and Difference are text, empty where there is nothing to
-// show. Known is where the stated figure is known from, when another published rule has it: else it is zero.
+// show. Known is where the stated figure is known from, when another published rule has it, or what to do about it: else it is zero.
 type RecipeFinding struct {
 	What       string // "core", "hold" …
 	Kind       RecipeKind

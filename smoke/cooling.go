@@ -51,7 +51,7 @@ type Cooling struct {
 // CheckCooling judges records of the core, from before the end of the heating on, against a cooling rule; the slowest probe decides each
 // step. The clock of a step starts when the core first falls below From after its highest reading and stops when it is at To for good, each
 // rounded to the nanosecond that makes it longer. It is CannotTell when the record begins below From, ends above To before the time
-// is up, or has a gap longer than maxGap from its highest reading on and would be met only by trusting the line across. MaxGap must be above 0
+// is up, or has a gap longer than maxGap while the clock runs and would be met only by trusting the line across. MaxGap must be above 0
 // and at most an hour, the rule one with a first step: otherwise a units.RangeError; probes as for CheckHold: otherwise a ProbeError.
 func CheckCooling(rule CoolingRule, maxGap time.Duration, probes ...series.Series[units.Temperature]) (Cooling, error) {
 	if err := units.CheckDuration("longest gap", maxGap, 1, time.Hour); err != nil {
@@ -117,7 +117,7 @@ func took(core series.Series[units.Temperature], first, step CoolingStep, maxGap
 	switch {
 	case t.Took > step.Within:
 		t.Verdict = NotMet
-	case seen && there && gapAfter(core, began) <= maxGap:
+	case seen && there && longestGapIn(core, series.Stretch{From: began, To: ended}).Length() <= maxGap:
 		t.Verdict = Met
 	}
 	return t
@@ -161,18 +161,6 @@ func downTo(core series.Series[units.Temperature], to units.Temperature) (time.D
 		b = a
 	}
 	return b.At, true
-}
-
-// gapAfter is the longest gap between readings that ends after a time.
-func gapAfter(core series.Series[units.Temperature], from time.Duration) (longest time.Duration) {
-	for i := 1; i < core.Len(); i++ {
-		a, _ := core.At(i - 1)
-		b, _ := core.At(i)
-		if b.At > from {
-			longest = max(longest, b.At-a.At)
-		}
-	}
-	return longest
 }
 
 var coldAtOnce = cite.Caution{

@@ -142,7 +142,7 @@ func TestPellicle(t *testing.T) {
 	require.NoError(t, err)
 	require.Less(t, p.Tacky.High, p.Stop.High)
 	require.InDelta(t, 6, float64(p.Stop.Likely)/float64(p.Tacky.Likely), 1e-4) // 3 % and 0.5 %
-	require.Contains(t, p.Cautions, overDried)
+	require.Contains(t, p.Cautions, moistAtSmoke)
 	require.Contains(t, p.Cautions, dryCold)
 	for _, c := range p.Cautions {
 		require.NoError(t, c.Citation.Check(), c.Text)

@@ -6,7 +6,7 @@ import (
 )
 
 // DryingLoss is the water a fillet must lose for its salt to come to a water phase salt. Mass is zero and Reached set when it is there
-// already. BeyondPublished says that Share passes 29 % of the fillet, the greatest loss in smoking read in print: salt it more instead.
+// already. BeyondPublished says that Share passes 28.8 % of the fillet, the greatest loss of smoked trout read in print: salt it more instead.
 type DryingLoss struct {
 	Mass            units.Mass
 	Share           units.Ratio // of the fillet as it enters the smoker
@@ -15,7 +15,7 @@ type DryingLoss struct {
 	Cautions        []cite.Caution
 }
 
-// The greatest loss in smoking that was read in print, and the strength of saturated brine at 60 °F.
+// The greatest loss of smoked trout that was read in print, steamed with liquid smoke after four hours of drying, and the strength of saturated brine at 60 °F.
 const (
 	mostPublishedLoss = 288 * units.PerMille
 	saturatedBrine    = 26_395 * units.Percent / 1_000
@@ -54,14 +54,14 @@ func LossForWaterPhaseSalt(fillet, salt, water units.Mass, target units.Ratio) (
 	if d.Share > mostPublishedLoss {
 		d.BeyondPublished = true
 		d.Cautions = append(d.Cautions, cite.Caution{
-			Text: "losses read in print are 16 to 29 %: drying cannot be counted on for more; the fish needs more salt", Citation: publishedLoss,
+			Text: "the greatest loss of smoked trout in print is 28.8 %: drying cannot be counted on for more; the fish needs more salt", Citation: publishedLoss,
 		})
 	}
 	return d, nil
 }
 
 var (
-	publishedLoss = cite.Citation{Source: cite.Dimitriadou2008, Where: "abstract; 16 to 18 % in a Torry note on smoked salmon", Basis: cite.Read}
+	publishedLoss = cite.Citation{Source: cite.Dimitriadou2008, Where: "abstract", Basis: cite.Read}
 	measureSalt   = cite.Caution{
 		Text:     "water phase salt is measured in the loin muscle, the last place to take salt; a computed one decides nothing",
 		Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.8(2)", Basis: cite.Read},

@@ -251,5 +251,5 @@ func ExampleLossForWaterPhaseSalt() {
 	// Output:
 	// 14.857 g false <nil>
 	// 42.429 g true
-	// losses read in print are 16 to 29 %: drying cannot be counted on for more; the fish needs more salt (Dimitriadou et al., steamed trout fillets with liquid smoke (Food Science and Technology International 14, 2008), abstract; 16 to 18 % in a Torry note on smoked salmon (read))
+	// the greatest loss of smoked trout in print is 28.8 %: drying cannot be counted on for more; the fish needs more salt (Dimitriadou et al., steamed trout fillets with liquid smoke (Food Science and Technology International 14, 2008), abstract (read))
 }

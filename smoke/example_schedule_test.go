@@ -246,7 +246,7 @@ func ExamplePasteurise() {
 	fmt.Println(p.Cautions[0].Text)
 	// Output:
 	// 30m0s at 70 °C beside 2m0s <nil>
-	// this explains and proves nothing: on hot-smoked salmon Listeria survived on the dry surface at core temperatures up to 82.8 °C without smoke, and up to 80.0 °C with smoke in the second half alone
+	// this explains and proves nothing: the dry surface shields Listeria, which lived on salmon steaks at cores up to 82.8 °C without smoke and up to 80.0 °C with smoke in the second half alone
 }
 
 func ExampleCoolingRules() {
@@ -256,7 +256,8 @@ func ExampleCoolingRules() {
 	// Output:
 	// COOL-2-4 69.8 °F 2h0m0s read
 	// COOL-FRANCE 50.0 °F 2h0m0s read
-	// COOL-FOODCODE 70.0 °F 2h0m0s read
+	// COOL-FOODCODE 69.8 °F 2h0m0s read
+	// COOL-140-40 69.8 °F 2h0m0s recalled
 	// COOL-3-12 50.0 °F 3h0m0s recalled
 	// COOL-5-12 50.0 °F 5h0m0s recalled
 }
@@ -302,14 +303,16 @@ func ExampleParsePack() {
 func ExampleStorageRules() {
 	for _, r := range smoke.StorageRules() {
 		if r.Home {
-			fmt.Println(r.ID, r.AtMost, r.Days, r.Place)
+			fmt.Println(r.ID, r.AtMost, r.Days, r.Place, r.Citation.Basis)
 		}
 	}
 	// Output:
-	// STORE-36 2.2 °C 0 Michigan (1997)
-	// LIFE-14 not set 14 Michigan (1997)
-	// LIFE-21 not set 21 Washington
-	// LIFE-28 not set 28 Wisconsin, Minnesota
+	// STORE-36 2.2 °C 0 Michigan (1997) read
+	// LIFE-10 not set 10 some extension sheets recalled
+	// LIFE-14 not set 14 Michigan (1997) read
+	// LIFE-14-PNW not set 14 Pacific Northwest read
+	// LIFE-21 not set 21 Washington read
+	// LIFE-28 not set 28 Wisconsin, Minnesota read
 }
 
 func ExampleKeep() {

@@ -33,7 +33,7 @@ func CheckJarLoss(loss units.Ratio) (JarLoss, error) {
 var (
 	jarLossCitation = cite.Citation{Source: cite.RaabHilderbrand1993, Where: "abstract: chum salmon smoked to losses of 10, 20 and 30 %", Basis: cite.Read}
 	jarProcess      = cite.Caution{
-		Text:     "fish for jars is smoked lightly, is not cooked and not tasted, and follows the published process of smoked fish",
+		Text:     "fish for jars is smoked lightly and follows the published process of smoked fish, not that of raw fish",
 		Citation: cite.Citation{Source: cite.USDAGuide5Rev2015, Where: "Smoked Fish, pp. 5-13 and 5-14", Basis: cite.Read},
 	}
 	jarCanner = cite.Caution{
@@ -45,7 +45,7 @@ var (
 		Citation: cite.Citation{Source: cite.USDAGuide5Rev2015, Where: "Smoked Fish, p. 5-13", Basis: cite.Read},
 	}
 	jarSoon = cite.Caution{
-		Text:     "can it at once, or hold it refrigerated for no more than a day",
+		Text:     "lightly smoked fish is not cooked: do not taste it; can it at once, or hold it refrigerated for no more than a day",
 		Citation: cite.Citation{Source: cite.PNW450, Where: "holding lightly smoked fish", Basis: cite.Read},
 	}
 )

@@ -70,7 +70,7 @@ var listeriaCitation = cite.Citation{Source: cite.FDAHazardsGuide4, Where: "Appe
 func listeriaCautions() []cite.Caution {
 	return []cite.Caution{
 		{
-			Text:     "this explains and proves nothing: on hot-smoked salmon Listeria survived on the dry surface at core temperatures up to 82.8 °C without smoke, and up to 80.0 °C with smoke in the second half alone",
+			Text:     "this explains and proves nothing: the dry surface shields Listeria, which lived on salmon steaks at cores up to 82.8 °C without smoke and up to 80.0 °C with smoke in the second half alone",
 			Citation: cite.Citation{Source: cite.Poysky1997, Where: "abstract", Basis: cite.Read},
 		},
 		{

@@ -46,20 +46,21 @@ func DryPellicle(fillet units.Mass, area units.Area, air Air, film Film, activit
 	if p.Stop, err = e.TimeTo(most, area); err != nil {
 		return Pellicle{}, err
 	}
-	p.Cautions = append(film.Cautions(), overDried, dryCold, cite.Caution{
-		Text: "a pellicle costs about 0.5 to 3 % of the mass and cannot make up for too little salt", Citation: pellicleCitation,
-	})
+	p.Cautions = append(film.Cautions(), moistAtSmoke, dryCold, pellicleCost)
 	return p, nil
 }
 
 var (
-	pellicleCitation = cite.Citation{Where: "loss of mass of a pellicle", Basis: cite.Practice}
-	overDried        = cite.Caution{
+	pellicleCost = cite.Caution{
+		Text:     "a pellicle costs about 0.5 to 3 % of the mass and cannot make up for too little salt",
+		Citation: cite.Citation{Where: "loss of mass of a pellicle", Basis: cite.Practice},
+	}
+	moistAtSmoke = cite.Caution{
 		Text:     "start the smoke while the surface is still moist or tacky: smoke does not take on a skin that has sealed",
 		Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.6", Basis: cite.Read},
 	}
 	dryCold = cite.Caution{
 		Text:     "fish for cold smoking is dried at 40 °F (4.4 °C) or below; warm drying belongs to hot smoking alone and is kept short",
-		Citation: cite.Citation{Source: cite.FDAColdSmoked2001, Where: "drying of product to be cold smoked, text based on the AFDO code", Basis: cite.Read},
+		Citation: cite.Citation{Source: cite.FDAColdSmoked2001, Where: "text based on the AFDO code", Basis: cite.Read},
 	}
 )

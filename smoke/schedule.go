@@ -8,15 +8,6 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Batch is the fish of one smoking: as the heat sees its thickest fillet, and as the drying sees all of it.
-type Batch struct {
-	Slab          Slab
-	Mass          units.Mass
-	Area          units.Area  // wet surface of all of it
-	Water         units.Ratio // share of the mass
-	WaterActivity units.Ratio // of the surface: 1 unsalted, about 0.98 at a water phase salt of 3.5 %
-}
-
 // Schedule is a smoking as planned: the batch, its stages in turn, the air outside, which also says how high the place lies, the film in the
 // smoker and the core limit to reach.
 type Schedule struct {
@@ -44,17 +35,20 @@ type Entry struct {
 	Stage int
 }
 
-// Plan is what a schedule comes to. Fits says that even the slowest case of the model has the limit and its hold before the cooking ends. Loss and
-// Final are of the whole batch, over the range of the film; cooling and what drips are not in them.
+// Plan is what a schedule comes to. Fits says that even in the slowest case of the model the core is at the limit or above for the whole hold, without a
+// break and looked at every minute, before the cooking ends. OverDried says that by the first smoke the surface is stated to have dried, or that the
+// batch may have lost more than the 3 % of a pellicle. Losses are of the whole batch, over the range of the film; cooling and what drips are not in them.
 type Plan struct {
-	Timetable []Entry
-	Total     time.Duration
-	Phases    []Phase // what the surface sees, for CoreCurve
-	Core      Warming
-	Fits      bool
-	Loss      Masses
-	Final     Masses // Low is after the high loss
-	Cautions  []cite.Caution
+	Timetable   []Entry
+	Total       time.Duration
+	Phases      []Phase // what the surface sees, for CoreCurve
+	Core        Warming
+	Fits        bool
+	BeforeSmoke Masses // lost when the first smoke begins
+	OverDried   bool
+	Loss        Masses
+	Final       Masses // Low is after the high loss
+	Cautions    []cite.Caution
 }
 
 // StageError says which stage of a schedule, counted from zero, is refused and why.
@@ -70,43 +64,18 @@ func (e StageError) Error() string { return fmt.Sprintf("stage %d (%v): %v", e.S
 // Unwrap returns the fault.
 func (e StageError) Unwrap() error { return e.Err }
 
-// CeilingError says that no time in this air brings the surface, and so the core, to the limit. Humidity is the least relative humidity at
-// the same dry bulb whose wet bulb is the limit; it is zero where the air itself is too cold or no humidity does.
-type CeilingError struct {
-	Limit    units.Temperature
-	Ceiling  units.Temperature // the wet bulb, or the air for a dry surface
-	Air      units.Temperature
-	Dry      bool
-	Humidity units.Ratio
-}
-
-// Error says what the ceiling is and which humidity would do.
-func (e CeilingError) Error() string {
-	s := "a wet surface in this air of " + bothScales(e.Air) + " does not get above its wet bulb, "
-	if e.Dry {
-		s = "even a dry surface does not get above this air, "
-	}
-	s += bothScales(e.Ceiling) + "; the core must reach " + bothScales(e.Limit)
-	if e.Humidity > 0 {
-		return s + ": a relative humidity of " + units.Text(units.CeilTo(e.Humidity, units.PerMille), units.Percent, 1) + " would allow it, or a surface that has dried, or an oven"
-	}
-	return s + ": no humidity helps, the air must be hotter"
-}
-
-// Is reports whether target is units.ErrRange.
-func (e CeilingError) Is(target error) bool { return target == units.ErrRange }
-
 // Plan works the schedule through. The fillet warms by WarmCore's model, its surface at the wet bulb while it is wet and at the air once dry. It loses
 // water at the constant rate of Evaporate while wet, and then ever more slowly, in proportion to the water left, at the slowest to the fastest constant
-// of FallingRates but no faster than from a wet surface; air as wet as the surface dries nothing. Stages follow in order, with at least one Cook, no two Cool, and nothing after Cool; in all 48 h at most. A Cook stage that cannot bring the surface to the
-// limit is a CeilingError; any stage that is refused comes as a StageError around the reason. It plans and never proves: the probe decides.
+// of FallingRates but no faster than from a wet surface; air as wet as the surface dries nothing. Stages follow in order, with at least one Cook and
+// nothing after Cool; in all 48 h at most. A Cook stage that cannot bring the surface to the limit is a CeilingError; any stage that is refused comes as a
+// StageError around the reason. It plans and never proves: the probe decides.
 func (s Schedule) Plan() (Plan, error) {
 	if err := s.check(); err != nil {
 		return Plan{}, err
 	}
-	p := Plan{Cautions: planCautions(s.Film)}
+	var p Plan
 	d := s.Batch.drying()
-	cookEnds := time.Duration(0)
+	firstSmoke, cooked := s.first(Smoke), 0
 	for i, stage := range s.Stages {
 		air, err := s.airOf(stage)
 		if err == nil {
@@ -118,11 +87,14 @@ func (s Schedule) Plan() (Plan, error) {
 		if err != nil {
 			return Plan{}, StageError{Stage: i, Kind: stage.Kind, Err: err}
 		}
+		if i == firstSmoke-1 {
+			p.BeforeSmoke, _ = d.masses(s.Batch.Mass)
+		}
 		p.Timetable = append(p.Timetable, stage.entries(i, p.Total)...)
 		p.Phases = append(p.Phases, stage.phases(air)...)
 		p.Total += stage.For
 		if stage.Kind == Cook {
-			cookEnds = p.Total
+			cooked = len(p.Phases)
 		}
 	}
 	p.Timetable = append(p.Timetable, Entry{At: p.Total, Event: End, Stage: len(s.Stages) - 1})
@@ -130,14 +102,38 @@ func (s Schedule) Plan() (Plan, error) {
 	if p.Core, err = WarmCore(s.Batch.Slab, s.Film, s.Limit.AtLeast, p.Phases...); err != nil {
 		return Plan{}, err
 	}
-	p.Fits = p.Core.Reached && p.Core.ToLimit.High+s.Limit.Hold <= cookEnds
-	if !p.Fits {
-		p.Cautions = append(p.Cautions, cite.Caution{
-			Text: "by the model the slowest fillet is not through its hold when the cooking ends: plan a hotter or longer stage, or the oven within 2 h", Citation: finishInOven.Citation,
-		})
+	slowest := s.Batch.Slab.cases(s.Film)[0]
+	p.Fits = slowest.holds(s.Limit.AtLeast.Celsius(), s.Limit.Hold, p.Phases[:cooked])
+	most, err := mostPellicle.Of(s.Batch.Mass)
+	if err != nil {
+		return Plan{}, err
 	}
+	p.OverDried = p.BeforeSmoke.High > most || s.sealed(firstSmoke)
 	p.Loss, p.Final = d.masses(s.Batch.Mass)
+	p.Cautions = p.cautions(s.Film)
 	return p, nil
+}
+
+// first is the place of the first stage of a kind, -1 when there is none.
+func (s Schedule) first(kind StageKind) int {
+	for i, stage := range s.Stages {
+		if stage.Kind == kind {
+			return i
+		}
+	}
+	return -1
+}
+
+// sealed reports whether the surface is stated to have dried by the start of the first smoke.
+func (s Schedule) sealed(firstSmoke int) bool {
+	if firstSmoke < 0 {
+		return false
+	}
+	dryAfter := s.Stages[firstSmoke].DryAfter
+	if dryAfter.Given && dryAfter.Value == 0 {
+		return true
+	}
+	return firstSmoke > 0 && s.Stages[firstSmoke-1].wet() < s.Stages[firstSmoke-1].For
 }
 
 func (s Schedule) check() error {
@@ -153,11 +149,15 @@ func (s Schedule) check() error {
 	if err := s.Film.check(); err != nil {
 		return err
 	}
-	cooks, total := 0, time.Duration(0)
+	var last StageKind // but for a glaze, which may come between
+	total := time.Duration(0)
 	for i, stage := range s.Stages {
 		err := stage.check()
-		if err == nil && i > 0 && (s.Stages[i-1].Kind == Cool || stage.Kind < s.Stages[i-1].Kind && s.Stages[i-1].Kind != Glaze) {
-			err = units.RangeError{What: "order of stages", Got: stage.Kind.String() + " after " + s.Stages[i-1].Kind.String(), Low: "dry, smoke, cook, cool with glaze where it is wanted"}
+		if err == nil && (last == Cool || stage.Kind < last) {
+			err = units.RangeError{What: "order of stages", Got: stage.Kind.String() + " after " + last.String(), Low: "dry, smoke, cook, cool with glaze where it is wanted"}
+		}
+		if stage.Kind != Glaze {
+			last = stage.Kind
 		}
 		if total += stage.For; err == nil {
 			err = units.CheckDuration("whole schedule", total, time.Minute, longestSmoking)
@@ -165,11 +165,8 @@ func (s Schedule) check() error {
 		if err != nil {
 			return StageError{Stage: i, Kind: stage.Kind, Err: err}
 		}
-		if stage.Kind == Cook {
-			cooks++
-		}
 	}
-	if cooks == 0 {
+	if s.first(Cook) < 0 {
 		return units.RangeError{What: "stages", Got: "none that cooks", Low: "one cook stage: hot-smoked fish is cooked to its core"}
 	}
 	return nil
@@ -184,27 +181,6 @@ func (s Schedule) airOf(stage Stage) (Air, error) {
 		return AirByHumidityRatio(stage.Air, 0, s.Outside.pressure)
 	}
 	return s.Outside.Heated(stage.Air)
-}
-
-// reach refuses a Cook stage under whose ceiling the limit does not lie.
-func (s Schedule) reach(stage Stage, air Air) error {
-	limit := s.Limit.AtLeast
-	wetBulb, err := air.WetBulb()
-	if err != nil || stage.Kind != Cook || wetBulb.Above(limit) {
-		return err
-	}
-	e := CeilingError{Limit: limit, Ceiling: wetBulb, Air: stage.Air}
-	if stage.wet() < stage.For {
-		if stage.Air.Above(limit) {
-			return nil
-		}
-		e.Ceiling, e.Dry = stage.Air, true
-		return e
-	}
-	if humid, err := AirByWetBulb(stage.Air, limit, air.pressure); err == nil {
-		e.Humidity, _ = humid.RelativeHumidity()
-	}
-	return e
 }
 
 // String is what to do in one word: "baste".

@@ -80,8 +80,8 @@ func ParseDamper(s string) (Damper, error) {
 }
 
 // Stage is one part of a schedule. Humidity is the measured relative humidity of its air; when it is not stated the air holds no more
-// water than outside, which is the safe side for what the core can reach. DryAfter is how long after the start of the stage the surface has dried:
-// not stated, it stays wet, and then the wet bulb is its ceiling. Baste is the time between bastings, zero for none.
+// water than outside, which is the safe side for what the core can reach. DryAfter is how long after the start of the stage the surface has dried, 0 where it begins
+// dry, stated for each stage anew: not stated, it stays wet, and then the wet bulb is its ceiling. Baste is the time between bastings, zero for none.
 type Stage struct {
 	Kind     StageKind
 	Air      units.Temperature

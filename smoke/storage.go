@@ -68,16 +68,16 @@ type Storage struct {
 	Cautions    []cite.Caution
 }
 
-// Keep returns the strictest published home storage for a pack. In an air pack that is 36 °F (2.2 °C) and 14 days. For a vacuum pack no home
-// guidance for the refrigerator was found: it is frozen (Days is zero, AtMost that of thawing and serving), whatever its salt, which nobody
-// measures at home. A Pack that is not stated counts as a vacuum pack; an unknown one is a units.RangeError.
+// Keep returns the strictest home storage for a pack that was read in print. In an air pack that is 36 °F (2.2 °C) and 14 days. For a vacuum pack
+// no home guidance for the refrigerator was found: it is frozen (Days is zero, AtMost that of thawing and serving), whatever its salt, which
+// nobody measures at home. A stricter rule from memory is among the cautions. A Pack that is not stated counts as a vacuum pack; an unknown one is a units.RangeError.
 func Keep(pack Pack) (Storage, error) {
 	if pack > VacuumPack {
 		return Storage{}, units.RangeError{What: "pack", Got: pack.String(), Low: AirPack.String(), High: VacuumPack.String()}
 	}
 	s := Storage{Pack: pack}
 	for _, r := range storageRules {
-		if !r.Home {
+		if !r.Home || r.Citation.Unverified() {
 			continue
 		}
 		if r.AtMost.IsSet() && (!s.AtMost.IsSet() || r.AtMost.Below(s.AtMost)) {
@@ -87,7 +87,7 @@ func Keep(pack Pack) (Storage, error) {
 			s.Days, s.Time = r.Days, r
 		}
 	}
-	s.Cautions = []cite.Caution{stateLaw, listeriaWeek, atRisk}
+	s.Cautions = []cite.Caution{stateLaw, tenDays, frozenMonths, listeriaWeek, atRisk}
 	if pack != AirPack {
 		s.Cautions = append([]cite.Caution{vacuumVariance, vacuumService, vacuumSalt}, s.Cautions...)
 	}
@@ -104,12 +104,20 @@ var (
 		Citation: cite.Citation{Source: cite.NewYork10NYCRR141, Where: "14-1.35", Basis: cite.Read},
 	}
 	vacuumSalt = cite.Caution{
-		Text:     "where the trade sells it chilled, the water phase salt is at least 3.5 % by measurement in the loin and the fish stays at or below 38 °F",
-		Citation: cite.Citation{Source: cite.FDAWarningFLA0227, Where: "recognised minimum, letter on cold-smoked salmon", Basis: cite.Read},
+		Text:     "where the trade sells it chilled, the water phase salt is at least 3.5 % by measurement in the loin and the fish stays at or below 38 °F (3.3 °C)",
+		Citation: cite.Citation{Source: cite.MaineRules01001Ch359, Where: "s. 2(C)(1)-(2) and s. 3(A)", Basis: cite.Read},
 	}
 	stateLaw = cite.Caution{
 		Text:     "38 °F (3.3 °C) is the law of four states for smoked fish; a home refrigerator is checked with a thermometer",
 		Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.8(1); also Maine ch. 359 s. 3(A), 10 NYCRR 14-1.35, Wisconsin ATCP 70.18(2)", Basis: cite.Read},
+	}
+	tenDays = cite.Caution{
+		Text:     "some extension sheets say 10 days",
+		Citation: cite.Citation{Source: cite.ExtensionSmokedKeeping, Basis: cite.Recalled},
+	}
+	frozenMonths = cite.Caution{
+		Text:     "frozen it keeps its quality for 2 to 3 months",
+		Citation: cite.Citation{Source: cite.MSUEPreservingFoodSafely1997, Where: "item 01600816", Basis: cite.Read},
 	}
 	listeriaWeek = cite.Caution{
 		Text:     "Listeria grows in the refrigerator: a table for the trade limits ready-to-eat fish to seven days, even just above freezing",

@@ -1,11 +1,9 @@
 package smoke
 
 import (
-	"math"
 	"time"
 
 	"example.org/lakelarder/units"
-	"example.org/lakelarder/units/cite"
 )
 
 // entries are a stage's lines in the timetable: its start, and each basting before its end.
@@ -30,81 +28,4 @@ func (s Stage) phases(air Air) []Phase {
 		all = append(all, Phase{s.Air, s.For - wet})
 	}
 	return all
-}
-
-func (b Batch) check() error {
-	if err := b.Slab.check(); err != nil {
-		return err
-	}
-	if err := units.Check("mass of the batch", b.Mass, units.Gram, units.Tonne); err != nil {
-		return err
-	}
-	if err := units.Check("area of the batch", b.Area, units.SquareCentimetre, 1000*units.SquareMetre); err != nil {
-		return err
-	}
-	if err := units.Check("water in the batch", b.Water, 30*units.Percent, 90*units.Percent); err != nil {
-		return err
-	}
-	return units.Check("water activity", b.WaterActivity, driest, units.One)
-}
-
-// drying is the water of a batch and how much of it is gone, in kg, in the least film, the likely one and the greatest.
-type drying struct {
-	water float64
-	gone  [3]float64
-}
-
-func (b Batch) drying() *drying {
-	return &drying{water: units.Float(b.Mass, units.Kilogram) * units.Float(b.Water, units.One)}
-}
-
-// through takes the batch through a stage: at the constant rate while it is wet, then at a first-order rate: the slowest of the published dryings
-// of trout, the mean or the fastest, but never faster than the air dries a wet surface.
-func (d *drying) through(air Air, film Film, b Batch, stage Stage) error {
-	humidity, err := air.RelativeHumidity()
-	if err != nil || humidity >= b.WaterActivity {
-		return err
-	}
-	e, err := Evaporate(air, film, b.WaterActivity)
-	if err != nil {
-		return err
-	}
-	slow, fast := fallingRates[0].perHour(), fallingRates[len(fallingRates)-1].perHour()
-	inside := [...]float64{slow, (slow + fast) / 2, fast}
-	wet, rest := stage.wet().Hours(), (stage.For - stage.wet()).Hours()
-	for i, perMetreHour := range [...]units.Mass{e.PerMetreHour.Low, e.PerMetreHour.Likely, e.PerMetreHour.High} {
-		perHour := units.Float(perMetreHour, units.Kilogram) * units.Float(b.Area, units.SquareMetre)
-		d.gone[i] += float64(perHour * wet)
-		left := d.water - d.gone[i]
-		if left <= 0 {
-			return units.RangeError{
-				What: "time with a wet surface", Got: stage.wet().String(), High: "until the water of the batch is gone: it cannot stay wet so long; say when it is dry",
-			}
-		}
-		d.gone[i] += float64(left * -math.Expm1(-min(inside[i], perHour/left)*rest))
-	}
-	return nil
-}
-
-// masses are the loss and what is left, to the milligram.
-func (d *drying) masses(batch units.Mass) (loss, final Masses) {
-	var m [3]units.Mass
-	for i, kilograms := range d.gone {
-		m[i], _ = units.OfFloat(kilograms, units.Kilogram) // below the batch's own mass
-		m[i] = units.RoundTo(m[i], units.Milligram)
-	}
-	return Masses{m[0], m[1], m[2]}, Masses{batch - m[2], batch - m[1], batch - m[0]}
-}
-
-var finishInOven = cite.Caution{
-	Text:     "a smoker that does not hold 200 to 225 °F (93 to 107 °C) does not finish fish: finish it in an oven, within 2 h of taking it from the smoker",
-	Citation: cite.Citation{Source: cite.WSUSmokingCuring, Where: "home smoking method; also Wisconsin Sea Grant", Basis: cite.Read},
-}
-
-func planCautions(film Film) []cite.Caution {
-	all := append(WarmCautions(), film.Cautions()...)
-	return append(all, finishInOven, overDried, coldAtOnce, cite.Caution{
-		Text:     "honey or syrup basted on adds sugar, not salt: the water phase salt stays as it was",
-		Citation: cite.Citation{Where: "glaze brushed on a dried surface", Basis: cite.Computed},
-	})
 }

@@ -163,6 +163,28 @@ func (s slabModes) warm(limit float64, phases []Phase) (at time.Duration, end fl
 	return at, s.core(), reached
 }
 
+// holds reports whether the core is at or above a limit for a time without a break, looked at every minute and at the ends of the phases.
+func (s slabModes) holds(limit float64, hold time.Duration, phases []Phase) bool {
+	var held time.Duration
+	warm := s.medium >= limit
+	for _, p := range phases {
+		s.into(p.Medium.Celsius())
+		for gone, step := time.Duration(0), time.Duration(0); gone < p.For; gone += step {
+			step = min(time.Minute, p.For-gone)
+			s.rest(step.Seconds())
+			before := warm
+			if warm = s.core() >= limit; !warm || !before {
+				held = 0
+				continue
+			}
+			if held += step; held >= hold {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 func (s slabModes) crossing(limit float64, from, length time.Duration) (time.Duration, bool) {
 	step := time.Minute
 	for gone := time.Duration(0); gone < length; {

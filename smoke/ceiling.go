@@ -1,0 +1,50 @@
+package smoke
+
+import "example.org/lakelarder/units"
+
+// CeilingError says that no time in this air brings the surface, and so the core, to the limit. Humidity is the least relative humidity at
+// the same dry bulb whose wet bulb is the limit; it is zero where the air itself is too cold or no humidity does.
+type CeilingError struct {
+	Limit    units.Temperature
+	Ceiling  units.Temperature // the wet bulb, or the air for a dry surface
+	Air      units.Temperature
+	Dry      bool
+	Humidity units.Ratio
+}
+
+// Error says what the ceiling is and which humidity would do.
+func (e CeilingError) Error() string {
+	s := "a wet surface in this air of " + bothScales(e.Air) + " does not get above its wet bulb, "
+	if e.Dry {
+		s = "even a dry surface does not get above this air, "
+	}
+	s += bothScales(e.Ceiling) + "; the core must reach " + bothScales(e.Limit)
+	if e.Humidity > 0 {
+		return s + ": a relative humidity of " + units.Text(units.CeilTo(e.Humidity, units.PerMille), units.Percent, 1) + " would allow it, or a surface that has dried, or an oven"
+	}
+	return s + ": no humidity helps, the air must be hotter"
+}
+
+// Is reports whether target is units.ErrRange.
+func (e CeilingError) Is(target error) bool { return target == units.ErrRange }
+
+// reach refuses a Cook stage under whose ceiling the limit does not lie.
+func (s Schedule) reach(stage Stage, air Air) error {
+	limit := s.Limit.AtLeast
+	wetBulb, err := air.WetBulb()
+	if err != nil || stage.Kind != Cook || wetBulb.Above(limit) {
+		return err
+	}
+	e := CeilingError{Limit: limit, Ceiling: wetBulb, Air: stage.Air}
+	if stage.wet() < stage.For {
+		if stage.Air.Above(limit) {
+			return nil
+		}
+		e.Ceiling, e.Dry = stage.Air, true
+		return e
+	}
+	if humid, err := AirByWetBulb(stage.Air, limit, air.pressure); err == nil {
+		e.Humidity, _ = humid.RelativeHumidity()
+	}
+	return e
+}
