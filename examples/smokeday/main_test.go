@@ -1,0 +1,247 @@
+package main
+
+import (
+	"bytes"
+	"encoding/xml"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// printed runs the program on an input and returns what it prints.
+func printed(t *testing.T, args ...string) string {
+	t.Helper()
+	var out bytes.Buffer
+	require.NoError(t, run(args, &out))
+	return out.String()
+}
+
+func contains(t *testing.T, text string, wants ...string) {
+	t.Helper()
+	for _, want := range wants {
+		require.True(t, strings.Contains(text, want), "missing: %s\nin:\n%s", want, text)
+	}
+}
+
+func TestDemo(t *testing.T) {
+	us := printed(t)
+	require.True(t, strings.HasPrefix(us, "VERDICT: NOT MET\n"), "the verdict comes first")
+	contains(t, us, "NOT MET by the strictest home rule: core at 180.0 °F for 30 min (HOT-180-MSU)", "the longest hold was 23 min",
+		"STILL OWED when it was taken out at 14:15: 29 min. Now it is out, all 30 min are owed again.", "MET by the alternative named: core at 160.0 °F", "MET cooled in time (COOL-2-4)",
+		"Invented for demonstration", "at 4,350 ft", "Until 16:15 it may go into an oven", "Who goes by HOT-160-PNW keeps it, air pack: at or below 36.0 °F", "at most 14 days",
+		"Not into jars", "15 psi for 1 h 50 min", "\n13:45         baste\n", "surface taken to be dry after 1 h 00 min", "The plan fits", "Later than the slowest case of the plan, 13:14: A B.",
+		"At 10:57 the air stood at 225.0 °F and the coldest core at 77.9 °F, 147 °F below it.", "B dipped, 13:58 to 14:13: 176.8 of 180.0 °F", "A sum of separate spells is no hold",
+		"69.8 °F to 39.2 °F: met", "one in a million left, 2.0 min there are published [", "THAT IS NO PASS", "Clostridium botulinum survives", "expects a loss of 2 lb 14 oz to 6 lb 11 oz", "Weighed: 8 lb 10 oz, a loss of 28.1 %: within the range",
+		"a water phase salt of 2.8 % before the smoking", "The strictest published least is 3.5 %", "(recalled: check the print before relying on it)")
+	metric := printed(t, "-units", "metric")
+	contains(t, metric, "at 1,326 m", "core at 82.2 °C for 30 min", "82 K below it", "Weighed: 3.91 kg", "15 psi (103 kPa)")
+	day, _, found := strings.Cut(metric, "CAUTIONS")
+	require.True(t, found)
+	require.False(t, strings.Contains(strings.Replace(day, "°F)", "", -1), "°F"), "no Fahrenheit in the metric day, but for published cautions")
+}
+
+// changed copies the demo input with texts replaced, a whole file where old is empty, and runs on it.
+func changed(t *testing.T, args []string, replacements ...[3]string) (string, error) {
+	t.Helper()
+	dir := t.TempDir()
+	for _, name := range []string{"smokeday.json", "core.csv", "air.csv"} {
+		data, err := os.ReadFile(name)
+		require.NoError(t, err)
+		text := string(data)
+		for _, r := range replacements {
+			switch {
+			case r[0] != name:
+			case r[1] == "":
+				text = r[2]
+			default:
+				require.True(t, strings.Contains(text, r[1]), "%s has no %s", name, r[1])
+				text = strings.Replace(text, r[1], r[2], 1)
+			}
+		}
+		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600))
+	}
+	var out bytes.Buffer
+	err := run(append(args, "-in", filepath.Join(dir, "smokeday.json")), &out)
+	return out.String(), err
+}
+
+// cores is a record of two probes in minutes and °F, the second as many degrees colder.
+func cores(colder float64, points ...[2]float64) [3]string {
+	text := "time (min),thick (°F),thin (°F)\n"
+	for i, p := range points {
+		for at := p[0]; i+1 < len(points) && at < points[i+1][0]; at += 5 {
+			f := p[1] + (points[i+1][1]-p[1])*(at-p[0])/(points[i+1][0]-p[0])
+			text += fmt.Sprintf("%g,%.2f,%.2f\n", at, f, f-colder)
+		}
+	}
+	return [3]string{"core.csv", "", text}
+}
+
+var stillIn = [3]string{"smokeday.json", `"takenOut": "14:15"`, `"takenOut": ""`}
+
+// TestStillSmoking: the same program while the fish is in the smoker.
+func TestStillSmoking(t *testing.T) {
+	picture := filepath.Join(t.TempDir(), "now.svg")
+	out, err := changed(t, []string{"-svg", picture}, stillIn, cores(2, [2]float64{0, 40}, [2]float64{330, 182}, [2]float64{347, 190}))
+	require.NoError(t, err)
+	contains(t, out, "VERDICT: NOT MET", "STILL OWED: 15 min without a break, every probe at 180.0 °F or above", "Leave it in the heat", "Not yet: the fish is still in the smoker",
+		"Only once a hold is met and the fish has cooled in time is it kept", "Not into jars")
+	wellFormed(t, picture, 6)
+}
+
+// TestMet: the hold without the dip.
+func TestMet(t *testing.T) {
+	good := cores(3, [2]float64{0, 40}, [2]float64{300, 183}, [2]float64{335, 190}, [2]float64{375, 184}, [2]float64{455, 60}, [2]float64{600, 37}, [2]float64{700, 36})
+	out, err := changed(t, nil, good)
+	require.NoError(t, err)
+	contains(t, out, "VERDICT: MET\n", "MET cooled in time", "- Keep it, air pack: at or below 36.0 °F")
+	require.NotContains(t, out, "STILL OWED")
+	out, err = changed(t, nil, good, [3]string{"smokeday.json", `"pack": "air"`, `"pack": "vacuum"`})
+	require.NoError(t, err)
+	contains(t, out, "- Keep it, vacuum pack: frozen, tonight")
+	out, err = changed(t, nil, good, [3]string{"smokeday.json", `"pack": "air"`, `"pack": ""`})
+	require.NoError(t, err)
+	contains(t, out, "- Keep it, pack not stated: frozen, tonight")
+}
+
+// TestWarmTooLong: hot enough, and then forgotten on the table.
+func TestWarmTooLong(t *testing.T) {
+	out, err := changed(t, nil, cores(3, [2]float64{0, 40}, [2]float64{300, 183}, [2]float64{375, 190}, [2]float64{700, 75}, [2]float64{705, 70}))
+	require.NoError(t, err)
+	contains(t, out, "VERDICT: MET\n", "NOT MET cooled in time", "Its cooling is not met", "throw it out")
+	require.NotContains(t, out, "- Keep it")
+}
+
+// TestOtherLimit: a rule for licensed processes is no permit at home.
+func TestOtherLimit(t *testing.T) {
+	out, err := changed(t, nil, [3]string{"smokeday.json", "HOT-160-PNW", "HOT-145-MI"})
+	require.NoError(t, err)
+	contains(t, out, "MET by the alternative named: core at 145.0 °F", "That HOT-145-MI is met is no help", "Only once a hold is met")
+	require.NotContains(t, out, "Who goes by")
+}
+
+// TestJars: taken out before the cooking, the fish is lightly smoked, and its loss decides.
+func TestJars(t *testing.T) {
+	light := [][3]string{{"smokeday.json", `"takenOut": "14:15"`, `"takenOut": "10:15"`},
+		cores(3, [2]float64{0, 40}, [2]float64{135, 72}, [2]float64{200, 36}, [2]float64{300, 36})}
+	out, err := changed(t, nil, light...)
+	require.NoError(t, err)
+	contains(t, out, "VERDICT: NOT MET", "lightly smoked and not cooked, into jars: pint jars, weighted gauge, 15 psi for 1 h 50 min", "Its loss of 28.1 % lies within the tested 10 % to 30 %",
+		"No jar larger than a pint", "4 quarts")
+	out, err = changed(t, nil, append(light, [3]string{"smokeday.json", "8 lb 10 oz", "8 lb"})...)
+	require.NoError(t, err)
+	contains(t, out, "NOT THIS FISH: its loss of 33.3 % lies outside", "do not can this fish")
+	out, err = changed(t, nil, append(light, [3]string{"smokeday.json", `"weighed": "8 lb 10 oz"`, `"weighed": ""`})...)
+	require.NoError(t, err)
+	contains(t, out, "Weigh it first")
+}
+
+// TestHumid: at 4,350 ft 225 °F air of 39 % humidity holds a wet surface below 180 °F, air of 40 % does not.
+func TestHumid(t *testing.T) {
+	wet := func(humidity string) [3]string {
+		return [3]string{"smokeday.json", `"dryAfter": "1h"`, `"humidity": "` + humidity + `"`}
+	}
+	_, err := changed(t, nil, wet("39 %"))
+	require.ErrorContains(t, err, "stage 3 (cook): a wet surface in this air of 225.00 °F (107.22 °C) does not get above its wet bulb, 17")
+	out, err := changed(t, nil, wet("40 %"))
+	require.NoError(t, err)
+	contains(t, out, "humidity measured 40 %", "THE PLAN DOES NOT FIT")
+}
+
+// TestLittleKnown: only the cores were recorded.
+func TestLittleKnown(t *testing.T) {
+	out, err := changed(t, nil, [3]string{"smokeday.json", `"air.csv"`, `""`}, [3]string{"smokeday.json", `"8 lb 10 oz"`, `""`}, [3]string{"smokeday.json", `"3.75 oz"`, `""`},
+		[3]string{"smokeday.json", `"pint"`, `""`}, [3]string{"smokeday.json", `"weighted"`, `""`}, [3]string{"smokeday.json", `"faces": "both"`, `"faces": "one"`})
+	require.NoError(t, err)
+	contains(t, out, "VERDICT: NOT MET", "Air as planned", "By the model the core comes to 180.0 °F", "THE PLAN DOES NOT FIT")
+	for _, absent := range []string{"jars", "Weighed", "water phase salt of", "the air stood at"} {
+		day, _, _ := strings.Cut(out, "\nCAUTIONS")
+		require.NotContains(t, day, absent)
+	}
+}
+
+// wellFormed reads the whole picture as XML and counts its curves.
+func wellFormed(t *testing.T, path string, curves int) string {
+	t.Helper()
+	data, err := os.ReadFile(path)
+	require.NoError(t, err)
+	decoder := xml.NewDecoder(bytes.NewReader(data))
+	for err == nil {
+		_, err = decoder.Token()
+	}
+	require.True(t, errors.Is(err, io.EOF), "not well-formed: %v", err)
+	require.Equal(t, curves, strings.Count(string(data), "<polyline"))
+	require.NotContains(t, string(data), "NaN")
+	return string(data)
+}
+
+func TestPicture(t *testing.T) {
+	for _, system := range []string{"us", "metric"} {
+		path := filepath.Join(t.TempDir(), "day.svg")
+		printed(t, "-units", system, "-svg", path)
+		contains(t, wellFormed(t, path, 6), "wet bulb: the most a wet surface reaches", "core expected, range and likely", "air, planned", "air, recorded", "A loin of the thickest fillet",
+			"B fillet in the damp corner", "longest hold of all probes, 23 min: not met", "(HOT-180-MSU)", "temperature, °", "clock time", "Only probes in the cores tell", "Invented for demonstration")
+	}
+	require.Error(t, run([]string{"-svg", filepath.Join(t.TempDir(), "no", "where.svg")}, io.Discard))
+}
+
+// TestBroken: one clear message naming the field or the line, and nothing printed before it.
+func TestBroken(t *testing.T) {
+	for _, c := range []struct{ file, old, new, message string }{
+		{"smokeday.json", `"4,350 ft"`, `"4350"`, `altitude: cannot read "4350" as a length`},
+		{"smokeday.json", `"4,350 ft"`, `"60,000 ft"`, "altitude: "},
+		{"smokeday.json", `"4,350 ft"`, `"11,000 ft"`, "no process is published"},
+		{"smokeday.json", `"50 %"`, `"50"`, "outside.humidity: cannot read"},
+		{"smokeday.json", `"50 %"`, `"150 %"`, "outside: relative humidity"},
+		{"smokeday.json", `"12 lb"`, `"12 ft"`, "batch.mass: cannot read"},
+		{"smokeday.json", `"12 lb"`, `"0 lb"`, "mass of the batch"},
+		{"smokeday.json", `"7/8 in"`, `"7/8"`, "batch.thin: cannot read"},
+		{"smokeday.json", `"7/8 in"`, `"2 in"`, "least thickness"},
+		{"smokeday.json", `"both"`, `"two"`, "batch.faces: cannot read"},
+		{"smokeday.json", `"4.5 ft²"`, `"4.5 ft"`, "batch.area: cannot read"},
+		{"smokeday.json", `"waterActivity": "98 %"`, `"waterActivity": "9.8 %"`, "water activity"},
+		{"smokeday.json", `"3.75 oz"`, `"4 lb"`, "batch.salt: "},
+		{"smokeday.json", `"started": "08:00"`, `"started": "8 o'clock"`, "started: cannot read"},
+		{"smokeday.json", `"kind": "cook"`, `"kind": "boil"`, "stages[2].kind: cannot read"},
+		{"smokeday.json", `"kind": "cook"`, `"kind": "smoke"`, "one cook stage"},
+		{"smokeday.json", `"damper": "open"`, `"damper": "ajar"`, "stages[0].damper: cannot read"},
+		{"smokeday.json", `"for": "45m"`, `"for": "45"`, "stages[0].for: time: missing unit"},
+		{"smokeday.json", `"dryAfter": "1h"`, `"dryAfter": ""`, "a relative humidity of 39.3 % would allow it"},
+		{"smokeday.json", `"225 °F", "damper"`, `"175 °F", "damper"`, "no humidity helps, the air must be hotter"},
+		{"smokeday.json", `"HOT-160-PNW"`, `"HOT-165"`, "alternative: "},
+		{"smokeday.json", `  "maxGap": "10m",` + "\n", ``, "maxGap: time: invalid duration"},
+		{"smokeday.json", `"10m"`, `"1h"`, "longest gap 1h0m0s is out of range"},
+		{"smokeday.json", `"takenOut": "14:15"`, `"takenOut": "quarter past two"`, "takenOut: cannot read"},
+		{"smokeday.json", `"takenOut": "14:15"`, `"takenOut": "23:15"`, "takenOut: "},
+		{"smokeday.json", `"8 lb 10 oz"`, `"13 lb"`, "weighed: "},
+		{"smokeday.json", `"8 lb 10 oz"`, `"3 lb"`, "weighed: "},
+		{"smokeday.json", `"pack": "air"`, `"pack": "foil"`, "pack: cannot read"},
+		{"smokeday.json", `"pint"`, `"quart"`, "no process is published"},
+		{"smokeday.json", `"weighted"`, `"clock"`, "gauge: cannot read"},
+		{"smokeday.json", `"weighted"`, `""`, "gauge: cannot read"},
+		{"smokeday.json", `"about": "Invented`, `"about": "", "place": "Invented`, "about: say what this day is"},
+		{"smokeday.json", `"place"`, `"plaice"`, "unknown field \"plaice\""},
+		{"smokeday.json", `"core.csv"`, `"missing.csv"`, "missing.csv: no such file"},
+		{"smokeday.json", "", "", "smokeday.json: line 1"},
+		{"core.csv", "\n100,", "\n90,", "core.csv: line "},
+		{"core.csv", "\n100,", "\n100,hot", "core.csv: line "},
+		{"core.csv", "(°F)", "(°X)", "core.csv: line 2"},
+		{"core.csv", "", "time (min),steam (psi)\n0,1\n", "a pressure where a temperature is wanted"},
+		{"core.csv", "", "time (min),a (°F),b (°F),c (°F),d (°F),e (°F),f (°F),g (°F),h (°F),i (°F)\n0" + strings.Repeat(",40", 9) + "\n", "core.csv: 9 probes"},
+		{"core.csv", "", "time (min),core (°F)\n0,40\n375,225\n", "the probe is in the air"},
+		{"air.csv", "(°F)", "(lb)", "air.csv: line 2"},
+	} {
+		out, err := changed(t, nil, [3]string{c.file, c.old, c.new})
+		require.ErrorContains(t, err, c.message)
+		require.NotContains(t, err.Error(), "\n")
+		require.Empty(t, out, c.message)
+	}
+	require.ErrorContains(t, run([]string{"-units", "stone"}, io.Discard), "expected metric or us")
+	require.ErrorContains(t, run([]string{"-in", "missing.json"}, io.Discard), "missing.json")
+}

@@ -1,0 +1,126 @@
+package main
+
+import (
+	"strings"
+	"time"
+
+	"example.org/lakelarder/smoke"
+	"example.org/lakelarder/units"
+)
+
+// print writes the verdicts, the plan beside the records, the reasons, and what to do tonight.
+func (s study) print(p *page) {
+	p.Line("VERDICT: %s", strings.ToUpper(s.strict.Verdict.String()))
+	s.printHold(p, "by the strictest home rule", s.strict)
+	s.printOwed(p)
+	s.printHold(p, "by the alternative named", s.other)
+	if s.takenOut.Given {
+		p.Line("%s cooled in time (%s) %s", strings.ToUpper(s.cooling.Verdict.String()), s.cooling.Rule.ID, p.From(s.cooling.Rule.Citation))
+	}
+	p.Line("%s, %s, %s. %s", s.place, p.length(s.altitude), s.fish, s.about)
+	s.printTonight(p)
+	s.printTimetable(p)
+	s.printCurve(p)
+	s.printWhy(p)
+	s.printCooling(p)
+	s.printListeria(p)
+	s.printWeight(p)
+	p.Warn(s.strict.Cautions...)
+	p.Warn(s.other.Cautions...)
+	p.Warn(s.cooling.Cautions...)
+	p.Warn(s.keep.Cautions...)
+	p.Warn(s.canning.loss.Cautions...)
+	p.Warn(s.plan.Cautions...)
+	p.Close()
+}
+
+func (s study) printHold(p *page, by string, h smoke.Hold) {
+	p.Line("%s %s: core at %s for %s (%s) %s; the longest hold was %s", strings.ToUpper(h.Verdict.String()), by, p.temperature(h.Limit.AtLeast), held(h.Limit.Hold), h.Limit.ID,
+		p.From(h.Limit.Citation), held(h.Held))
+}
+
+func (s study) printOwed(p *page) {
+	switch {
+	case s.strict.Verdict == smoke.Met:
+	case !s.takenOut.Given:
+		p.Line("STILL OWED: %s without a break, every probe at %s or above, counted from the last reading on", owed(s.strict.Owed), p.temperature(s.strict.Limit.AtLeast))
+	case s.whenOut.Owed < s.strict.Limit.Hold:
+		p.Line("STILL OWED when it was taken out at %s: %s. Now it is out, all %s are owed again.", s.clock(s.takenOut.Value), owed(s.whenOut.Owed), held(s.strict.Limit.Hold))
+	default:
+		p.Line("STILL OWED when it was taken out at %s: all %s", s.clock(s.takenOut.Value), held(s.strict.Limit.Hold))
+	}
+}
+
+func (s study) printTimetable(p *page) {
+	p.Heading("The timetable")
+	for _, e := range s.plan.Timetable {
+		stage := s.schedule.Stages[e.Stage]
+		switch e.Event {
+		case smoke.Begin:
+			p.Line("%s  %-5s  air %s, %s%s", s.clock(e.At), stage.Kind, p.temperature(stage.Air), held(stage.For), s.remarks(stage))
+		default:
+			p.Line("%s         %s", s.clock(e.At), e.Event)
+		}
+	}
+	p.Line("By the model the core comes to %s %s %s.", p.temperature(s.strict.Limit.AtLeast), s.reaches(), p.From(s.plan.Core.Citation))
+	if s.plan.Fits {
+		p.Line("The plan fits: the slowest case has its hold before the cooking ends. It proves nothing; the probes do.")
+	} else {
+		p.Line("THE PLAN DOES NOT FIT: the slowest case is not through its hold when the cooking ends.")
+	}
+}
+
+// remarks is what else is to be known of a stage.
+func (s study) remarks(stage smoke.Stage) string {
+	text := ""
+	if stage.Kind != smoke.Cool {
+		text = ", " + stage.Damper.String()
+		if stage.Humidity.Given {
+			text += ", humidity measured " + percent(stage.Humidity.Value, 0)
+		}
+	}
+	if stage.Kind == smoke.Cook && stage.DryAfter.Given {
+		text += ", surface taken to be dry after " + held(stage.DryAfter.Value)
+	}
+	return text
+}
+
+func (s study) reaches() string {
+	t := s.plan.Core.ToLimit
+	text := func(at time.Duration) string {
+		if at == 0 {
+			return "not at all"
+		}
+		return "at " + s.clock(at)
+	}
+	return text(t.Low) + " at the soonest, " + text(t.Likely) + " likely, " + text(t.High) + " in the slowest case"
+}
+
+// printBelief sets the air beside the core, at the moment when the smoker looks ready.
+func (s study) printBelief(p *page) {
+	hottest := units.Temperature{}
+	from := s.cook.From
+	began := time.Duration(0)
+	for _, stage := range s.schedule.Stages {
+		if stage.Kind == smoke.Cook && (!hottest.IsSet() || stage.Air.Above(hottest)) {
+			hottest, from = stage.Air, began
+		}
+		began += stage.For
+	}
+	if s.air.Len() > 0 {
+		at, found, _ := s.air.FirstAtOrAbove(hottest)
+		if !found {
+			return
+		}
+		from = at
+	}
+	for _, later := range []time.Duration{0, time.Hour, 2 * time.Hour} {
+		core, ok := s.coldest(from + later)
+		air, err := s.air.ValueAt(from + later)
+		if !ok || err != nil || from+later > s.cook.To {
+			return
+		}
+		below, _ := air.Sub(core)
+		p.Line("At %s the air stood at %s and the coldest core at %s, %s below it.", s.clock(from+later), p.temperature(air), p.temperature(core), p.change(below))
+	}
+}

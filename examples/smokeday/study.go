@@ -1,0 +1,161 @@
+package main
+
+import (
+	"fmt"
+	"time"
+
+	"example.org/lakelarder/smoke"
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
+)
+
+// study is the day worked out: what was planned and expected, and what the records say.
+type study struct {
+	day
+	plan              smoke.Plan
+	wetBulbs          []units.Temperature // of the air of each stage
+	low, likely, high series.Series[units.Temperature]
+	cook              series.Stretch // from the start of the first cooking stage to the end of the last
+	strict, other     smoke.Hold
+	whenOut           smoke.Hold // by the strictest limit, the record cut when the fish was taken out; zero when it was not
+	cooling           smoke.Cooling
+	listeria          smoke.Pasteurisation
+	weight            weight
+	keep              smoke.Storage
+	canning           canning
+}
+
+// coolingGap is the longest pause between two readings of the cooling fish across which a straight line is believed.
+const coolingGap = 30 * time.Minute
+
+// study works everything out, so that nothing is printed before a fault.
+func (d day) study() (study, error) {
+	s := study{day: d}
+	var err error
+	if s.plan, err = d.schedule.Plan(); err != nil {
+		return s, err
+	}
+	if err = s.expect(); err != nil {
+		return s, err
+	}
+	if err = s.judge(); err != nil {
+		return s, err
+	}
+	if s.weight, err = s.weigh(); err != nil {
+		return s, err
+	}
+	if s.keep, err = smoke.Keep(d.pack); err != nil {
+		return s, err
+	}
+	s.canning, err = s.can()
+	return s, err
+}
+
+// expect is the core of the plan, every five minutes: the slowest fillet, the likely one and the fastest; and how warm a wet surface gets.
+func (s *study) expect() error {
+	const every = 5 * time.Minute
+	slab, film := s.schedule.Batch.Slab, s.schedule.Film
+	thick, thin, least, most := slab, slab, film, film
+	thick.Thin, thin.Thick = slab.Thick, slab.Thin
+	least.Likely, least.High = film.Low, film.Low
+	most.Likely, most.Low = film.High, film.High
+	for _, one := range []struct {
+		curve *series.Series[units.Temperature]
+		slab  smoke.Slab
+		film  smoke.Film
+	}{{&s.low, thick, least}, {&s.likely, slab, film}, {&s.high, thin, most}} {
+		var err error
+		if *one.curve, err = smoke.CoreCurve(one.slab, one.film, every, s.plan.Phases...); err != nil {
+			return err
+		}
+	}
+	began := time.Duration(0)
+	for i, stage := range s.schedule.Stages {
+		wetBulb, err := s.wetBulb(stage)
+		if err != nil {
+			return fmt.Errorf("stages[%d]: %w", i, err)
+		}
+		s.wetBulbs = append(s.wetBulbs, wetBulb)
+		if stage.Kind == smoke.Cook {
+			if s.cook.To == 0 {
+				s.cook.From = began
+			}
+			s.cook.To = began + stage.For
+		}
+		began += stage.For
+	}
+	return nil
+}
+
+// wetBulb is that of a stage's air: as wet as measured, or outside air heated; of the cooling none.
+func (s *study) wetBulb(stage smoke.Stage) (units.Temperature, error) {
+	outside := s.schedule.Outside
+	air, err := outside.Heated(stage.Air)
+	switch {
+	case stage.Kind == smoke.Cool:
+		return units.Temperature{}, nil
+	case stage.Humidity.Given:
+		air, err = smoke.AirByRelativeHumidity(stage.Air, stage.Humidity.Value, outside.Pressure())
+	}
+	if err != nil {
+		return units.Temperature{}, err
+	}
+	return air.WetBulb()
+}
+
+// judge holds the records against the strictest limit and the alternative, and the cooling against its rule.
+func (s *study) judge() error {
+	probes := make([]series.Series[units.Temperature], 0, len(s.cores))
+	for _, c := range s.cores {
+		probes = append(probes, c.Series)
+	}
+	var err error
+	if s.strict, err = smoke.CheckHold(s.schedule.Limit, s.maxGap, probes...); err != nil {
+		return fmt.Errorf("core: %w", err)
+	}
+	if s.other, err = smoke.CheckHold(s.alternative, s.maxGap, probes...); err != nil {
+		return err
+	}
+	if s.listeria, err = smoke.Pasteurise(probes...); err != nil || !s.takenOut.Given {
+		return err
+	}
+	if s.cooling, err = smoke.CheckCooling(smoke.DefaultCoolingRule(), coolingGap, probes...); err != nil {
+		return err
+	}
+	cut := make([]series.Series[units.Temperature], 0, len(probes))
+	for _, p := range probes {
+		first, _ := p.First()
+		part, err := p.Slice(first.At, s.takenOut.Value)
+		if err != nil {
+			return fmt.Errorf("takenOut: %w", err)
+		}
+		cut = append(cut, part)
+	}
+	s.whenOut, err = smoke.CheckHold(s.schedule.Limit, s.maxGap, cut...)
+	return err
+}
+
+// coldest is the lowest core at a time, and false when a probe has no reading around it.
+func (s study) coldest(at time.Duration) (lowest units.Temperature, all bool) {
+	for _, c := range s.cores {
+		v, err := c.Series.ValueAt(at)
+		if err != nil {
+			return units.Temperature{}, false
+		}
+		if !lowest.IsSet() || v.Below(lowest) {
+			lowest = v
+		}
+	}
+	return lowest, true
+}
+
+// ends is the end of the schedule or of the last record, whichever is later.
+func (s study) ends() time.Duration {
+	end := s.plan.Total
+	for _, c := range s.cores {
+		if last, ok := c.Series.Last(); ok && last.At > end {
+			end = last.At
+		}
+	}
+	return end
+}

@@ -1,0 +1,107 @@
+package main
+
+import (
+	"fmt"
+	"time"
+
+	"example.org/lakelarder/pressure/process"
+	"example.org/lakelarder/smoke"
+	"example.org/lakelarder/units/cite"
+)
+
+var (
+	oven = cite.Citation{Source: cite.WSUSmokingCuring, Where: "home smoking method: finish in the oven", Basis: cite.Read}
+	lost = cite.Citation{Where: "fish that no record vouches for", Basis: cite.Practice}
+)
+
+// ovenWithin is how soon fish from a smoker that was not hot enough must be in an oven.
+const ovenWithin = 2 * time.Hour
+
+// canning is the process of smoked fish in jars and how this fish stands to it; zero when no jars were named.
+type canning struct {
+	schedule process.Schedule
+	loss     smoke.JarLoss
+	cooked   bool // it was in the smoker when the cooking began
+}
+
+func (s *study) can() (c canning, err error) {
+	if !s.jars.Given {
+		return c, nil
+	}
+	j := s.jars.Value
+	c.cooked = !s.takenOut.Given || s.takenOut.Value > s.cook.From
+	c.schedule, err = process.Find(process.Request{Product: process.SmokedFish, Pack: process.AsSmoked, Jar: j.jar, Gauge: j.gauge, Altitude: s.altitude})
+	if err != nil || !s.weighed.Given {
+		return c, err
+	}
+	c.loss, err = smoke.CheckJarLoss(s.weight.loss)
+	return c, err
+}
+
+func (s study) printTonight(p *page) {
+	p.Heading("What to do with it tonight")
+	switch {
+	case s.strict.Verdict != smoke.Met && !s.takenOut.Given:
+		p.Line("- Leave it in the heat, or finish it in an oven: see what is still owed. A probe that falls below begins the hold anew.")
+	case s.strict.Verdict != smoke.Met:
+		p.Line("- It is not hot-smoked fish by the strictest home rule. Until %s it may go into an oven %s; the hold begins anew there.", s.clock(s.takenOut.Value+ovenWithin), p.From(oven))
+		switch {
+		case s.byOther():
+			p.Line("- It is by %s, a home rule as well (%s) %s. Choose the rule before the smoking, not after reading this.", s.other.Limit.ID, s.other.Limit.Place, p.From(s.other.Limit.Citation))
+		case s.other.Verdict == smoke.Met:
+			p.Line("- That %s is met is no help: it belongs to a licensed process that measures its salt and records its cold storage %s.", s.other.Limit.ID, p.From(s.other.Limit.Citation))
+		}
+		p.Line("- Fish that meets no rule chosen beforehand is not kept. When in doubt, throw it out %s.", p.From(lost))
+	}
+	if s.takenOut.Given && s.cooling.Verdict != smoke.Met {
+		p.Line("- Its cooling is %s: fish that nobody saw cold in time is not kept. When in doubt, throw it out %s.", s.cooling.Verdict, p.From(lost))
+	}
+	s.printKeep(p)
+	if s.jars.Given {
+		s.printJars(p)
+	}
+}
+
+// byOther reports whether the alternative is a rule for the home and is met.
+func (s study) byOther() bool { return s.other.Verdict == smoke.Met && s.other.Limit.Home }
+
+// printKeep is the storage by pack, and for whom it holds.
+func (s study) printKeep(p *page) {
+	k := s.keep
+	who := "Keep it"
+	switch {
+	case s.takenOut.Given && s.cooling.Verdict != smoke.Met:
+		return
+	case s.strict.Verdict == smoke.Met && s.takenOut.Given:
+	case s.byOther() && s.takenOut.Given:
+		who = "Who goes by " + s.other.Limit.ID + " keeps it"
+	default:
+		who = "Only once a hold is met and the fish has cooled in time is it kept"
+	}
+	if k.Days == 0 {
+		p.Line("- %s, %s: frozen, tonight; open the pack before it thaws, and until it is eaten hold it at or below %s %s.", who, k.Pack, p.temperature(k.AtMost), p.From(k.Temperature.Citation))
+		return
+	}
+	p.Line("- %s, %s: at or below %s %s, for at most %d days %s; what is to last longer is frozen tonight.", who, k.Pack, p.temperature(k.AtMost),
+		p.From(k.Temperature.Citation), k.Days, p.From(k.Time.Citation))
+}
+
+func (s study) printJars(p *page) {
+	c := s.canning
+	published := fmt.Sprintf("%s jars, %s gauge, %s for %s %s", c.schedule.Jar, c.schedule.Gauge, p.pressure(c.schedule.Pressure), held(c.schedule.Process), p.From(c.schedule.Citation))
+	if c.cooked {
+		p.Line("- Not into jars: the process of smoked fish is for lightly smoked fish, still raw inside, and this one was cooked. Next time take the jars' part out before the cooking,")
+		p.Line("  refrigerate it for a day at most, and can it at %s: %s.", p.length(s.altitude), published)
+		return
+	}
+	p.Line("- Or, lightly smoked and not cooked, into jars: %s, at once or refrigerated for a day at most.", published)
+	switch {
+	case !s.weighed.Given:
+		p.Line("  Weigh it first: the process was tested at certain losses alone.")
+	case c.loss.Tested:
+		p.Line("  Its loss of %s lies within the tested %s to %s %s.", percent(c.loss.Loss, 1), percent(c.loss.Least, 0), percent(c.loss.Most, 0), p.From(c.loss.Citation))
+	default:
+		p.Line("  NOT THIS FISH: its loss of %s lies outside the tested %s to %s %s.", percent(c.loss.Loss, 1), percent(c.loss.Least, 0), percent(c.loss.Most, 0), p.From(c.loss.Citation))
+	}
+	p.Warn(c.schedule.Cautions()...)
+}
