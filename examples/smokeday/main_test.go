@@ -35,7 +35,7 @@ func TestDemo(t *testing.T) {
 	contains(t, us, "NOT MET by the strictest home rule: core at 180.0 °F for 30 min (HOT-180-MSU)", "the longest hold was 23 min",
 		"STILL OWED when it was taken out at 14:15: 29 min. Now it is out, all 30 min are owed again.", "MET by the alternative named: core at 160.0 °F", "MET cooled in time (COOL-2-4)",
 		"Invented for demonstration", "at 4,350 ft", "Until 16:15 it may go into an oven", "Who goes by HOT-160-PNW keeps it, air pack: at or below 36.0 °F", "at most 14 days",
-		"Not into jars", "15 psi for 1 h 50 min", "\n13:45         baste\n", "surface taken to be dry after 1 h 00 min", "The plan fits", "Later than the slowest case of the plan, 13:14: A B.",
+		"Not into jars", "15 psi for 1 h 50 min", "\n13:45         baste\n", "Before the smoke begins it loses 1.89 oz to 5.66 oz: no more than a pellicle takes", "surface taken to be dry after 1 h 00 min", "The plan fits", "Later than the slowest case of the plan, 13:14: A B.",
 		"At 10:57 the air stood at 225.0 °F and the coldest core at 77.9 °F, 147 °F below it.", "B dipped, 13:58 to 14:13: 176.8 of 180.0 °F", "A sum of separate spells is no hold",
 		"69.8 °F to 39.2 °F: met", "one in a million left, 2.0 min there are published [", "THAT IS NO PASS", "Clostridium botulinum survives", "expects a loss of 2 lb 14 oz to 6 lb 11 oz", "Weighed: 8 lb 10 oz, a loss of 28.1 %: within the range",
 		"a water phase salt of 2.8 % before the smoking", "The strictest published least is 3.5 %", "(recalled: check the print before relying on it)")
@@ -164,6 +164,13 @@ func TestLittleKnown(t *testing.T) {
 		day, _, _ := strings.Cut(out, "\nCAUTIONS")
 		require.NotContains(t, day, absent)
 	}
+}
+
+// TestLongDrying: two hours in the draught before the smoke.
+func TestLongDrying(t *testing.T) {
+	out, err := changed(t, nil, [3]string{"smokeday.json", `"for": "45m"`, `"for": "2h"`})
+	require.NoError(t, err)
+	contains(t, out, "THE SURFACE MAY SEAL")
 }
 
 // wellFormed reads the whole picture as XML and counts its curves.

@@ -39,7 +39,8 @@ func (s *page) mass(m units.Mass) string {
 	return units.Text(m, units.Kilogram, 2)
 }
 
-func (s *page) salt(m units.Mass) string {
+// little is a mass of salt or of water in small figures.
+func (s *page) little(m units.Mass) string {
 	if s.US {
 		return units.Text(m, units.Ounce, 2)
 	}

@@ -62,11 +62,27 @@ func (s study) printTimetable(p *page) {
 			p.Line("%s         %s", s.clock(e.At), e.Event)
 		}
 	}
+	s.printPellicle(p)
 	p.Line("By the model the core comes to %s %s %s.", p.temperature(s.strict.Limit.AtLeast), s.reaches(), p.From(s.plan.Core.Citation))
 	if s.plan.Fits {
 		p.Line("The plan fits: the slowest case has its hold before the cooking ends. It proves nothing; the probes do.")
 	} else {
 		p.Line("THE PLAN DOES NOT FIT: the slowest case is not through its hold when the cooking ends.")
+	}
+}
+
+// printPellicle says what is lost before the first smoke, where there is one.
+func (s study) printPellicle(p *page) {
+	for _, stage := range s.schedule.Stages {
+		if stage.Kind != smoke.Smoke {
+			continue
+		}
+		pellicle := "no more than a pellicle takes"
+		if s.plan.OverDried {
+			pellicle = "THE SURFACE MAY SEAL before it, and then takes no smoke; dry for a shorter time"
+		}
+		p.Line("Before the smoke begins it loses %s to %s: %s.", p.little(s.plan.BeforeSmoke.Low), p.little(s.plan.BeforeSmoke.High), pellicle)
+		return
 	}
 }
 

@@ -73,7 +73,7 @@ func (s study) printWeight(p *page) {
 
 func (s study) printSalt(p *page) {
 	limit := brine.DefaultSaltLimit()
-	p.Line("%s of salt in it is a water phase salt of %s before the smoking and %s to %s after it, if all that is lost is water %s.", p.salt(s.salt.Value), percent(s.weight.saltBefore, 1),
+	p.Line("%s of salt in it is a water phase salt of %s before the smoking and %s to %s after it, if all that is lost is water %s.", p.little(s.salt.Value), percent(s.weight.saltBefore, 1),
 		percent(s.weight.saltLow, 1), percent(s.weight.saltHigh, 1), p.From(balance))
 	if s.weighed.Given {
 		p.Line("By the weighing: %s.", percent(s.weight.saltBy, 1))
