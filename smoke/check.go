@@ -156,35 +156,37 @@ func (c Claim) storageFindings(s Storage) (all []RecipeFinding) {
 		keep.Kind, keep.Difference = TooWarm, degrees(c.Keep.Value, s.AtMost)
 		all = append(all, keep)
 	}
-	days := RecipeFinding{What: "days", Stated: fmt.Sprintf("%d days", c.Days.Value), Published: fmt.Sprintf("at most %d days", s.Days), Citation: s.Time.Citation}
-	switch c.Pack {
-	case VacuumPack:
-		days.Published, days.Citation = "frozen", vacuumVariance.Citation
-	case PackNotStated:
-		air, _ := Keep(AirPack) // a pack that is known
-		days.Published, days.Citation = fmt.Sprintf("at most %d days in an air pack", air.Days), air.Time.Citation
+	longest := s
+	if c.Pack == PackNotStated {
+		longest, _ = Keep(AirPack) // longer than that is too long in any pack
+	}
+	kept := RecipeFinding{What: "days", Stated: days(c.Days.Value), Published: "at most " + days(longest.Days), Citation: longest.Time.Citation}
+	if c.Pack == VacuumPack {
+		kept.Published, kept.Citation = "frozen", vacuumVariance.Citation
 	}
 	switch {
 	case !c.Days.Given:
-		days.Kind, days.Stated = NotStated, ""
-		all = append(all, days)
-	case c.Pack != PackNotStated && c.Days.Value > s.Days || c.Days.Value > longestKept():
-		days.Kind = TooLong
-		all = append(all, days)
+		kept.Kind, kept.Stated = NotStated, ""
+		all = append(all, kept)
+	case c.Days.Value > longest.Days:
+		kept.Kind, kept.Difference = TooLong, days(c.Days.Value-longest.Days)
+		all = append(all, kept)
 	}
 	return all
 }
 
-// longestKept is the longest refrigerated life any pack has in print, in days.
-func longestKept() (days int) {
-	for _, r := range storageRules {
-		days = max(days, r.Days)
+func days(n int) string {
+	if n == 1 {
+		return "1 day"
 	}
-	return days
+	return fmt.Sprintf("%d days", n)
 }
 
-// degrees is a difference in both scales; the two are set.
+// degrees is a difference in both scales, empty when there is none; the two are set.
 func degrees(warm, cold units.Temperature) string {
 	d, _ := warm.Sub(cold)
+	if d == 0 {
+		return ""
+	}
 	return units.Text(d, units.FahrenheitDegrees, 2) + " (" + units.Text(d, units.Kelvins, 2) + ")"
 }

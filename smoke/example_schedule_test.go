@@ -373,7 +373,7 @@ func ExampleCheck() {
 	// - core: 160.00 °F (71.11 °C) stated, 180.00 °F (82.22 °C) published, short by 20.00 °F (11.11 K)
 	// - hold: 10m0s stated, 30m0s published, short by 20m0s
 	// - storage: 36.50 °F (2.50 °C) stated, at most 35.96 °F (2.20 °C) published, too warm by 0.54 °F (0.30 K)
-	// - days: 21 days stated, at most 14 days published, too long
+	// - days: 21 days stated, at most 14 days published, too long by 7 days
 	// a published figure, HOT-160-PNW, but not the one that governs here
 }
 
