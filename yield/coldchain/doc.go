@@ -7,6 +7,9 @@
 // is named; where the record has a gap, the answer is that one cannot tell. Limits and LimitAt show the
 // limits themselves.
 //
+// IceFor counts the ice of a trip, ChillIce that for the fish and MeltRate that for the box; ChillTime says how
+// long the middle of a fish takes. Ice is rounded up and times are ranges.
+//
 // Printed bands leave gaps (41 °F, then 42 °F). Here bands touch: a temperature exactly on a printed upper
 // edge stays in the lower band, anything above it belongs to the next, stricter one. Most rows of table
 // A-2 are from memory, and say so: check the print before relying on them, and follow local codes and the
