@@ -40,3 +40,19 @@ func benchmark(b *testing.B, mean, swing float64) {
 func BenchmarkExposureOnIce(b *testing.B)        { benchmark(b, 31, 0.5) }
 func BenchmarkExposureRefrigerator(b *testing.B) { benchmark(b, 39, 3) }
 func BenchmarkExposureLeftOut(b *testing.B)      { benchmark(b, 75, 30) }
+
+// Ten thousand readings as time on ice: by the square root, through the frost, and by an exponential.
+func BenchmarkIceDays(b *testing.B)       { benchmarkIceDays(b, FreshFish, 39) }
+func BenchmarkIceDaysFrozen(b *testing.B) { benchmarkIceDays(b, FreshFish, 14) }
+func BenchmarkIceDaysSmoked(b *testing.B) { benchmarkIceDays(b, ColdSmokedSalmon, 39) }
+
+func benchmarkIceDays(b *testing.B, law SpoilageLaw, mean float64) {
+	s := invented(b, mean, 3)
+	b.ReportAllocs()
+	b.ResetTimer()
+	for i := 0; i < b.N; i++ {
+		if _, err := IceDays(s, law, time.Hour); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -7,6 +7,9 @@
 // is named; where the record has a gap, the answer is that one cannot tell. Limits and LimitAt show the
 // limits themselves.
 //
+// IceDays says how many days on ice a record is worth, and Spoilage.Left what is left of the life published for
+// a fish: when it stops being good, never that it is safe.
+//
 // IceFor counts the ice of a trip, ChillIce that for the fish and MeltRate that for the box; ChillTime says how
 // long the middle of a fish takes. Ice is rounded up and times are ranges.
 //
