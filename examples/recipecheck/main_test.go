@@ -1,0 +1,242 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/brine"
+	"example.org/lakelarder/pressure/process"
+	"example.org/lakelarder/smoke"
+)
+
+// printed runs the program and returns what it prints.
+func printed(t *testing.T, args ...string) string {
+	t.Helper()
+	var out bytes.Buffer
+	require.NoError(t, run(args, &out))
+	return out.String()
+}
+
+func contains(t *testing.T, text string, wants ...string) {
+	t.Helper()
+	for _, want := range wants {
+		require.True(t, strings.Contains(text, want), "missing: %s\nin:\n%s", want, text)
+	}
+}
+
+// changed is a demo recipe with one text replaced, in a file of its own.
+func changed(t *testing.T, name, old, new string) string {
+	t.Helper()
+	data, err := os.ReadFile(name)
+	require.NoError(t, err)
+	require.Equal(t, 1, strings.Count(string(data), old), "%s: %s", name, old)
+	return written(t, strings.Replace(string(data), old, new, 1))
+}
+
+func written(t *testing.T, text string) string {
+	t.Helper()
+	path := filepath.Join(t.TempDir(), "recipe.json")
+	require.NoError(t, os.WriteFile(path, []byte(text), 0o600))
+	return path
+}
+
+// The figures are those of the USDA Complete Guide, Guide 5, rev. 2015, p. 5-10 (13 lb and 100 min at 4,001 to 6,000 ft on a dial gauge), and of the
+// Michigan data base of 1997 (180 °F for 30 min, below 36 °F, 14 days).
+func TestSound(t *testing.T) {
+	contains(t, printed(t, "-in", "sound.json"), "Invented for demonstration", "raw fish in pint jars, dial gauge, above 4,000 ft to 6,000 ft", "pressure on the gauge: 13 psi [1]",
+		"time at pressure: 100 min [1]", "dry salted, 3.00 % of salt to fish", "water phase salt, measured in the loin: at least 3.5 %", "at least 180 °F", "at most 14",
+		"VERDICT: MEETS\n", "no proof of what is in a jar", "CAUTIONS", "[1] USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015), Fish in Pint Jars, p. 5-10 (read)")
+	metric := printed(t, "-in", "sound.json", "-units", "metric")
+	contains(t, metric, "1,219 m to 1,828 m", "13 psi (89.7 kPa)", "headspace: 25 mm", "at least 82.3 °C", "at most 3.3 °C", "at most 2.2 °C", "VERDICT: MEETS\n")
+}
+
+func TestShort(t *testing.T) {
+	contains(t, printed(t, "-in", "short.json"), "pressure: 12 psi stated, 13 psi published, short by 1 psi [1]", "process time: 90 min stated, 100 min published, short by 10 min [1]",
+		"vent time: 7 min stated, 10 min published, short by 3 min [2]", "salt to fish: 2.00 % stated, 3.00 % published, short by 1.00 %", "too warm by 7.0 °F",
+		"water phase salt: at most 2.79 %", "160.00 °F (71.11 °C) stated, 180.00 °F (82.22 °C) published", "HOT-160-PNW", "days: 21 days stated, frozen published, too long",
+		"Process in jars      falls short", "Cure                 falls short", "Smoke                falls short", "VERDICT: FALLS SHORT\n", "the published figures in the place")
+}
+
+func TestUnpublished(t *testing.T) {
+	contains(t, printed(t, "-in", "unpublished.json"), "no process is published for smoked fish in quart jars; its tables are for jars: half-pint and pint",
+		"Absent: the recipe does not have this part", "loss: 35.00 % stated, 10.00 % to 30.00 % tested", "do not can this fish", "Cure                 absent", "VERDICT: NOT PUBLISHED\n", "freeze the fish")
+}
+
+func TestAllThree(t *testing.T) {
+	all := printed(t)
+	for _, verdict := range []string{"VERDICT: MEETS\n", "VERDICT: FALLS SHORT\n", "VERDICT: NOT PUBLISHED\n"} {
+		require.Equal(t, 1, strings.Count(all, verdict), verdict)
+	}
+	require.Equal(t, 3, strings.Count(all, "Invented for demonstration"))
+}
+
+// The three packages must go on saying the same words in the same order: the worst of a recipe is the greatest.
+func TestVerdictsAgree(t *testing.T) {
+	for v := process.Meets; v <= process.NotPublished; v++ {
+		require.Equal(t, v.String(), smoke.RecipeVerdict(v).String())
+		require.NotEmpty(t, meaning(v))
+	}
+	for v := brine.Meets; v <= brine.FallsShort; v++ {
+		require.Equal(t, v.String(), process.Verdict(v).String())
+	}
+}
+
+// One change to the sound recipe changes its verdict, and the finding names the figure that governs; those that change nothing are there to show where
+// the edges lie. Figures of process: the guide as above; vent, p. 1-20; 30 g of salt per kg, Foods 9:1048, table 2; 38 °F, 1 NYCRR 262.5(a).
+func TestOneChange(t *testing.T) {
+	for _, c := range []struct{ old, new, verdict, line string }{
+		{`"13 psi"`, `"12 psi"`, "falls short", "pressure: 12 psi stated, 13 psi published, short by 1 psi"},
+		{`"13 psi"`, `"12.99 psi"`, "falls short", "short by 0.01 psi"},
+		{`"13 psi"`, `"14 psi"`, "exceeds", "pressure: 14 psi stated, 13 psi published, more by 1 psi and not better"},
+		{`"13 psi"`, `"16 psi"`, "differs", "pressure: 16 psi stated, at most 15 psi published"},
+		{`"13 psi"`, `"0 psi"`, "falls short", "pressure: 0 psi stated, 13 psi published"},
+		{`"13 psi"`, `""`, "cannot tell", "pressure: not stated, 13 psi published"},
+		{`"100 min"`, `"99 min"`, "falls short", "process time: 99 min stated, 100 min published, short by 1 min"},
+		{`"100 min"`, `"1 h 50 min"`, "exceeds", "process time: 110 min stated, 100 min published, more by 10 min"},
+		{`"vent": "10 min"`, `"vent": "9 min"`, "falls short", "vent time: 9 min stated, 10 min published, short by 1 min"},
+		{`"vent": "10 min",`, ``, "cannot tell", "vent time: not stated, 10 min published"},
+		{`"1 in",` + "\n    \"faces\"", `"2 in",` + "\n    \"faces\"", "cannot tell", "water phase salt: not stated, 3.50 % published"},
+		{`"headspace": "1 in"`, `"headspace": "1/2 in"`, "differs", "headspace: 0.5 in stated, 1 in published"},
+		{`"4350 ft"`, `"6000 ft"`, "meets", ""},
+		{`"4350 ft"`, `"6001 ft"`, "falls short", "pressure: 13 psi stated, 14 psi published, short by 1 psi"},
+		{`"4350 ft"`, `"4000 ft"`, "exceeds", "pressure: 13 psi stated, 12 psi published"},
+		{`"4350 ft"`, `"8001 ft"`, "not published", "the dial-gauge tables end at 8,000 ft"},
+		{`"4350 ft"`, `"-1 ft"`, "not published", "the tables start at 0 ft"},
+		{`"4350 ft"`, `""`, "cannot tell", "altitude: not stated"},
+		{`"pint"`, `"quart"`, "falls short", "process time: 100 min stated, 160 min published, short by 60 min"},
+		{`"pint"`, `"1½ pint"`, "not published", "fish in 1½ pint jars; its tables are for jars"},
+		{`"pint"`, `"half-pint"`, "meets", ""},
+		{`"dial"`, `"weighted"`, "falls short", "pressure: 13 psi stated, 15 psi published, short by 2 psi"},
+		{`"60 g"`, `"59 g"`, "falls short", "salt to fish: 2.95 % stated, 3.00 % published, short by 0.05 %"},
+		{`"60 g"`, `"100 g"`, "differs", "no dose between 3 % and 1:4 published"},
+		{`"60 g"`, `""`, "cannot tell", "salt to fish: not stated"},
+		{`"2 kg"`, `"2100 g"`, "falls short", "salt to fish: 2.86 % stated, 3.00 % published"},
+		{`"48 h"`, `"8 h"`, "cannot tell", "water phase salt: not stated, 3.50 % published"},
+		{`"48 h"`, `"20 min"`, "falls short", "water phase salt: at most"},
+		{`"37 °F"`, `"39 °F"`, "falls short", "temperature: 39 °F stated, at most 38 °F published, too warm by 1.0 °F"},
+		{`"180 °F"`, `"179 °F"`, "falls short", "core: 179.00 °F (81.67 °C) stated, 180.00 °F (82.22 °C) published, short by 1.00 °F"},
+		{`"180 °F"`, `""`, "cannot tell", "core: 180.00 °F (82.22 °C) published, not stated"},
+		{`"30 min"`, `"29 min"`, "falls short", "hold: 29m0s stated, 30m0s published, short by 1m0s"},
+		{`"215 °F"`, `"180 °F"`, "falls short", "hotter than the core"},
+		{`"6 h"`, `"13 h"`, "falls short", "time in the smoker: 13h0m0s stated, at most 12h0m0s published, too long by 1h0m0s"},
+		{`"14 days"`, `"15 days"`, "falls short", "days: 15 days stated, at most 14 days published, too long"},
+		{`"35 °F"`, `"37 °F"`, "falls short", "storage: 37.00 °F (2.78 °C) stated, at most 35.96 °F (2.20 °C) published, too warm by 1.04 °F"},
+		{`"35 °F"`, `"0 °F"`, "meets", ""},
+		{`"air",`, `"vacuum",`, "falls short", "days: 14 days stated, frozen published, too long"},
+		{`"air",`, `"",`, "cannot tell", "pack: not stated"},
+		{`"hot"`, `"cold"`, "not published", "no home process is published for cold-smoked fish"},
+		{`"hot"`, `""`, "cannot tell", "method: not stated"},
+		{`"20 %"`, `""`, "cannot tell", "water phase salt: not stated"},
+		{`"product": "fish"`, `"product": "tuna"`, "meets", "raw tuna in pint jars"},
+		{`"raw"`, `"as smoked"`, "not published", "its tables are for packs: raw"},
+	} {
+		out := printed(t, "-in", changed(t, "sound.json", c.old, c.new))
+		contains(t, out, "VERDICT: "+strings.ToUpper(c.verdict)+"\n", c.line)
+	}
+}
+
+// Recipes of one part, or of parts that do not belong together.
+func TestParts(t *testing.T) {
+	const (
+		head  = `{"about": "Invented.", "title": "t"`
+		cure  = `, "cure": {"saltToFish": "3 %", "time": "24 h", "temperature": "3 °C", "waterPhaseSalt": "3.5 %"}`
+		hot   = `, "smoke": {"method": "hot", "core": "83 °C", "hold": "30 min", "pack": "air", "keep": "2 °C", "days": "14 days"}`
+		jars  = `, "process": {"product": "smoked fish", "pack": "as smoked", "jar": "pint", "gauge": "weighted", "altitude": "1326 m", "pressure": "15 psi", "time": "110 min", "vent": "10 min", "water": "4 qt"}`
+		light = `, "smoke": {"method": "hot", "loss": "10 %"}`
+	)
+	for _, c := range []struct{ parts, verdict, line string }{
+		{cure + hot, "meets", "Process in jars      absent"},
+		{cure, "cannot tell", "smoke: not stated, though the fish is salted"},
+		{hot, "cannot tell", "cure: not stated, though the fish is smoked"},
+		{jars, "cannot tell", "smoke: not stated, though the jars hold smoked fish"},
+		{jars + light, "meets", "For jars: smoked lightly, not cooked"},
+		{jars + light + cure, "meets", "held against fish that is kept in the refrigerator"},
+		{jars + `, "smoke": {"method": "hot"}`, "cannot tell", "loss: not stated, 10.00 % to 30.00 % tested"},
+		{jars + `, "smoke": {"loss": "9.9 %"}`, "not published", "loss: 9.90 % stated"},
+		{jars + `, "smoke": {"loss": "30.1 %"}`, "not published", "do not can this fish"},
+		{jars + `, "smoke": {"loss": "20 %", "core": "180 °F"}`, "differs", "fish for jars is not cooked in the smoke"},
+		{jars + `, "smoke": {"loss": "20 %", "days": "2 days"}`, "falls short", "days: 2 stated before canning, at most 1 published, too long"},
+		{strings.Replace(jars, "4 qt", "3 qt", 1) + light, "falls short", "water: 3 qt stated, 4 qt published, short by 1 qt"},
+		{strings.Replace(jars, "110 min", "100 min", 1) + light, "falls short", "process time: 100 min stated, 110 min published"},
+		{`, "smoke": {}`, "cannot tell", "core: 180.00 °F (82.22 °C) published, not stated"},
+		{`, "process": {}`, "cannot tell", "product: not stated"},
+		{`, "cure": {"saltVolume": "1 cup", "saltName": "coarse sea salt", "fish": "2 kg"}` + hot, "cannot tell", "weight of the salt: not stated"},
+		{`, "cure": {"nitrite": true}`, "differs", "nitrite stated, licensed processes alone"},
+		{`, "process": {"product": "fish", "pack": "raw", "jar": "pint", "gauge": "dial", "altitude": "9000 ft"}`, "not published", "altitude: 9,000 ft stated (15 psi above 8,000 ft is in no USDA table"},
+	} {
+		out := printed(t, "-in", written(t, head+c.parts+"}"))
+		contains(t, out, "VERDICT: "+strings.ToUpper(c.verdict)+"\n", c.line)
+	}
+}
+
+func TestJSON(t *testing.T) {
+	var all []outRecipe
+	require.NoError(t, json.Unmarshal([]byte(printed(t, "-json")), &all))
+	require.Len(t, all, 3)
+	for i, verdict := range []string{"meets", "falls short", "not published"} {
+		require.Equal(t, verdict, all[i].Verdict)
+		require.Len(t, all[i].Parts, 4)
+		require.NotEmpty(t, all[i].Cautions)
+	}
+	f := all[1].Parts[0].Findings[0]
+	require.Equal(t, [5]string{"pressure", "short", "12 psi", "13 psi", "1 psi"}, [5]string{f.What, f.Kind, f.Stated, f.Published, f.Difference})
+	require.Equal(t, &outSource{Document: "USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015)", Place: "Fish in Pint Jars, p. 5-10", Basis: "read"}, f.From)
+	require.Contains(t, all[1].Parts[2].Findings[0].Known.Text, "HOT-160-PNW")
+	require.True(t, all[2].Parts[1].Absent)
+	require.Contains(t, all[2].Parts[0].Refusal, "quart jars")
+	require.Equal(t, printed(t, "-json"), printed(t, "-json"))
+}
+
+// TestBroken: one clear message naming the field or the line, and nothing printed before it.
+func TestBroken(t *testing.T) {
+	for _, c := range []struct{ old, new, message string }{
+		{`"13 psi"`, `"13"`, `process.pressure: cannot read "13" as a pressure`},
+		{`"13 psi"`, `"-1 psi"`, "process: pressure -1 psi is out of range"},
+		{`"13 psi"`, `13`, "recipe.json: line 10"},
+		{`"4350 ft"`, `"4350 lb"`, `process.altitude: cannot read "4350 lb"`},
+		{`"100 min"`, `"100"`, `process.time: cannot read "100" as a time`},
+		{`"100 min"`, `"-100 min"`, "process: process time -1h40m0s is out of range"},
+		{`"dial"`, `"water bath"`, `process.gauge: cannot read "water bath"`},
+		{`"pint"`, `"500 mL"`, `process.jar: cannot read "500 mL"`},
+		{`"product": "fish"`, `"product": "pike"`, `process.product: cannot read "pike"`},
+		{`"dry salted"`, `"rubbed"`, `cure.method: cannot read "rubbed": expected one of dry salted, wet brined`},
+		{`"2 kg"`, `"2"`, `cure.fish: cannot read "2" as a mass`},
+		{`"2 kg"`, `"0 kg"`, "cure: fish 0 g is out of range"},
+		{`"60 g"`, `"60 mL"`, "cure.salt"},
+		{`"two"`, `"three"`, `cure.faces: cannot read "three"`},
+		{`"37 °F"`, `"37"`, `cure.temperature: cannot read "37"`},
+		{`"180 °F"`, `"230 °F"`, "smoke: core 110 °C is out of range"},
+		{`"14 days"`, `"14"`, `smoke.days: cannot read "14" as whole days`},
+		{`"14 days"`, `"two weeks"`, "smoke.days"},
+		{`"hot"`, `"warm"`, `smoke.method: cannot read "warm"`},
+		{`"20 %"`, `"90 %"`, "cure: loss 90 % is out of range"},
+		{`"vent"`, `"venting"`, `unknown field "venting"`},
+		{`"smoke"`, `"smoker"`, `unknown field "smoker"`},
+		{`"title": "Half to jars, half to the smoker, at Tamarack Reservoir"`, `"title": ""`, "title: expected the recipe's name"},
+		{`"Invented for demonstration: no such water, household or recipe exists."`, `""`, "about: say what this recipe is"},
+		{`"days": "14 days"`, `"days": "14 days",`, "recipe.json: line"},
+	} {
+		broken(t, c.message, "-in", changed(t, "sound.json", c.old, c.new))
+	}
+	broken(t, "recipe: expected at least one of process, cure and smoke", "-in", written(t, `{"about": "Invented.", "title": "nothing"}`))
+	broken(t, "more than one JSON value", "-in", written(t, `{} {}`))
+	broken(t, "line 1", "-in", written(t, ""))
+	broken(t, "none.json", "-in", "none.json")
+	broken(t, "expected metric or us", "-units", "stone")
+	broken(t, "expected flags alone", "sound.json")
+}
+
+func broken(t *testing.T, message string, args ...string) {
+	t.Helper()
+	var out bytes.Buffer
+	err := run(args, &out)
+	require.ErrorContains(t, err, message)
+	require.NotContains(t, err.Error(), "\n")
+	require.Empty(t, out.String())
+}
