@@ -141,11 +141,19 @@ func (s study) scale(p *page) scale {
 			highest = t
 		}
 	}
-	for at := time.Duration(0); at <= s.ends(); at += 5 * time.Minute {
-		m := s.moment(at)
-		for _, t := range append(m.cores, m.air, m.wetBulb, m.low, m.high, m.recorded) {
-			see(t)
-		}
+	for i, stage := range s.schedule.Stages {
+		see(stage.Air)
+		see(s.wetBulbs[i])
+	}
+	curves := []series.Series[units.Temperature]{s.low, s.likely, s.high, s.air}
+	for _, c := range s.cores {
+		curves = append(curves, c.Series)
+	}
+	for _, c := range curves {
+		least, _ := c.Min() // not set when there is none
+		most, _ := c.Max()
+		see(least.Value)
+		see(most.Value)
 	}
 	return scale{float64(p.tens(lowest)), float64(p.tens(highest) + 10)}
 }

@@ -14,7 +14,7 @@ import (
 // The picture, in pixels: margins around the plot.
 const (
 	width, height            = 1000, 620
-	left, right, top, bottom = 76, 28, 132, 84
+	left, right, top, bottom = 76, 28, 150, 84
 )
 
 // The lines of the picture; a probe takes the next of its colours.
@@ -23,13 +23,12 @@ const (
 	recorded = `stroke="#c06000" stroke-width="1.5"`
 	ceiling  = `stroke="#2090c0" stroke-width="2" stroke-dasharray="2 3"`
 	likely   = `stroke="#808080" stroke-width="1.5"`
-	range_   = `fill="#b0b0b0" fill-opacity="0.35"`
+	expected = `fill="#b0b0b0" fill-opacity="0.35"`
 	limit    = `stroke="#c02020" stroke-width="1.5"`
 	shade    = `fill="#30a05c" fill-opacity="0.30"`
 	grid     = `stroke="#e4e4e4"`
 	frame    = `stroke="#444"`
 	small    = `font-size="11" fill="#666"`
-	halo     = ` paint-order="stroke" stroke="white" stroke-width="4"`
 )
 
 var probeColours = [...]string{"#0050b0", "#902080", "#207030", "#a04000", "#006070", "#604000", "#5030c0", "#303030"}
@@ -71,7 +70,7 @@ func (s study) draw(p *page) string {
 	for i := len(high) - 1; i >= 0; i-- {
 		low = append(low, high[i])
 	}
-	c.Area(range_, low)
+	c.Area(expected, low)
 	c.Curve(likely, c.points(s.likely))
 	c.Curve(planned, s.steps(c, func(i int) units.Temperature { return s.schedule.Stages[i].Air }))
 	c.Curve(ceiling, s.steps(c, func(i int) units.Temperature { return s.wetBulbs[i] }))
@@ -104,7 +103,7 @@ func (s study) steps(c *plot, of func(stage int) units.Temperature) []chart.Poin
 	return all
 }
 
-// drawStages parts the stages by lines and names them above the plot, on two levels where they are short.
+// drawStages parts the stages by lines and names them above the plot, on two levels so that short ones have room.
 func (s study) drawStages(c *plot) {
 	began := time.Duration(0)
 	for i, stage := range s.schedule.Stages {
@@ -120,7 +119,6 @@ func (s study) drawHold(c *plot) {
 	h := s.strict
 	y := c.y(h.Limit.AtLeast)
 	c.Line(left, y, width-right, y, limit)
-	c.Text(width-right, y-6, "end", `fill="#c02020"`+halo, fmt.Sprintf("%s for %s (%s)", c.p.temperature(h.Limit.AtLeast), held(h.Limit.Hold), h.Limit.ID))
 	if h.Held == 0 {
 		return
 	}
@@ -159,14 +157,14 @@ func (s study) legend(c *plot) {
 		keys = append(keys, key{recorded, "air, recorded"})
 	}
 	for i, probe := range s.cores {
-		keys = append(keys, key{probeStyle(i), letters[i:i+1] + " " + probe.Name})
+		keys = append(keys, key{probeStyle(i), letters[i:i+1] + " " + short(probe.Name)})
 	}
-	keys = append(keys, key{limit, "limit"}, key{shade, fmt.Sprintf("longest hold of all probes, %s: %s", held(s.strict.Held), s.strict.Verdict)})
+	keys = append(keys, key{limit, fmt.Sprintf("%s for %s, %s", s.strict.Limit.ID, held(s.strict.Limit.Hold), c.p.limit(s.strict.Limit.AtLeast))}, key{shade, fmt.Sprintf("longest hold together, %s: %s", held(s.strict.Held), s.strict.Verdict)})
 	for i, k := range keys {
 		x, y := float64(left+(width-left-right)/3*(i%3)), float64(48+18*(i/3))
 		switch k.style {
 		case "":
-			c.Rect(x, y-7, 30, 12, range_)
+			c.Rect(x, y-7, 30, 12, expected)
 			c.Line(x, y-1, x+30, y-1, likely)
 		case shade:
 			c.Rect(x, y-7, 30, 12, shade)
@@ -175,4 +173,13 @@ func (s study) legend(c *plot) {
 		}
 		c.Text(x+38, y+4, "start", `font-size="12"`, k.words)
 	}
+}
+
+// short is a name that fits into a column of the legend.
+func short(name string) string {
+	const most = 36
+	if r := []rune(name); len(r) > most {
+		return string(r[:most-1]) + "…"
+	}
+	return name
 }

@@ -27,6 +27,9 @@ func (s *page) scale() units.Scale {
 
 func (s *page) temperature(t units.Temperature) string { return t.Text(s.scale(), 1) }
 
+// limit is a temperature to reach or to stay below, to a hundredth: 180 °F is 82.22 °C, and a core at 82.20 °C is not there.
+func (s *page) limit(t units.Temperature) string { return t.Text(s.scale(), 2) }
+
 // bare is a core's reading without its unit, cut: 179.97 never looks like 180.
 func (s *page) bare(t units.Temperature) string {
 	return t.In(s.scale(), 4).RoundFloor(1).StringFixed(1)
@@ -62,6 +65,9 @@ func (s *page) pressure(p units.Pressure) string {
 }
 
 func percent(r units.Ratio, places int32) string { return units.Text(r, units.Percent, places) }
+
+// cut is a water phase salt, never rounded up to a limit.
+func cut(r units.Ratio) string { return percent(units.FloorTo(r, units.PerMille), 1) }
 
 // share is part of a whole that was checked not to be zero.
 func share(part, whole units.Mass) string {

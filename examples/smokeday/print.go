@@ -14,7 +14,7 @@ func (s study) print(p *page) {
 	s.printHold(p, "by the strictest home rule", s.strict)
 	s.printOwed(p)
 	s.printHold(p, "by the alternative named", s.other)
-	if s.takenOut.Given {
+	if s.takenOut.Given && s.cooked() {
 		p.Line("%s cooled in time (%s) %s", strings.ToUpper(s.cooling.Verdict.String()), s.cooling.Rule.ID, p.From(s.cooling.Rule.Citation))
 	}
 	p.Line("%s, %s, %s. %s", s.place, p.length(s.altitude), s.fish, s.about)
@@ -29,13 +29,12 @@ func (s study) print(p *page) {
 	p.Warn(s.other.Cautions...)
 	p.Warn(s.cooling.Cautions...)
 	p.Warn(s.keep.Cautions...)
-	p.Warn(s.canning.loss.Cautions...)
 	p.Warn(s.plan.Cautions...)
 	p.Close()
 }
 
 func (s study) printHold(p *page, by string, h smoke.Hold) {
-	p.Line("%s %s: core at %s for %s (%s) %s; the longest hold was %s", strings.ToUpper(h.Verdict.String()), by, p.temperature(h.Limit.AtLeast), held(h.Limit.Hold), h.Limit.ID,
+	p.Line("%s %s: core at %s for %s (%s) %s; the longest hold was %s", strings.ToUpper(h.Verdict.String()), by, p.limit(h.Limit.AtLeast), held(h.Limit.Hold), h.Limit.ID,
 		p.From(h.Limit.Citation), held(h.Held))
 }
 
@@ -43,7 +42,7 @@ func (s study) printOwed(p *page) {
 	switch {
 	case s.strict.Verdict == smoke.Met:
 	case !s.takenOut.Given:
-		p.Line("STILL OWED: %s without a break, every probe at %s or above, counted from the last reading on", owed(s.strict.Owed), p.temperature(s.strict.Limit.AtLeast))
+		p.Line("STILL OWED: %s without a break, every probe at %s or above, counted from the last reading on", owed(s.strict.Owed), p.limit(s.strict.Limit.AtLeast))
 	case s.whenOut.Owed < s.strict.Limit.Hold:
 		p.Line("STILL OWED when it was taken out at %s: %s. Now it is out, all %s are owed again.", s.clock(s.takenOut.Value), owed(s.whenOut.Owed), held(s.strict.Limit.Hold))
 	default:
@@ -63,7 +62,7 @@ func (s study) printTimetable(p *page) {
 		}
 	}
 	s.printPellicle(p)
-	p.Line("By the model the core comes to %s %s %s.", p.temperature(s.strict.Limit.AtLeast), s.reaches(), p.From(s.plan.Core.Citation))
+	p.Line("By the model the core comes to %s %s %s.", p.limit(s.strict.Limit.AtLeast), s.reaches(), p.From(s.plan.Core.Citation))
 	if s.plan.Fits {
 		p.Line("The plan fits: the slowest case has its hold before the cooking ends. It proves nothing; the probes do.")
 	} else {

@@ -119,8 +119,10 @@ func (s *study) judge() error {
 	if s.listeria, err = smoke.Pasteurise(probes...); err != nil || !s.takenOut.Given {
 		return err
 	}
-	if s.cooling, err = smoke.CheckCooling(smoke.DefaultCoolingRule(), coolingGap, probes...); err != nil {
-		return err
+	if s.cooked() {
+		if s.cooling, err = smoke.CheckCooling(smoke.DefaultCoolingRule(), coolingGap, probes...); err != nil {
+			return err
+		}
 	}
 	cut := make([]series.Series[units.Temperature], 0, len(probes))
 	for _, p := range probes {
@@ -134,6 +136,9 @@ func (s *study) judge() error {
 	s.whenOut, err = smoke.CheckHold(s.schedule.Limit, s.maxGap, cut...)
 	return err
 }
+
+// cooked reports whether the fish was still in the smoker when the cooking began.
+func (s study) cooked() bool { return !s.takenOut.Given || s.takenOut.Value > s.cook.From }
 
 // coldest is the lowest core at a time, and false when a probe has no reading around it.
 func (s study) coldest(at time.Duration) (lowest units.Temperature, all bool) {

@@ -11,6 +11,8 @@ import (
 
 var (
 	oven = cite.Citation{Source: cite.WSUSmokingCuring, Where: "home smoking method: finish in the oven", Basis: cite.Read}
+	raw  = cite.Citation{Source: cite.USDAGuide5Rev2015, Where: "Smoked Fish, p. 5-13", Basis: cite.Read}
+	soon = cite.Citation{Source: cite.PNW450, Where: "holding lightly smoked fish", Basis: cite.Read}
 	lost = cite.Citation{Where: "fish that no record vouches for", Basis: cite.Practice}
 )
 
@@ -21,7 +23,6 @@ const ovenWithin = 2 * time.Hour
 type canning struct {
 	schedule process.Schedule
 	loss     smoke.JarLoss
-	cooked   bool // it was in the smoker when the cooking began
 }
 
 func (s *study) can() (c canning, err error) {
@@ -29,7 +30,6 @@ func (s *study) can() (c canning, err error) {
 		return c, nil
 	}
 	j := s.jars.Value
-	c.cooked = !s.takenOut.Given || s.takenOut.Value > s.cook.From
 	c.schedule, err = process.Find(process.Request{Product: process.SmokedFish, Pack: process.AsSmoked, Jar: j.jar, Gauge: j.gauge, Altitude: s.altitude})
 	if err != nil || !s.weighed.Given {
 		return c, err
@@ -40,25 +40,47 @@ func (s *study) can() (c canning, err error) {
 
 func (s study) printTonight(p *page) {
 	p.Heading("What to do with it tonight")
-	switch {
-	case s.strict.Verdict != smoke.Met && !s.takenOut.Given:
-		p.Line("- Leave it in the heat, or finish it in an oven: see what is still owed. A probe that falls below begins the hold anew.")
-	case s.strict.Verdict != smoke.Met:
-		p.Line("- It is not hot-smoked fish by the strictest home rule. Until %s it may go into an oven %s; the hold begins anew there.", s.clock(s.takenOut.Value+ovenWithin), p.From(oven))
-		switch {
-		case s.byOther():
-			p.Line("- It is by %s, a home rule as well (%s) %s. Choose the rule before the smoking, not after reading this.", s.other.Limit.ID, s.other.Limit.Place, p.From(s.other.Limit.Citation))
-		case s.other.Verdict == smoke.Met:
-			p.Line("- That %s is met is no help: it belongs to a licensed process that measures its salt and records its cold storage %s.", s.other.Limit.ID, p.From(s.other.Limit.Citation))
-		}
-		p.Line("- Fish that meets no rule chosen beforehand is not kept. When in doubt, throw it out %s.", p.From(lost))
+	if s.cooked() {
+		s.printShort(p)
+		s.printCooled(p)
+		s.printKeep(p)
+	} else {
+		p.Line("- Taken out before the cooking it is lightly smoked, raw fish, and no smoked fish to keep: refrigerate it for a day at most %s, and cook it, freeze it or can it.", p.From(soon))
 	}
-	if s.takenOut.Given && s.cooling.Verdict != smoke.Met {
-		p.Line("- Its cooling is %s: fish that nobody saw cold in time is not kept. When in doubt, throw it out %s.", s.cooling.Verdict, p.From(lost))
-	}
-	s.printKeep(p)
 	if s.jars.Given {
 		s.printJars(p)
+	}
+}
+
+// printShort says what is left to do for a hold that was not met.
+func (s study) printShort(p *page) {
+	switch {
+	case s.strict.Verdict == smoke.Met:
+		return
+	case !s.takenOut.Given:
+		p.Line("- Leave it in the heat, or finish it in an oven: see what is still owed. A probe that falls below begins the hold anew.")
+		return
+	}
+	p.Line("- It is not hot-smoked fish by the strictest home rule. Until %s it may go into an oven %s; the hold begins anew there.", s.clock(s.takenOut.Value+ovenWithin), p.From(oven))
+	switch {
+	case s.byOther():
+		p.Line("- It is by %s, a home rule as well (%s) %s. Choose the rule before the smoking, not after reading this.", s.other.Limit.ID, s.other.Limit.Place, p.From(s.other.Limit.Citation))
+	case s.other.Verdict == smoke.Met:
+		p.Line("- That %s is met is no help: it belongs to a licensed process that measures its salt and records its cold storage %s.", s.other.Limit.ID, p.From(s.other.Limit.Citation))
+	}
+	p.Line("- Fish that meets no rule chosen beforehand is not kept. When in doubt, throw it out %s.", p.From(lost))
+}
+
+// printCooled says what the cooling means for the fish.
+func (s study) printCooled(p *page) {
+	switch {
+	case !s.takenOut.Given && s.strict.Verdict == smoke.Met:
+		p.Line("- The hold is met: take it out, and cool it at once. This sheet judges the cooling when the record has it.")
+	case s.takenOut.Given && s.cooling.Verdict == smoke.NotMet:
+		p.Line("- It cooled too slowly (%s) %s: it is not kept. When in doubt, throw it out %s.", s.cooling.Rule.ID, p.From(s.cooling.Rule.Citation), p.From(lost))
+	case s.takenOut.Given && s.cooling.Verdict == smoke.CannotTell:
+		p.Line("- Nobody can tell yet that it cooled in time (%s) %s: see the cooling below. Fish that nobody saw cold in time is not kept %s.", s.cooling.Rule.ID,
+			p.From(s.cooling.Rule.Citation), p.From(lost))
 	}
 }
 
@@ -70,13 +92,15 @@ func (s study) printKeep(p *page) {
 	k := s.keep
 	who := "Keep it"
 	switch {
-	case s.takenOut.Given && s.cooling.Verdict != smoke.Met:
+	case s.takenOut.Given && s.cooling.Verdict == smoke.NotMet:
 		return
-	case s.strict.Verdict == smoke.Met && s.takenOut.Given:
-	case s.byOther() && s.takenOut.Given:
+	case !s.takenOut.Given || s.cooling.Verdict != smoke.Met:
+		who = "Only once a hold is met and the fish has cooled in time is it kept"
+	case s.strict.Verdict == smoke.Met:
+	case s.byOther():
 		who = "Who goes by " + s.other.Limit.ID + " keeps it"
 	default:
-		who = "Only once a hold is met and the fish has cooled in time is it kept"
+		who = "Only once a hold is met is it kept"
 	}
 	if k.Days == 0 {
 		p.Line("- %s, %s: frozen, tonight; open the pack before it thaws, and until it is eaten hold it at or below %s %s.", who, k.Pack, p.temperature(k.AtMost), p.From(k.Temperature.Citation))
@@ -89,12 +113,12 @@ func (s study) printKeep(p *page) {
 func (s study) printJars(p *page) {
 	c := s.canning
 	published := fmt.Sprintf("%s jars, %s gauge, %s for %s %s", c.schedule.Jar, c.schedule.Gauge, p.pressure(c.schedule.Pressure), held(c.schedule.Process), p.From(c.schedule.Citation))
-	if c.cooked {
-		p.Line("- Not into jars: the process of smoked fish is for lightly smoked fish, still raw inside, and this one was cooked. Next time take the jars' part out before the cooking,")
-		p.Line("  refrigerate it for a day at most, and can it at %s: %s.", p.length(s.altitude), published)
+	if s.cooked() {
+		p.Line("- Not into jars: the process of smoked fish is for lightly smoked fish, still raw inside %s, and this one was cooked. Next time take the jars' part out before the cooking,", p.From(raw))
+		p.Line("  refrigerate it for a day at most %s, and can it at %s: %s.", p.From(soon), p.length(s.altitude), published)
 		return
 	}
-	p.Line("- Or, lightly smoked and not cooked, into jars: %s, at once or refrigerated for a day at most.", published)
+	p.Line("- Into jars at %s: %s, at once or refrigerated for a day at most %s.", p.length(s.altitude), published, p.From(soon))
 	switch {
 	case !s.weighed.Given:
 		p.Line("  Weigh it first: the process was tested at certain losses alone.")
@@ -103,5 +127,6 @@ func (s study) printJars(p *page) {
 	default:
 		p.Line("  NOT THIS FISH: its loss of %s lies outside the tested %s to %s %s.", percent(c.loss.Loss, 1), percent(c.loss.Least, 0), percent(c.loss.Most, 0), p.From(c.loss.Citation))
 	}
+	p.Warn(c.loss.Cautions...)
 	p.Warn(c.schedule.Cautions()...)
 }

@@ -33,15 +33,19 @@ func (s study) printFinding(p *page, f smoke.Finding) {
 	}
 	text := ""
 	if f.Observed.IsSet() {
-		text = ": " + p.bare(f.Observed) + " of " + p.temperature(f.Required)
+		text = ": " + p.bare(f.Observed) + " of " + p.limit(f.Required)
 	}
 	p.Line("- %s %s, %s%s %s", letters[f.Probe:f.Probe+1], f.Kind, when, text, p.From(f.Citation))
 }
 
 func (s study) printCooling(p *page) {
 	p.Heading("The cooling")
-	if !s.takenOut.Given {
+	switch {
+	case !s.takenOut.Given:
 		p.Line("Not yet: the fish is still in the smoker.")
+		return
+	case !s.cooked():
+		p.Line("Not judged: the rules are for fish that was cooked. Raw fish stays cold.")
 		return
 	}
 	rule := s.cooling.Rule
@@ -49,9 +53,19 @@ func (s study) printCooling(p *page) {
 	for _, step := range s.cooling.Steps {
 		from := "the end of the heating"
 		if step.Step.From.IsSet() {
-			from = p.temperature(step.Step.From)
+			from = p.limit(step.Step.From)
 		}
-		p.Line("  %s to %s: %s in %s of %s, slowest %s", from, p.temperature(step.Step.To), step.Verdict, owed(step.Took), held(step.Step.Within), letters[step.Probe:step.Probe+1])
+		p.Line("  %s to %s: %s in %s of %s, slowest %s", from, p.limit(step.Step.To), step.Verdict, owed(step.Took), held(step.Step.Within), letters[step.Probe:step.Probe+1])
+		s.printDue(p, step)
+	}
+}
+
+// printDue says by when a core must be colder that was still on its way when the record ended.
+func (s study) printDue(p *page, step smoke.CoolingTook) {
+	last, _ := s.cores[step.Probe].Series.Last()
+	left := step.Step.Within - step.Took
+	if step.Verdict == smoke.CannotTell && step.Took > 0 && left > 0 && last.Value.Above(step.Step.To) {
+		p.Line("    the record ends on the way, at %s: be there by %s", p.temperature(last.Value), s.clock((last.At + left).Truncate(time.Minute)))
 	}
 }
 

@@ -59,6 +59,8 @@ func (s study) printWeight(p *page) {
 	if s.weighed.Given {
 		against := "within the range"
 		switch {
+		case s.takenOut.Given && s.takenOut.Value < s.cook.To:
+			against = "taken out before the planned end, so not held against that range"
 		case s.weighed.Value < s.plan.Final.Low:
 			against = "less than the range: believe the scales, not the model"
 		case s.weighed.Value > s.plan.Final.High:
@@ -73,10 +75,10 @@ func (s study) printWeight(p *page) {
 
 func (s study) printSalt(p *page) {
 	limit := brine.DefaultSaltLimit()
-	p.Line("%s of salt in it is a water phase salt of %s before the smoking and %s to %s after it, if all that is lost is water %s.", p.little(s.salt.Value), percent(s.weight.saltBefore, 1),
-		percent(s.weight.saltLow, 1), percent(s.weight.saltHigh, 1), p.From(balance))
+	p.Line("%s of salt in it is a water phase salt of %s before the smoking and %s to %s after it, if all that is lost is water %s.", p.little(s.salt.Value), cut(s.weight.saltBefore),
+		cut(s.weight.saltLow), cut(s.weight.saltHigh), p.From(balance))
 	if s.weighed.Given {
-		p.Line("By the weighing: %s.", percent(s.weight.saltBy, 1))
+		p.Line("By the weighing: %s.", cut(s.weight.saltBy))
 	}
 	p.Line("The strictest published least is %s %s, measured in the loin of the thickest fish: this is an average of all, an estimate and no measurement.", percent(limit.Least, 1), p.From(limit.Citation))
 	least := s.weight.saltLow
