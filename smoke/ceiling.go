@@ -43,6 +43,9 @@ func (s Schedule) reach(stage Stage, air Air) error {
 		e.Ceiling, e.Dry = stage.Air, true
 		return e
 	}
+	if !stage.Air.Above(limit) {
+		return e
+	}
 	if humid, err := AirByWetBulb(stage.Air, limit, air.pressure); err == nil {
 		e.Humidity, _ = humid.RelativeHumidity()
 	}

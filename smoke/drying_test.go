@@ -24,10 +24,6 @@ func evenFilm(wattPerSquareMetreKelvin int64) Film {
 	return Film{Low: h, Likely: h, High: h}
 }
 
-func inHours(d time.Duration) decimal.Decimal {
-	return decimal.NewFromInt(int64(d)).DivRound(decimal.NewFromInt(int64(time.Hour)), 9)
-}
-
 func TestFilmEquationAsPrinted(t *testing.T) {
 	inPrint := map[string]float64{}
 	for _, r := range printed.Table(t, "smoke/film-equation.csv") {

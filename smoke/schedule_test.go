@@ -1,0 +1,136 @@
+package smoke
+
+import (
+	"errors"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/internal/printed"
+	"example.org/lakelarder/units"
+)
+
+// twoKilograms is the invented batch and place of the invented schedules.
+func twoKilograms(t testing.TB, limit CoreLimit, stages ...Stage) Schedule {
+	return Schedule{
+		Batch: Batch{
+			Slab: fillet(20, 25), Mass: 2 * units.Kilogram, Area: 1600 * units.SquareCentimetre, Water: 68 * units.Percent, WaterActivity: 98 * units.Percent,
+		},
+		Outside: air(t, 18, 50*units.Percent, 86_300*units.Pascal), Film: SmokerFilm(), Limit: limit, Stages: stages,
+	}
+}
+
+// inventedStages are the stages of the invented schedules, case by case.
+func inventedStages(t *testing.T) map[string][]Stage {
+	t.Helper()
+	stages := map[string][]Stage{}
+	for _, r := range printed.Table(t, "smoke/records/schedules.csv") {
+		kind, err := ParseStageKind(r.Text("kind"))
+		require.NoError(t, err)
+		s := Stage{Kind: kind, For: time.Duration(r.Int("minutes")) * time.Minute}
+		s.Air, err = units.TemperatureOf(r.Decimal("air_f"), units.FahrenheitScale)
+		require.NoError(t, err)
+		if r.Has("rh_pct") {
+			s.Humidity = units.State(quantity(t, r.Decimal("rh_pct"), units.Percent))
+		}
+		if r.Has("baste_min") {
+			s.Baste = time.Duration(r.Int("baste_min")) * time.Minute
+		}
+		if r.Has("dry_after_min") {
+			s.DryAfter = units.State(time.Duration(r.Int("dry_after_min")) * time.Minute)
+		}
+		stages[r.Text("case")] = append(stages[r.Text("case")], s)
+	}
+	return stages
+}
+
+func TestInventedSchedules(t *testing.T) {
+	stages := inventedStages(t)
+	rows := printed.Table(t, "smoke/schedule-cases.csv")
+	require.Len(t, rows, len(stages)+1, "every schedule has its row, and so has none at all")
+	refused := 0
+	rows.Each(t, func(t *testing.T, r printed.Row) {
+		p, err := twoKilograms(t, limit(t, r.Text("limit")), stages[r.Text("case")]...).Plan()
+		if r.Has("refused") {
+			refused++
+			require.Zero(t, p)
+			require.ErrorIs(t, err, units.ErrRange)
+			require.ErrorContains(t, err, r.Text("refused"))
+			checkCeiling(t, r, err)
+			return
+		}
+		require.NoError(t, err)
+		require.Equal(t, r.Text("fits") == "yes", p.Fits)
+		require.Equal(t, r.Text("over_dried") == "yes", p.OverDried)
+		for col, d := range map[string]time.Duration{"slowest_min": p.Core.ToLimit.High, "fastest_min": p.Core.ToLimit.Low} {
+			if r.Has(col) {
+				printed.Within(t, r, col, minutes(d))
+			} else {
+				require.True(t, d == 0 || r.Text("case") == "just humid enough", "%s in %s", col, r)
+			}
+		}
+		for col, m := range map[string]units.Mass{"before_smoke_high_g": p.BeforeSmoke.High, "loss_low_g": p.Loss.Low, "loss_high_g": p.Loss.High} {
+			printed.Within(t, r, col, units.In(m, units.Gram, 6))
+		}
+		require.Equal(t, units.Mass(2*units.Kilogram), p.Final.Low+p.Loss.High)
+		require.Equal(t, units.Mass(2*units.Kilogram), p.Final.High+p.Loss.Low)
+		checkTimetable(t, p, stages[r.Text("case")], int(r.Int("bastings")))
+		require.Equal(t, !p.Fits, p.Cautions[0] == notThrough)
+		late := p.Core.ToLimit.High == 0 || p.Core.ToLimit.High > 6*time.Hour
+		if late {
+			require.Contains(t, p.Cautions, slowWarming)
+		} else {
+			require.NotContains(t, p.Cautions, slowWarming)
+		}
+	})
+	require.GreaterOrEqual(t, 2*refused, len(rows), "as many refused as planned")
+}
+
+// checkCeiling compares what a refusal says of its ceiling, where it has one.
+func checkCeiling(t *testing.T, r printed.Row, err error) {
+	t.Helper()
+	var ceiling CeilingError
+	require.Equal(t, r.Has("ceiling_f"), errors.As(err, &ceiling))
+	if !r.Has("ceiling_f") {
+		return
+	}
+	printed.Within(t, r, "ceiling_f", ceiling.Ceiling.In(units.FahrenheitScale, 6))
+	if !r.Has("humidity_pct") {
+		require.Zero(t, ceiling.Humidity)
+		return
+	}
+	printed.Within(t, r, "humidity_pct", units.In(ceiling.Humidity, units.Percent, 6))
+}
+
+// checkTimetable holds the timetable to rise from zero to the total, with a beginning for each stage and its bastings within it.
+func checkTimetable(t *testing.T, p Plan, stages []Stage, bastings int) {
+	t.Helper()
+	var total time.Duration
+	var want []Entry
+	for i, s := range stages {
+		want = append(want, Entry{At: total, Event: Begin, Stage: i})
+		total += s.For
+	}
+	require.Equal(t, total, p.Total)
+	want = append(want, Entry{At: total, Event: End, Stage: len(stages) - 1})
+	var got []Entry
+	for i, e := range p.Timetable {
+		require.True(t, i == 0 || e.At >= p.Timetable[i-1].At)
+		if e.Event == Baste {
+			bastings--
+			began := want[e.Stage].At
+			require.True(t, e.At > began && e.At < began+stages[e.Stage].For)
+			require.Zero(t, (e.At-began)%stages[e.Stage].Baste)
+			continue
+		}
+		got = append(got, e)
+	}
+	require.Equal(t, want, got)
+	require.Zero(t, bastings)
+	var phases time.Duration
+	for _, phase := range p.Phases {
+		phases += phase.For
+	}
+	require.Equal(t, total, phases)
+}
