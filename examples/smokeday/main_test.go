@@ -109,6 +109,13 @@ func TestStillSmoking(t *testing.T) {
 	wellFormed(t, picture, 6)
 }
 
+// TestGap: a straight line across a gap in which the fish was taken out owes no less.
+func TestGap(t *testing.T) {
+	out, err := changed(t, nil, [3]string{"core.csv", "", "time (min),core (°F)\n0,40\n300,170\n355,182\n360,184\n365,185\n385,186\n390,150\n"})
+	require.NoError(t, err)
+	contains(t, out, "CANNOT TELL by the strictest home rule", "STILL OWED when it was taken out at 14:15: 20 min.", "unobserved")
+}
+
 // TestMet: the hold without the dip.
 func TestMet(t *testing.T) {
 	good := cores(3, [2]float64{0, 40}, [2]float64{300, 183}, [2]float64{335, 190}, [2]float64{375, 184}, [2]float64{455, 60}, [2]float64{600, 37}, [2]float64{700, 36})

@@ -126,8 +126,7 @@ func (s *study) judge() error {
 	}
 	cut := make([]series.Series[units.Temperature], 0, len(probes))
 	for _, p := range probes {
-		first, _ := p.First()
-		part, err := p.Slice(first.At, s.takenOut.Value)
+		part, err := until(p, s.takenOut.Value)
 		if err != nil {
 			return fmt.Errorf("takenOut: %w", err)
 		}
@@ -135,6 +134,20 @@ func (s *study) judge() error {
 	}
 	s.whenOut, err = smoke.CheckHold(s.schedule.Limit, s.maxGap, cut...)
 	return err
+}
+
+// until is the record up to its last reading before a time that lies in it: no straight line across a gap is taken for a reading.
+func until(core series.Series[units.Temperature], end time.Duration) (series.Series[units.Temperature], error) {
+	if _, err := core.ValueAt(end); err != nil {
+		return core, err
+	}
+	var before []series.Reading[units.Temperature]
+	for _, r := range core.Readings() {
+		if r.At <= end {
+			before = append(before, r)
+		}
+	}
+	return series.New(before)
 }
 
 // cooked reports whether the fish was still in the smoker when the cooking began.
