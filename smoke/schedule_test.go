@@ -22,10 +22,10 @@ func twoKilograms(t testing.TB, limit CoreLimit, stages ...Stage) Schedule {
 }
 
 // inventedStages are the stages of the invented schedules, case by case.
-func inventedStages(t *testing.T) map[string][]Stage {
+func inventedStages(t *testing.T, rows printed.Rows) map[string][]Stage {
 	t.Helper()
 	stages := map[string][]Stage{}
-	for _, r := range printed.Table(t, "smoke/records/schedules.csv") {
+	for _, r := range rows {
 		kind, err := ParseStageKind(r.Text("kind"))
 		require.NoError(t, err)
 		s := Stage{Kind: kind, For: time.Duration(r.Int("minutes")) * time.Minute}
@@ -46,7 +46,7 @@ func inventedStages(t *testing.T) map[string][]Stage {
 }
 
 func TestInventedSchedules(t *testing.T) {
-	stages := inventedStages(t)
+	stages := inventedStages(t, printed.Table(t, "smoke/records/schedules.csv"))
 	rows := printed.Table(t, "smoke/schedule-cases.csv")
 	require.Len(t, rows, len(stages)+1, "every schedule has its row, and so has none at all")
 	refused := 0
