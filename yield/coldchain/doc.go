@@ -13,6 +13,9 @@
 // IceFor counts the ice of a trip, ChillIce that for the fish and MeltRate that for the box; ChillTime says how
 // long the middle of a fish takes. Ice is rounded up and times are ranges.
 //
+// FindKeeping returns the published keeping times, those of safety and those of quality apart, and
+// CheckKeeping holds a food against them.
+//
 // Printed bands leave gaps (41 °F, then 42 °F). Here bands touch: a temperature exactly on a printed upper
 // edge stays in the lower band, anything above it belongs to the next, stricter one. Most rows of table
 // A-2 are from memory, and say so: check the print before relying on them, and follow local codes and the

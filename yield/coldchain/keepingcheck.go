@@ -1,0 +1,128 @@
+package coldchain
+
+import (
+	"time"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+)
+
+// Standing is where food stands in a keeping time. The zero Standing is that nobody has published one.
+type Standing uint8
+
+// The standings, from the best that can be said.
+const (
+	NotPublished Standing = iota
+	KeptWithin            // not past the shorter end of the printed time
+	KeptToTheEnd          // past the shorter end and not the longer: use it now
+	KeptTooWarm           // warmer than the time is printed for, whatever the time
+	KeptBeyond            // past the longer end
+)
+
+// String is the standing in words.
+func (s Standing) String() string {
+	switch s {
+	case NotPublished:
+		return "not published"
+	case KeptWithin:
+		return "within"
+	case KeptToTheEnd:
+		return "past the shorter end"
+	case KeptTooWarm:
+		return "too warm for the rule"
+	case KeptBeyond:
+		return "beyond"
+	}
+	return "unknown standing"
+}
+
+// KeepingLine is one rule held against the food. Left is what remains to the shorter end, zero when nothing does, when it was too warm, or where there is no end.
+type KeepingLine struct {
+	Concern  Concern
+	Rule     KeepingRule
+	Standing Standing
+	Left     time.Duration
+}
+
+// KeepingCheck is a food held against every rule. Safety and Quality are the worst standing among their own lines, so that the strictest source
+// decides; the lines name the others. Only Safety says whether to eat it, and only KeptWithin is a yes.
+type KeepingCheck struct {
+	Keeping  Keeping
+	At       units.Temperature
+	Held     time.Duration
+	Safety   Standing
+	Quality  Standing
+	Lines    []KeepingLine
+	Cautions []cite.Caution
+}
+
+// CheckKeeping holds a food that was kept at a temperature for a time against every published rule. At is the warmest it was kept; the temperature must be
+// -60 to 60 °C and the time 0 to 20 years: otherwise a units.RangeError, as for FindKeeping. A time exactly at a printed end is still
+// within it. Warmer or longer never stands better.
+func CheckKeeping(food Food, storage Storage, at units.Temperature, held time.Duration) (KeepingCheck, error) {
+	k, err := FindKeeping(food, storage)
+	if err != nil {
+		return KeepingCheck{}, err
+	}
+	if err := units.CheckTemperature("warmest in storage", at, units.Celsius(-60), units.Celsius(60)); err != nil {
+		return KeepingCheck{}, err
+	}
+	if err := units.CheckDuration("time kept", held, 0, 20*year); err != nil {
+		return KeepingCheck{}, err
+	}
+	c := KeepingCheck{Keeping: k, At: at, Held: held, Cautions: append([]cite.Caution(nil), k.Cautions...)}
+	for _, r := range k.Safety {
+		c.Safety = max(c.Safety, c.add(Safety, r.KeepingRule))
+	}
+	for _, r := range k.Quality {
+		c.Quality = max(c.Quality, c.add(Quality, r.KeepingRule))
+	}
+	switch {
+	case c.Safety == KeptBeyond:
+		c.Cautions = append(c.Cautions, pastKeeping)
+	case c.Safety == KeptTooWarm:
+		c.Cautions = append(c.Cautions, tooWarmToKeep)
+	}
+	if storage == InCupboard && !at.Above(freezingPoint) {
+		c.Cautions = append(c.Cautions, jarFrozen)
+	}
+	return c, nil
+}
+
+func (c *KeepingCheck) add(concern Concern, r KeepingRule) Standing {
+	line := KeepingLine{Concern: concern, Rule: r, Standing: r.standing(c.At, c.Held)}
+	if line.Standing == KeptWithin && !r.NoEnd {
+		line.Left = r.Low - c.Held
+	}
+	c.Lines = append(c.Lines, line)
+	return line.Standing
+}
+
+func (r KeepingRule) standing(at units.Temperature, held time.Duration) Standing {
+	switch {
+	case !r.NoEnd && held > r.High:
+		return KeptBeyond
+	case at.Above(r.AtMost) || r.Under && at == r.AtMost:
+		return KeptTooWarm
+	case !r.NoEnd && held > r.Low:
+		return KeptToTheEnd
+	}
+	return KeptWithin
+}
+
+var freezingPoint = units.Celsius(0)
+
+var (
+	pastKeeping = cite.Caution{
+		Text:     "past the longest time of a published rule: do not eat it; neither smell nor taste tells whether it is safe, and heat does not mend it",
+		Citation: cite.Citation{Where: "food past its keeping time", Basis: cite.Practice},
+	}
+	tooWarmToKeep = cite.Caution{
+		Text:     "warmer than the keeping times are printed for: the hours above that temperature count by Exposure, and where no record of them exists discard it",
+		Citation: kitchen,
+	}
+	jarFrozen = cite.Caution{
+		Text:     "freezing does a jar no harm unless its seal breaks: let it thaw, look at the seal, and treat a broken one as SpoilageSigns says; it softens the fish",
+		Citation: readIn(cite.USDAGuide1Rev1994, "Storing"),
+	}
+)
