@@ -56,3 +56,18 @@ func benchmarkIceDays(b *testing.B, law SpoilageLaw, mean float64) {
 		}
 	}
 }
+
+// One more reading of a live probe, among all rules, with everything still kept.
+func BenchmarkRunningExposureNext(b *testing.B) {
+	running, err := WatchExposure(Terms{MaxGap: time.Hour})
+	if err != nil {
+		b.Fatal(err)
+	}
+	b.ReportAllocs()
+	for i := 0; i < b.N; i++ {
+		reading := series.Reading[units.Temperature]{At: time.Duration(i) * time.Minute, Value: units.Fahrenheit(29)}
+		if running, err = running.Next(reading); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -5,7 +5,7 @@
 // short rules for ready-to-eat fish and of the kitchen's two-hour rule, and says of each what was used,
 // what is left and when it was passed. Where sources disagree the stricter is the default and the other
 // is named; where the record has a gap, the answer is that one cannot tell. Limits and LimitAt show the
-// limits themselves.
+// limits themselves. WatchExposure is the same for a live probe, with the time each rule has left.
 //
 // IceDays says how many days on ice a record is worth, and Spoilage.Left what is left of the life published for
 // a fish: when it stops being good, never that it is safe.

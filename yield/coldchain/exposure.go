@@ -14,36 +14,71 @@ import (
 // A record of fewer than two readings, or terms that name no known rule, hazard, product or reading, or a
 // MaxGap not above zero, is a units.RangeError; an empty record is series.ErrEmpty.
 func Exposure(record series.Series[units.Temperature], terms Terms) (Report, error) {
-	if record.Len() == 0 {
-		return Report{}, series.ErrEmpty
-	}
-	if record.Len() < 2 {
-		return Report{}, units.RangeError{What: "number of readings", Got: "1", Low: "2"}
+	if err := checkCount(record.Len()); err != nil {
+		return Report{}, err
 	}
 	if err := terms.check(); err != nil {
 		return Report{}, err
 	}
 	w := walked(record, terms.MaxGap)
-	r := Report{
-		Terms: terms, Verdict: Within, Span: record.Span(), Unknown: w.unknown, LongestGap: record.LongestGap(),
-		Highest: w.highest, Hours: w.hours(),
+	first, _ := record.First()
+	r := Report{Terms: terms, Span: record.Span(), Unknown: w.unknown, LongestGap: record.LongestGap(), Highest: w.highest}
+	r.judge(terms.judges(), w.total, w)
+	r.advise(first.At)
+	return r, nil
+}
+
+// checkCount refuses a record of fewer than two readings, which has no time.
+func checkCount(readings int) error {
+	switch readings {
+	case 0:
+		return series.ErrEmpty
+	case 1:
+		return units.RangeError{What: "number of readings", Got: "1", Low: "2"}
 	}
-	judges := terms.judges()
+	return nil
+}
+
+// moments says when what a ledger no longer keeps was last kept.
+type moments interface {
+	aboveAt(threshold int) time.Duration
+	exceededAt(j judge) time.Duration
+	passedAt(j judge, limit int) time.Duration
+}
+
+// judge holds a ledger against the rules.
+func (r *Report) judge(judges []judge, l ledger, m moments) {
+	r.Verdict, r.Hours = Within, hoursAbove(l, m)
 	r.Findings = make([]Finding, 0, len(judges))
 	lines := make([]Line, 0, len(countedLimits))
 	inPrint := false // whether a limit that was read is exceeded
 	for _, j := range judges {
-		var f Finding
-		f, lines = w.finding(j, lines)
+		f := Finding{Rule: j.rule, Hazard: j.hazard, Used: j.share(l), Verdict: Within}
+		switch {
+		case !j.met(l):
+			f.Verdict, f.ExceededAt = Exceeded, m.exceededAt(j)
+		case r.Unknown > 0:
+			f.Verdict = CannotTell
+		}
+		n := len(lines)
+		for i := range j.limits {
+			if j.applies(l, &j.limits[i]) {
+				lines = append(lines, j.line(l, i, f.Used, m))
+			}
+		}
+		f.Lines = lines[n:len(lines):len(lines)]
+		f.FromMemory = f.Verdict == Exceeded && !j.readExceeded(f.Lines)
 		r.Findings = append(r.Findings, f)
 		r.Verdict = worse(r.Verdict, f.Verdict)
 		inPrint = inPrint || f.Verdict == Exceeded && !f.FromMemory
 	}
 	r.FromMemory = r.Verdict == Exceeded && !inPrint
+}
+
+// advise adds what to do and what must be known, for a record that begins at a time.
+func (r *Report) advise(start time.Duration) {
 	r.Next = r.next()
-	first, _ := record.First()
-	r.Cautions = r.cautions(first.At)
-	return r, nil
+	r.Cautions = r.cautions(start)
 }
 
 // worse is the worse of two verdicts: a passed limit is passed whatever lies in a gap.
@@ -57,33 +92,13 @@ func worse(a, b Verdict) Verdict {
 	return Within
 }
 
-// finding is what one judge finds; its lines are appended to those of the report.
-func (w *walk) finding(j judge, lines []Line) (Finding, []Line) {
-	f := Finding{Rule: j.rule, Hazard: j.hazard, Used: j.share(w.total), Verdict: Within}
+// line is what one limit finds.
+func (j judge) line(l ledger, limit int, share units.Ratio, m moments) Line {
+	c := &j.limits[limit]
+	line := Line{Limit: c.Limit, Used: j.used(l, c)}
 	switch {
-	case !j.met(w.total):
-		f.Verdict = Exceeded
-		f.ExceededAt = w.lastKept(j.met)
-	case w.unknown > 0:
-		f.Verdict = CannotTell
-	}
-	n := len(lines)
-	for i := range j.limits {
-		if c := &j.limits[i]; j.applies(w.total, c) {
-			lines = append(lines, w.line(j, c, f.Used))
-		}
-	}
-	f.Lines = lines[n:len(lines):len(lines)]
-	f.FromMemory = f.Verdict == Exceeded && !j.readExceeded(f.Lines)
-	return f, lines
-}
-
-func (w *walk) line(j judge, c *counted, share units.Ratio) Line {
-	line := Line{Limit: c.Limit, Used: j.used(w.total, c)}
-	switch {
-	case line.Used > c.Allowed:
-		line.Passed = true
-		line.PassedAt = w.lastKept(func(l ledger) bool { return j.used(l, c) <= c.Allowed })
+	case !j.allows(l, c):
+		line.Passed, line.PassedAt = true, m.passedAt(j, limit)
 	case j.rule == TableA2 && j.reading == SumOfFractions && !c.single:
 		line.Remaining = left(c.Allowed, share)
 	default:
@@ -103,19 +118,21 @@ func left(allowed time.Duration, used units.Ratio) time.Duration {
 	return time.Duration(part(int64(allowed), int64(units.One-used), int64(units.One)))
 }
 
-// hours is the time above each threshold.
-func (w *walk) hours() []Hours {
+// hoursAbove is the time above each threshold.
+func hoursAbove(l ledger, m moments) []Hours {
 	all := make([]Hours, 0, len(thresholds))
 	top := cellAt(units.Fahrenheit(guideTop))
-	for _, t := range thresholds {
+	for i, t := range thresholds {
 		h := Hours{Above: units.Fahrenheit(t.over), Citation: t.citation}
-		first := firstAbove(h.Above)
-		h.Time = w.total.in(span{first, top})
-		if w.total.above(first) > 0 {
-			h.Ever = true
-			h.First = w.lastKept(func(l ledger) bool { return l.above(first) == 0 })
+		h.Time = l.in(span{firstAbove(h.Above), top})
+		if !neverAbove(l, i) {
+			h.Ever, h.First = true, m.aboveAt(i)
 		}
 		all = append(all, h)
 	}
 	return all
+}
+
+func neverAbove(l ledger, threshold int) bool {
+	return l.above(firstAbove(units.Fahrenheit(thresholds[threshold].over))) == 0
 }

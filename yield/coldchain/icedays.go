@@ -58,11 +58,8 @@ func IceDays(record series.Series[units.Temperature], law SpoilageLaw, maxGap ti
 
 // checkRecord refuses a record of fewer than two readings, and a gap that trusts nothing.
 func checkRecord(record series.Series[units.Temperature], maxGap time.Duration) error {
-	if record.Len() == 0 {
-		return series.ErrEmpty
-	}
-	if record.Len() < 2 {
-		return units.RangeError{What: "number of readings", Got: "1", Low: "2"}
+	if err := checkCount(record.Len()); err != nil {
+		return err
 	}
 	if maxGap <= 0 {
 		return units.RangeError{What: "longest gap trusted", Got: maxGap.String(), Low: "more than 0s"}

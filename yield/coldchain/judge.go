@@ -15,11 +15,13 @@ type judge struct {
 	reading Reading
 	hotAir  bool
 	cooked  bool
+	slot    int // its place among all that a running exposure watches
 }
 
 // judges are the rules of the terms, one judge for each, and for each hazard of table A-2.
 func (t Terms) judges() []judge {
 	all := make([]judge, 0, len(hazardNames.words)+len(ruleNames.words))
+	slot := len(thresholds)
 	for _, rule := range t.rules() {
 		hazards := []Hazard{0}
 		if rule == TableA2 {
@@ -28,8 +30,9 @@ func (t Terms) judges() []judge {
 		for _, hazard := range hazards {
 			all = append(all, judge{
 				limits: limitsOf(rule, hazard), rule: rule, hazard: hazard, reading: t.Reading,
-				hotAir: t.HotAir, cooked: t.Product == CookedFish,
+				hotAir: t.HotAir, cooked: t.Product == CookedFish, slot: slot,
 			})
+			slot += 1 + len(all[len(all)-1].limits)
 		}
 	}
 	return all
@@ -54,6 +57,9 @@ func (j judge) used(l ledger, c *counted) time.Duration {
 	}
 	return l.in(c.band)
 }
+
+// allows reports whether a limit is kept.
+func (j judge) allows(l ledger, c *counted) bool { return j.used(l, c) <= c.Allowed }
 
 // met reports whether the rule is kept.
 func (j judge) met(l ledger) bool {

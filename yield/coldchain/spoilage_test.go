@@ -12,13 +12,6 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-func celsiusIn(t *testing.T, r printed.Row, col string) units.Temperature {
-	t.Helper()
-	c, err := units.TemperatureOf(r.Decimal(col), units.CelsiusScale)
-	require.NoError(t, err)
-	return c
-}
-
 func inDays(d time.Duration) decimal.Decimal {
 	return decimal.NewFromInt(int64(d)).DivRound(decimal.NewFromInt(int64(day)), 14)
 }
@@ -69,7 +62,7 @@ func TestSpoilageConstants(t *testing.T) {
 // Computed outside this library from the equations of FAO Fisheries Technical Paper 348.
 func TestSpoilageRates(t *testing.T) {
 	printed.Table(t, "coldchain/spoilage-rates.csv").Each(t, func(t *testing.T, r printed.Row) {
-		rate, err := SpoilageRate(lawNamed(t, r.Text("law")), celsiusIn(t, r, "temp_c"))
+		rate, err := SpoilageRate(lawNamed(t, r.Text("law")), celsius(t, r, "temp_c"))
 		require.NoError(t, err)
 		printed.Within(t, r, "rate", units.In(rate, units.One, 12))
 	})
@@ -83,7 +76,7 @@ func TestSpoilageRates(t *testing.T) {
 // Source: FAO Fisheries Technical Paper 348, lives below 0 °C as read in a quotation, those above recalled.
 func TestPublishedLives(t *testing.T) {
 	printed.Table(t, "coldchain/spoilage-lives.csv").Each(t, func(t *testing.T, r printed.Row) {
-		life, err := LifeAt(ofDays(t, r, "days_on_ice"), FreshFish, celsiusIn(t, r, "temp_c"))
+		life, err := LifeAt(ofDays(t, r, "days_on_ice"), FreshFish, celsius(t, r, "temp_c"))
 		require.NoError(t, err)
 		printed.Within(t, r, "days", inDays(life))
 	})
@@ -95,7 +88,7 @@ func TestObservedRates(t *testing.T) {
 	printed.Table(t, "coldchain/spoilage-observed.csv").Each(t, func(t *testing.T, r printed.Row) {
 		observed := r.Decimal("days_at_0c").DivRound(r.Decimal("days_at_temp"), 6)
 		printed.Within(t, r, "observed_rate", observed)
-		rate, err := SpoilageRate(FreshFish, celsiusIn(t, r, "temp_c"))
+		rate, err := SpoilageRate(FreshFish, celsius(t, r, "temp_c"))
 		require.NoError(t, err)
 		slower := units.In(rate, units.One, 12).LessThan(observed)
 		require.Equal(t, r.Text("law") == "slower", slower, r.Text("fish"))
@@ -105,14 +98,14 @@ func TestObservedRates(t *testing.T) {
 // Source: Dalgaard et al. 2004, two lives of cold-smoked salmon in changing temperature, predicted and observed.
 func TestSmokedSalmonLives(t *testing.T) {
 	printed.Table(t, "coldchain/smoked-salmon-lives.csv").Each(t, func(t *testing.T, r printed.Row) {
-		first, kept := celsiusIn(t, r, "first_c"), ofDays(t, r, "first_days")
+		first, kept := celsius(t, r, "first_c"), ofDays(t, r, "first_days")
 		used, err := IceDays(record(t, segment{kept, first, first}), ColdSmokedSalmon, kept)
 		require.NoError(t, err)
 		rate, err := SpoilageRate(ColdSmokedSalmon, units.Celsius(5))
 		require.NoError(t, err)
 		onIce, err := units.Prorate(units.Ratio(ofDays(t, r, "life_at_5c_days")), rate, units.One)
 		require.NoError(t, err)
-		then, err := LifeAt(time.Duration(onIce)-used.Used, ColdSmokedSalmon, celsiusIn(t, r, "then_c"))
+		then, err := LifeAt(time.Duration(onIce)-used.Used, ColdSmokedSalmon, celsius(t, r, "then_c"))
 		require.NoError(t, err)
 		printed.Within(t, r, "predicted_days", inDays(kept+then))
 	})

@@ -59,6 +59,16 @@ func between(a, b series.Reading[units.Temperature]) interval {
 // mark is the ledger before the first interval of a block.
 func (w *walk) mark(block int) ledger { return w.marks[block*len(w.total) : (block+1)*len(w.total)] }
 
+func (w *walk) aboveAt(threshold int) time.Duration {
+	return w.lastKept(func(l ledger) bool { return neverAbove(l, threshold) })
+}
+
+func (w *walk) exceededAt(j judge) time.Duration { return w.lastKept(j.met) }
+
+func (w *walk) passedAt(j judge, limit int) time.Duration {
+	return w.lastKept(func(l ledger) bool { return j.allows(l, &j.limits[limit]) })
+}
+
 // lastKept returns the last moment at which the ledger so far still keeps what the whole record does not;
 // once broken it must stay broken.
 func (w *walk) lastKept(keeps func(ledger) bool) time.Duration {
@@ -91,7 +101,8 @@ func (w *walk) lastKept(keeps func(ledger) bool) time.Duration {
 	return before.At
 }
 
-// kept is how much of a piece, entered as a whole, a ledger keeps: the last nanosecond before it breaks.
+// kept is how much of a piece, entered as a whole, a ledger keeps: the last nanosecond before it breaks. The
+// ledger is left as it was.
 func (l ledger) kept(p piece, keeps func(ledger) bool) time.Duration {
 	start := l[p.cell] - p.length
 	low, high := int64(0), p.length
@@ -104,5 +115,6 @@ func (l ledger) kept(p piece, keeps func(ledger) bool) time.Duration {
 			high = middle
 		}
 	}
+	l[p.cell] = start + p.length
 	return time.Duration(low)
 }

@@ -1,0 +1,130 @@
+package coldchain
+
+import (
+	"time"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
+)
+
+// RunningExposure is a record in the making, for a live probe: what Exposure would say of the readings so far,
+// kept up to date one reading at a time without storing them, and what comes next. It is a plain value; Next
+// returns the next one. The zero RunningExposure takes no reading: start with WatchExposure.
+type RunningExposure struct {
+	terms   Terms
+	judges  []judge
+	watched []func(ledger) bool               // thresholds, then each judge and its limits: by judge.slot
+	lost    []time.Duration                   // when each of them was last kept; stillKept while it is
+	seen    series.Running[units.Temperature] // checks each reading, knows the last and the longest gap
+	first   series.Reading[units.Temperature]
+	highest series.Reading[units.Temperature]
+	unknown time.Duration
+	total   ledger
+}
+
+const stillKept = time.Duration(-1)
+
+// WatchExposure returns a RunningExposure that has seen nothing yet. The terms must be as for Exposure:
+// otherwise a units.RangeError.
+func WatchExposure(terms Terms) (RunningExposure, error) {
+	if err := terms.check(); err != nil {
+		return RunningExposure{}, err
+	}
+	terms.Rules = append([]Rule(nil), terms.Rules...)
+	terms.Hazards = append([]Hazard(nil), terms.Hazards...)
+	seen, err := series.Watch(units.Fahrenheit(guideTop))
+	if err != nil {
+		return RunningExposure{}, err
+	}
+	r := RunningExposure{terms: terms, judges: terms.judges(), seen: seen, total: newLedger()}
+	r.watched = watchedBy(r.judges)
+	for range r.watched {
+		r.lost = append(r.lost, stillKept)
+	}
+	return r, nil
+}
+
+// watchedBy is everything whose last moment a Report names.
+func watchedBy(judges []judge) []func(ledger) bool {
+	all := make([]func(ledger) bool, 0, len(thresholds)+len(judges)+len(countedLimits))
+	for i := range thresholds {
+		i := i
+		all = append(all, func(l ledger) bool { return neverAbove(l, i) })
+	}
+	for _, j := range judges {
+		j := j
+		all = append(all, j.met)
+		for i := range j.limits {
+			c := &j.limits[i]
+			all = append(all, func(l ledger) bool { return j.allows(l, c) })
+		}
+	}
+	return all
+}
+
+// Next returns the exposure with one more reading of the temperature inside the fish. The reading must follow
+// in time and be set, as for series.New: otherwise a series.ReadingError, and r as it was, so that a faulty
+// reading may be left out; it then widens the gap. A RunningExposure not made by WatchExposure is a
+// units.RangeError.
+func (r RunningExposure) Next(reading series.Reading[units.Temperature]) (RunningExposure, error) {
+	if r.watched == nil {
+		return r, units.RangeError{What: "running exposure", Got: "not set", Low: "one made by WatchExposure"}
+	}
+	seen, err := r.seen.Next(reading)
+	if err != nil {
+		return r, err
+	}
+	next, before := r, reading
+	next.seen = seen
+	if last, ok := r.seen.Last(); ok {
+		before = last
+	} else {
+		next.first, next.highest = reading, reading
+	}
+	if reading.Value.Above(next.highest.Value) {
+		next.highest = reading
+	}
+	if gap := reading.At - before.At; gap > r.terms.MaxGap {
+		next.unknown += gap
+	} else if gap > 0 {
+		next.total = append(ledger(nil), r.total...)
+		next.lost = append([]time.Duration(nil), r.lost...)
+		next.enter(between(before, reading), before.At)
+	}
+	return next, nil
+}
+
+// enter adds a straight line to the ledger and marks what it breaks.
+func (r *RunningExposure) enter(line interval, now time.Duration) {
+	pieces, _ := line.pieces(nil, 1)
+	for _, p := range pieces {
+		r.total[p.cell] += p.length
+		for i, keeps := range r.watched {
+			if r.lost[i] == stillKept && !keeps(r.total) {
+				r.lost[i] = now + r.total.kept(p, keeps)
+			}
+		}
+		now += time.Duration(p.length)
+	}
+}
+
+// Report returns exactly what Exposure returns for the readings so far, with its errors: series.ErrEmpty before
+// the first, a units.RangeError before the second.
+func (r RunningExposure) Report() (Report, error) {
+	if err := checkCount(r.seen.Len()); err != nil {
+		return Report{}, err
+	}
+	last, _ := r.seen.Last()
+	report := Report{
+		Terms: r.terms, Span: last.At - r.first.At, Unknown: r.unknown, LongestGap: r.seen.LongestGap(), Highest: r.highest,
+	}
+	report.judge(r.judges, r.total, r)
+	report.advise(r.first.At)
+	return report, nil
+}
+
+func (r RunningExposure) aboveAt(threshold int) time.Duration { return r.lost[threshold] }
+
+func (r RunningExposure) exceededAt(j judge) time.Duration { return r.lost[j.slot] }
+
+func (r RunningExposure) passedAt(j judge, limit int) time.Duration { return r.lost[j.slot+1+limit] }
