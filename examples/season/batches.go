@@ -100,7 +100,7 @@ func (s season) printCosts(p *page, plan larder.Plan, l larder.Larder) error {
 func (s season) printBatches(p *page, schedule process.Schedule, l larder.Larder, batches []larder.Batch) error {
 	p.Heading("The year: calendar of loads")
 	fresh := s.year.plan.Fresh
-	p.Line("fish is canned or cured within %d days of the catch %s, and counts as preserved by the week after", fresh.Time/day, p.From(fresh.Citation))
+	p.Line("fish is canned or cured within %s of the catch %s, and counts as preserved by the week after", count(int(fresh.Time/day), "day"), p.From(fresh.Citation))
 	for _, b := range batches {
 		p.Line("  caught in week %2d: %2d fish, %s whole: %s in %s, %s of smoked fish", b.Caught, b.Fish, p.mass(b.Round), count(b.Made[0], "jar"), count(b.Loads[0], "load"),
 			count(b.Made[1], "bag"))
@@ -110,7 +110,7 @@ func (s season) printBatches(p *page, schedule process.Schedule, l larder.Larder
 	}
 	for _, b := range batches {
 		p.Heading(fmt.Sprintf("Batch sheet, fish caught in week %d", b.Caught))
-		p.Line("[ ] caught ______, on ice from ______; canned or cured within %d days, by ______ %s", fresh.Time/day, p.From(fresh.Citation))
+		p.Line("[ ] caught ______, on ice from ______; canned or cured within %s, by ______ %s", count(int(fresh.Time/day), "day"), p.From(fresh.Citation))
 		p.Line("[ ] fish counted: %d, weighed whole: ______ (planned %s)", b.Fish, p.mass(b.Round))
 		if b.Made[0] > 0 {
 			p.Line("[ ] %s of %s: loads of %s", count(b.Made[0], s.jar.String()+" jar"), p.mass(s.year.jars.Pack), loadSizes(b.Made[0], s.jarsPerLoad))

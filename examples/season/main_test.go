@@ -28,7 +28,7 @@ func TestDemo(t *testing.T) {
 		"225 servings", "VERDICT of the recorded run: met", "takes 9 pint regular jars", "55 fish kept, at most 37 held",
 		"peak 37 held before eating", "185, for 22 canner loads", "BATCH SHEET, FISH CAUGHT IN WEEK 36", "CAUTIONS",
 		"193 of 14 oz raw", "cans drain to 76.6 % of pink salmon", "together 55 fish", "VERDICT with the expected catch: feasible", "week  0  days 2  expected 14, possible 24: keep 12",
-		"\n   0  11 oooooooooooo  kept 12\n", "lids            185, new for every jar", "canned or cured within 2 days", "the local rules decide",
+		"\n   0  11 oooooooooooo  kept 12\n", "lids            185, new for every jar", "canned or cured within 1 day", "the local rules decide",
 		"caught in week  0: 11 fish, 62 lb 1 oz whole: 39 jars in 5 loads, 7 bags", "(recalled: check the print before relying on it)",
 	} {
 		require.True(t, strings.Contains(us, want), "missing: %s", want)
@@ -97,7 +97,8 @@ func TestBroken(t *testing.T) {
 		{"season.json", `"daily": 3`, `"daily": 0`, "daily limit 0 is out of range"},
 		{"season.json", `"week": 2,`, `"week": 5,`, "trip 3: week 4 is out of range"},
 		{"season.json", `"lag": 1`, `"lag": 2`, "weeks until fish is preserved"},
-		{"season.json", `"FDAStorageChart", "place": "raw`, `"Grandmother", "place": "raw`, "year.fresh.source: "},
+		{"season.json", `"lag": 1`, `"lag": 1, "fresh": {"days": 1, "source": "Grandmother", "basis": "read"}`, "year.fresh.source: "},
+		{"season.json", `"lag": 1`, `"lag": 1, "fresh": {"source": "FDAStorageChart", "basis": "read"}`, "year.fresh.days: "},
 		{"season.json", `"mealsAWeek": "1"`, `"mealsAWeek": "one"`, "year.jars.mealsAWeek: "},
 		{"season.json", `"served": "77 %"`, `"served": "170 %"`, "year: share served of pint jars"},
 		{"season.json", `"jarAndLid": "0.55"`, `"jarAndLid": "-1"`, "year.prices.jarAndLid: "},
@@ -147,4 +148,14 @@ func TestPicture(t *testing.T) {
 	require.Equal(t, 2*52, strings.Count(svg, `fill="#0060a8"`)+strings.Count(svg, `fill="#30a05c"`)-2)
 	require.True(t, strings.Contains(svg, "preserved fish put in: 36"))
 	require.Error(t, run([]string{"-svg", filepath.Join(path, "none")}, &bytes.Buffer{}))
+}
+
+// TestTheShorterKeepingTimeCounts: the file may state less than is published, never more.
+func TestTheShorterKeepingTimeCounts(t *testing.T) {
+	const served = `"served": "70 %"`
+	for days, counted := range map[string]string{"30": "smoked and frozen 30 days", "90": "smoked and frozen 60 days"} {
+		out, err := broken(t, "season.json", served, served+`, "keeps": {"days": `+days+`, "source": "FDAStorageChart", "place": "chart", "basis": "read"}`)
+		require.NoError(t, err)
+		require.Contains(t, out, counted)
+	}
 }

@@ -88,6 +88,9 @@ func (s season) printWants(p *page, l larder.Larder) {
 		}
 	}
 	p.Line("together %d fish, %s whole, %s of it a week", l.Fish, p.mass(l.Round), p.mass(l.Weekly))
+	fresh, jars, smoked := s.year.plan.Fresh, s.year.jars.Keeps, s.year.smoked.Keeps
+	p.Line("counted to keep: fresh %s %s, jars %d days %s, smoked and frozen %d days %s: the shortest published, or the file's where it states less",
+		count(int(fresh.Time/day), "day"), p.From(fresh.Citation), jars.Time/day, p.From(jars.Citation), smoked.Time/day, p.From(smoked.Citation))
 	printDrained(p, s.year.jars.Served)
 }
 

@@ -9,6 +9,7 @@ import (
 	"example.org/lakelarder/examples/internal/form"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/yield/coldchain"
 	larder "example.org/lakelarder/yield/season"
 )
 
@@ -81,7 +82,7 @@ func (f fileYear) read(r *form.Fields, s *season) {
 	y := &s.year
 	y.first, y.currency = f.First, f.Currency
 	r.Require(f.First != "", "year.first", "say what week 0 is")
-	y.plan = larder.Year{Weeks: f.Weeks, Lag: f.Lag, Fresh: f.Fresh.read(r, "year.fresh")}
+	y.plan = larder.Year{Weeks: f.Weeks, Lag: f.Lag, Fresh: f.Fresh.read(r, "year.fresh", coldchain.Raw, coldchain.InRefrigerator)}
 	y.plan.Rule = larder.Rule{
 		Shape: form.Field(r, "year.rule.shape", f.Rule.Shape, larder.ParseShape), Anglers: f.Rule.Anglers, Daily: f.Rule.Daily,
 		Possession: f.Rule.Possession, Processed: f.Rule.Processed, Annual: f.Rule.Annual,
@@ -89,9 +90,9 @@ func (f fileYear) read(r *form.Fields, s *season) {
 	for _, t := range f.Trips {
 		y.plan.Trips = append(y.plan.Trips, larder.Trip(t))
 	}
-	y.jars = f.Jars.read(r, "year.jars", s.jar.String()+" jars")
+	y.jars = f.Jars.read(r, "year.jars", s.jar.String()+" jars", coldchain.HomeCanned, coldchain.InCupboard)
 	y.jars.Load = s.jarsPerLoad
-	y.smoked = f.Smoked.read(r, "year.smoked", "smoked, frozen")
+	y.smoked = f.Smoked.read(r, "year.smoked", "smoked, frozen", coldchain.SmokedVacuum, coldchain.InFreezer)
 	y.plan.Keeps = y.jars.Keeps
 	y.ice = form.Field(r, "year.icePerFish", f.Ice, units.ParseRatio)
 	y.jarSalt = form.Field(r, "year.saltPerJar", f.JarSalt, units.ParseMass)
@@ -112,13 +113,36 @@ func price(r *form.Fields, name, text string) decimal.Decimal {
 	})
 }
 
-func (f fileKeeping) read(r *form.Fields, name string) larder.Keeping {
-	return larder.Keeping{Time: time.Duration(f.Days) * 24 * time.Hour, Citation: cite.Citation{
+// read is the strictest time that is published for a food, or the file's own where it states a shorter one.
+func (f fileKeeping) read(r *form.Fields, name string, food coldchain.Food, storage coldchain.Storage) larder.Keeping {
+	rule := strictest(food, storage)
+	published := larder.Keeping{Time: rule.Low, Citation: rule.Citation}
+	if f == (fileKeeping{}) {
+		return published
+	}
+	r.Require(f.Days > 0, name+".days", "a stated keeping time must be one day or more")
+	stated := larder.Keeping{Time: time.Duration(f.Days) * day, Citation: cite.Citation{
 		Source: form.Field(r, name+".source", f.Source, cite.ParseSource), Where: f.Place, Basis: form.Field(r, name+".basis", f.Basis, cite.ParseBasis),
 	}}
+	if stated.Time < published.Time {
+		return stated
+	}
+	return published
 }
 
-func (f fileProduct) read(r *form.Fields, field, name string) larder.Want {
+// strictest is the first rule of safety for a food or, where there is none with an end, of quality.
+func strictest(food coldchain.Food, storage coldchain.Storage) coldchain.KeepingRule {
+	keeping, err := coldchain.FindKeeping(food, storage)
+	if err == nil && len(keeping.Safety) > 0 && !keeping.Safety[0].NoEnd {
+		return keeping.Safety[0].KeepingRule
+	}
+	if err == nil && len(keeping.Quality) > 0 {
+		return keeping.Quality[0].KeepingRule
+	}
+	return coldchain.KeepingRule{}
+}
+
+func (f fileProduct) read(r *form.Fields, field, name string, food coldchain.Food, storage coldchain.Storage) larder.Want {
 	return larder.Want{
 		Name: name, Serving: form.Field(r, field+".serving", f.Serving, units.ParseMass), Pack: form.Field(r, field+".pack", f.Pack, units.ParseMass),
 		Meals: form.Field(r, field+".mealsAWeek", f.Meals, func(text string) (units.Ratio, error) {
@@ -128,6 +152,6 @@ func (f fileProduct) read(r *form.Fields, field, name string) larder.Want {
 			}
 			return units.Of(d, units.One)
 		}),
-		Served: form.Field(r, field+".served", f.Served, units.ParseRatio), Keeps: f.Keeps.read(r, field+".keeps"),
+		Served: form.Field(r, field+".served", f.Served, units.ParseRatio), Keeps: f.Keeps.read(r, field+".keeps", food, storage),
 	}
 }
