@@ -16,6 +16,9 @@
 // FindKeeping returns the published keeping times, those of safety and those of quality apart, and
 // CheckKeeping holds a food against them.
 //
+// ParasitePlan and ParasiteHold hold fish that is to be eaten raw against the published rules of freezing: the strictest decide,
+// the others are named, and figures too weak for raw fish are refused.
+//
 // Printed bands leave gaps (41 °F, then 42 °F). Here bands touch: a temperature exactly on a printed upper
 // edge stays in the lower band, anything above it belongs to the next, stricter one. Most rows of table
 // A-2 are from memory, and say so: check the print before relying on them, and follow local codes and the

@@ -1,0 +1,90 @@
+package coldchain_test
+
+import (
+	"fmt"
+	"time"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/yield/coldchain"
+)
+
+// A kokanee (invented) two weeks in a home freezer at 0 °F.
+func ExampleParasitePlan_Check() {
+	plan := coldchain.ParasitePlan{Freezer: units.Fahrenheit(0), Stored: 14 * 24 * time.Hour}
+	report, err := plan.Check()
+	fmt.Println(report.Treatment, err)
+	fmt.Println(report.Findings[0].Would)
+
+	plan.Freezer = units.Fahrenheit(-10)
+	report, err = plan.Check()
+	fmt.Println(report.Treatment, err)
+	for _, f := range report.Findings {
+		fmt.Printf("%s: %v (%v)\n", f.Rule.Name, f.Treatment, f.Rule.Standing)
+	}
+	// Output:
+	// not met <nil>
+	// 4 °F (2.2 °C) too warm: keep it at -20 °C (-4 °F) or below for 168h0m0s without a break, from loading the freezer
+	// met <nil>
+	// Food Code, 7 days: met (deciding)
+	// Food Code, 15 hours: not met (deciding)
+	// Food Code, 24 hours: not met (deciding)
+	// EU, 24 hours: cannot tell (named only)
+	// EU, 15 hours: not met (named only)
+	// Codex, 24 hours: cannot tell (named only)
+}
+
+// The record of a probe (invented): through -20 °C after 12 h, cold for five days, an open door, cold again.
+func ExampleParasiteHold() {
+	hour := func(n int, c float64) series.Reading[units.Temperature] {
+		return series.Reading[units.Temperature]{At: time.Duration(n) * time.Hour, Value: units.Celsius(c)}
+	}
+	record, _ := series.New([]series.Reading[units.Temperature]{
+		hour(0, 4), hour(12, -20), hour(14, -24), hour(132, -24), hour(134, -16), hour(136, -24), hour(200, -24),
+	})
+	report, err := coldchain.ParasiteHold(record, 120*time.Hour)
+	fmt.Println(report.Treatment, err)
+	week := report.Findings[0]
+	fmt.Println(week.Rule.Name+":", week.Held, "held,", week.Short, "missing")
+	// Output:
+	// not met <nil>
+	// Food Code, 7 days: 121h0m0s held, 47h0m0s missing
+}
+
+func ExampleParasiteRules() {
+	for _, r := range coldchain.ParasiteRules() {
+		if r.Standing == coldchain.Refused {
+			fmt.Println(r.Temperature.Text(units.FahrenheitScale, 0), r.Hold, r.Standing)
+		}
+	}
+	// Output:
+	// 0 °F 48h0m0s not to be used
+	// 0 °F 24h0m0s not to be used
+	// 14 °F 24h0m0s not to be used
+	// 122 °F 10m0s not to be used
+}
+
+func ExampleParasiteClock() { fmt.Println(coldchain.FromSolid) /* Output: from the fish being solid */ }
+
+func ExampleParasiteStanding() { fmt.Println(coldchain.Named) /* Output: named only */ }
+
+func ExampleTreatment() { fmt.Println(coldchain.NotTold) /* Output: cannot tell */ }
+
+func ExampleCarriers() {
+	fmt.Println(len(coldchain.Carriers()), coldchain.Carriers()[0].Fish)
+	// Output: 11 pike
+}
+
+func ExampleCarriersOf() {
+	for _, c := range coldchain.CarriersOf("rainbow trout")[:2] {
+		fmt.Println(c.Parasite+",", c.Waters+":", c.Note)
+	}
+	// Output:
+	// Diphyllobothrium nihonkaiense, Alaska, reported 2017: wild fish
+	// Diphyllobothrium ditremum, Superior, Huron, Ontario: several fish families
+}
+
+func ExampleParasiteExempt() {
+	fmt.Println(coldchain.ParasiteExempt())
+	// Output: exempt from freezing are farmed fish fed on pellets alone, molluscs, the tunas named there and washed roe: no wild fish of a lake (US FDA, Food Code (edition not stated), 3-402.11(B) (read))
+}
