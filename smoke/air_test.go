@@ -282,6 +282,15 @@ func FuzzWetBulb(f *testing.F) {
 		if dew, err := a.DewPoint(); err == nil {
 			require.False(t, dew.Above(wb), "%v %v", dew, wb)
 		}
+		for _, more := range []units.Ratio{1, units.PartsPerMillion, units.PerMille} {
+			wetter, err := AirByHumidityRatio(a.DryBulb(), a.HumidityRatio()+more, a.Pressure())
+			if err != nil {
+				continue
+			}
+			higher, err := wetter.WetBulb()
+			require.NoError(t, err)
+			require.False(t, higher.Below(wb), "more water never lowers the ceiling: %v to %v", wb, higher)
+		}
 	})
 }
 

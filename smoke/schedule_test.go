@@ -134,3 +134,64 @@ func checkTimetable(t *testing.T, p Plan, stages []Stage, bastings int) {
 	}
 	require.Equal(t, total, phases)
 }
+
+// Mass is neither made nor lost, and longer, hotter, drier and thinner move every figure the way they must.
+func FuzzPlan(f *testing.F) {
+	f.Add(uint8(30), uint8(60), uint8(200), uint8(100), uint8(90), uint8(20), uint8(98))
+	f.Add(uint8(0), uint8(10), uint8(40), uint8(85), uint8(0), uint8(60), uint8(80))
+	f.Fuzz(func(t *testing.T, dry, smoke, cook, hot, wet, humidity, activity uint8) {
+		cooking := Stage{
+			Kind: Cook, Air: units.Celsius(85 + float64(hot)/4), For: (30 + 2*time.Duration(cook)) * time.Minute,
+			DryAfter: units.State(min(time.Duration(wet), 29+2*time.Duration(cook)) * time.Minute),
+		}
+		s := twoKilograms(t, pnwLimit,
+			Stage{Kind: Dry, Air: units.Celsius(25), For: (1 + time.Duration(dry)) * time.Minute},
+			Stage{Kind: Smoke, Air: units.Celsius(45), For: (1 + time.Duration(smoke)) * time.Minute, Humidity: units.State(units.Ratio(humidity%100) * units.Percent)},
+			cooking)
+		s.Batch.WaterActivity = (75 + units.Ratio(activity%26)) * units.Percent
+		plan := func(s Schedule) (Plan, bool) {
+			p, err := s.Plan()
+			if err != nil {
+				require.ErrorContains(t, err, "it cannot stay wet so long")
+			}
+			return p, err == nil
+		}
+		p, ok := plan(s)
+		if !ok {
+			return
+		}
+		require.Equal(t, p.Final.Low+p.Loss.High, s.Batch.Mass)
+		require.Equal(t, p.Final.Likely+p.Loss.Likely, s.Batch.Mass)
+		require.Equal(t, p.Final.High+p.Loss.Low, s.Batch.Mass)
+		require.LessOrEqual(t, p.BeforeSmoke.Low, p.BeforeSmoke.High)
+		for _, m := range []Masses{p.Loss, p.Final} {
+			require.True(t, m.Low > 0 && m.Low <= m.Likely && m.Likely <= m.High)
+		}
+		require.LessOrEqual(t, p.BeforeSmoke.High, p.Loss.High)
+		require.True(t, !p.Fits || p.Core.Reached, "what fits is reached")
+		require.Equal(t, p.OverDried, p.BeforeSmoke.High > 60*units.Gram)
+
+		longer := s
+		longer.Stages = append(append([]Stage{}, s.Stages[:2]...), cooking)
+		longer.Stages[2].For += 20 * time.Minute
+		q, ok := plan(longer)
+		require.True(t, ok, "the rest is dry")
+		require.True(t, q.Fits || !p.Fits, "a longer cook never spoils the hold")
+		require.GreaterOrEqual(t, q.Loss.Low, p.Loss.Low)
+		require.GreaterOrEqual(t, q.Loss.High, p.Loss.High)
+
+		hotter := s
+		hotter.Stages = append(append([]Stage{}, s.Stages[:2]...), cooking)
+		hotter.Stages[2].Air = cooking.Air.Add(5 * units.Kelvins)
+		if q, ok = plan(hotter); ok {
+			require.True(t, q.Fits || !p.Fits, "a hotter cook never spoils the hold")
+			require.GreaterOrEqual(t, q.Loss.High, p.Loss.High)
+		}
+
+		stricter := s
+		stricter.Limit = DefaultCoreLimit()
+		q, ok = plan(stricter)
+		require.True(t, ok)
+		require.True(t, p.Fits || !q.Fits, "what fits the stricter limit fits the other")
+	})
+}
