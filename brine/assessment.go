@@ -16,7 +16,7 @@ const (
 	Meets Verdict = iota + 1
 	// Exceeds: nothing falls short, something is more than published.
 	Exceeds
-	// CannotTell: the recipe does not state something that decides, or the estimate lies on both sides of a limit.
+	// CannotTell: the recipe does not state something that decides, or its water phase salt was not measured.
 	CannotTell
 	// Differs: a figure that nobody has published.
 	Differs

@@ -9,8 +9,8 @@ import (
 
 // Check holds what a recipe states about its salting against published figures: what salt to fish or what strength it comes to, and what of
 // dose, time, temperature and water phase salt falls short, differs or is left out, by how much and where the published figure is
-// printed. A measured water phase salt goes before any estimate; without one the estimate decides only where all of it is below the
-// limit. Impossible figures are a units.RangeError. Nothing is rounded: a gram short is short.
+// printed. Where a recipe tells a figure in two ways, the lesser counts. Water phase salt is met by a measured one alone: an estimate decides only
+// where all of it is below the limit. Impossible figures are a units.RangeError. Nothing is rounded: a gram short is short.
 func Check(c Claim) (Assessment, error) {
 	if err := c.check(); err != nil {
 		return Assessment{}, err
@@ -20,7 +20,7 @@ func Check(c Claim) (Assessment, error) {
 	if err != nil {
 		return Assessment{}, err
 	}
-	for _, judge := range []func(Claim, *Assessment) error{judgeDose, judgeTime, judgeTemperature, judgeWaterPhaseSalt} {
+	for _, judge := range []func(Claim, *Assessment) error{judgeMethod, judgeDose, judgeTime, judgeTemperature, judgeWaterPhaseSalt} {
 		if err := judge(c, &a); err != nil {
 			return Assessment{}, err
 		}
@@ -58,31 +58,38 @@ func (c Claim) amounts(a *Assessment) (known bool, err error) {
 		}
 	}
 	switch {
-	case a.Method == DrySalted && c.SaltToFish.Given:
-		a.SaltToFish = c.SaltToFish.Value
 	case a.Method == DrySalted && salt > 0 && c.Fish.Given:
-		if a.SaltToFish, err = units.RatioOf(salt, c.Fish.Value); err != nil {
-			return false, err
-		}
-	case a.Method == WetBrined && c.Strength.Given:
-		a.Strength = c.Strength.Value
+		a.SaltToFish, err = units.RatioOf(salt, c.Fish.Value)
 	case a.Method == WetBrined && salt > 0 && c.Water.Given:
-		if a.Strength, err = strengthOf(salt, c.Water.Value); err != nil {
-			return false, err
-		}
+		a.Strength, err = strengthOf(salt, c.Water.Value)
 	}
-	return salt > 0, nil
+	if a.Method == DrySalted {
+		a.SaltToFish = lesser(c.SaltToFish, a.SaltToFish)
+	} else if a.Method == WetBrined {
+		a.Strength = lesser(c.Strength, a.Strength)
+	}
+	return salt > 0, err
 }
 
-// weighedOr is a weight as stated, or through the ingredient where it is told by volume; 0 where it is not known.
-func weighedOr(mass units.Stated[units.Mass], volume units.Stated[units.Volume], as Ingredient, substance Substance) (units.Mass, error) {
-	switch {
-	case mass.Given:
-		return mass.Value, nil
-	case !volume.Given || as == (Ingredient{}):
-		return 0, nil
+// lesser is a stated share, or the one worked out where that is less; 0 is not worked out.
+func lesser(stated units.Stated[units.Ratio], worked units.Ratio) units.Ratio {
+	if !stated.Given || worked > 0 && worked < stated.Value {
+		return worked
 	}
-	return as.massAs(substance, volume.Value)
+	return stated.Value
+}
+
+// weighedOr is a weight as stated, or through the ingredient where it is told by volume, the lesser of the two where it is told both ways; 0 where it
+// is not known.
+func weighedOr(mass units.Stated[units.Mass], volume units.Stated[units.Volume], as Ingredient, substance Substance) (units.Mass, error) {
+	if !volume.Given || as == (Ingredient{}) {
+		return mass.Value, nil
+	}
+	weighed, err := as.massAs(substance, volume.Value)
+	if err != nil || !mass.Given {
+		return weighed, err
+	}
+	return min(mass.Value, weighed), nil
 }
 
 // strengthOf is the share of salt in a volume of water measured at 60 °F, not held to saturation: a recipe may ask for too much.

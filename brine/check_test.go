@@ -94,6 +94,30 @@ func TestCheckToTheQuantum(t *testing.T) {
 	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.SaltToFish = units.Stated[units.Ratio]{}; c.Method = DrySalted }))
 }
 
+// No estimate passes a recipe, however long and thin: the highest that the model can come to is still not a measured share.
+func TestNoEstimatePasses(t *testing.T) {
+	for _, faces := range []Faces{OneFace, TwoFaces} {
+		for _, thickness := range []units.Length{units.Inch / 2, units.Inch, 2 * units.Inch} {
+			for hours := 1; hours <= 240; hours *= 3 {
+				for _, c := range []Claim{
+					{SaltToFish: units.State(30 * units.PerMille), Temperature: units.State(units.Fahrenheit(36))},
+					{Strength: units.State(26 * units.Percent), Temperature: units.State(units.Fahrenheit(36))},
+				} {
+					c.Thickness, c.Faces, c.Time, c.Loss = units.State(thickness), faces, units.State(time.Duration(hours)*time.Hour), units.State(20*units.Percent)
+					a, err := Check(c)
+					require.NoError(t, err)
+					require.GreaterOrEqual(t, a.Verdict, CannotTell)
+					require.False(t, a.Estimate.Citation.IsZero())
+				}
+			}
+		}
+	}
+}
+
+func TestUnknownCountsAsNotStated(t *testing.T) {
+	require.Equal(t, DefaultSaltLimit(), StrictestSaltLimit(ColdSmoked+1, LowOxygenPack+1))
+}
+
 func TestClaimsRefused(t *testing.T) {
 	for name, c := range map[string]Claim{
 		"no fish": {Fish: units.State(units.Mass(0))}, "too much fish": {Fish: units.State(101 * units.Kilogram)}, "negative salt": {Salt: units.State(units.Mass(-1))},
@@ -101,6 +125,8 @@ func TestClaimsRefused(t *testing.T) {
 		"negative dose": {SaltToFish: units.State(units.Ratio(-1))}, "dose above all": {SaltToFish: units.State(units.One + 1)}, "strength above all": {Strength: units.State(2 * units.One)},
 		"negative loss": {Loss: units.State(units.Ratio(-1))}, "negative share": {WaterPhaseSalt: units.State(units.Ratio(-1))}, "more than dissolves": {WaterPhaseSalt: units.State(27 * units.Percent)}, "no time": {Time: units.State(time.Duration(0))},
 		"a season": {Time: units.State(longest + 1)}, "no thickness": {Thickness: units.State(units.Length(0))}, "a temperature not set": {Temperature: units.State(units.Temperature{})},
+		"an unknown method": {Method: WetBrined + 1}, "unknown faces": {Faces: TwoFaces + 1}, "an unknown fatness": {Fatness: LeanFish + 1},
+		"an unknown smoking": {Smoked: ColdSmoked + 1}, "an unknown pack": {Pack: LowOxygenPack + 1},
 		"boiling": {Temperature: units.State(units.Celsius(100))}, "all lost": {SaltToFish: units.State(units.Percent), Loss: units.State(70 * units.Percent)},
 	} {
 		a, err := Check(c)

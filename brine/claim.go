@@ -1,6 +1,7 @@
 package brine
 
 import (
+	"fmt"
 	"time"
 
 	"example.org/lakelarder/units"
@@ -60,6 +61,19 @@ type Claim struct {
 
 // check refuses figures that no recipe can have.
 func (c Claim) check() error {
+	for _, w := range []struct {
+		what             string
+		got, first, last fmt.Stringer
+		unknown          bool // an unknown one would have no limit
+	}{
+		{"method", c.Method, DrySalted, WetBrined, c.Method > WetBrined}, {"faces", c.Faces, OneFace, TwoFaces, c.Faces > TwoFaces},
+		{"fatness", c.Fatness, FatFish, LeanFish, c.Fatness > LeanFish}, {"smoking", c.Smoked, HotSmoked, ColdSmoked, c.Smoked > ColdSmoked},
+		{"pack", c.Pack, AirPack, LowOxygenPack, c.Pack > LowOxygenPack},
+	} {
+		if w.unknown {
+			return units.RangeError{What: w.what, Got: w.got.String(), Low: w.first.String(), High: w.last.String()}
+		}
+	}
 	for _, m := range []struct {
 		what string
 		mass units.Stated[units.Mass]

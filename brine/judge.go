@@ -18,6 +18,21 @@ func leastBrine() (units.Ratio, error) {
 	return strengthOf(salt, units.Gallon)
 }
 
+// judgeMethod tells a recipe that is a dry cure and a brine at once: figures of the one say nothing of the other.
+func judgeMethod(c Claim, a *Assessment) error {
+	f := Finding{What: "method", Kind: Different, Published: "one method", Citation: cite.Citation{Where: "the recipe's own figures", Basis: cite.Computed}}
+	switch {
+	case a.Method == DrySalted && (c.Water.Given || c.Strength.Given):
+		f.Stated = "dry salted, with a brine"
+	case a.Method == WetBrined && c.SaltToFish.Given:
+		f.Stated = "wet brined, with salt to fish"
+	default:
+		return nil
+	}
+	a.find(f)
+	return nil
+}
+
 func judgeDose(c Claim, a *Assessment) error {
 	switch {
 	case a.Method == MethodNotStated:

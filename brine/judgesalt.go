@@ -28,10 +28,10 @@ func judgeWaterPhaseSalt(c Claim, a *Assessment) error {
 	case ok && best < limit.Least:
 		f.Kind, f.Stated = Short, "at most "+percent(best)+", as estimated from what is"
 		f.Difference = percent(limit.Least - best)
-	case a.Estimate.Citation.IsZero() || a.Estimate.Low < limit.Least:
+	case a.Estimate.Citation.IsZero():
 		f.Kind = NotStated
-	default:
-		return nil
+	default: // the model is not a lower bound: drip takes salt away, and the loin gets it last
+		f.Kind, f.Stated = NotStated, percent(a.Estimate.Low)+" to "+percent(a.Estimate.High)+" by estimate, none measured, from what is"
 	}
 	a.find(f)
 	return nil

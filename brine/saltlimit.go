@@ -53,9 +53,15 @@ func SaltLimits() []SaltLimit { return append([]SaltLimit(nil), saltLimits[:]...
 func DefaultSaltLimit() SaltLimit { return saltLimits[0] }
 
 // StrictestSaltLimit returns the highest published limit without nitrite that can apply to fish smoked and packed so; what is not stated,
-// by the fish or by the rule, can apply. With both open it is 3.5 %, the DefaultSaltLimit. A limit with nitrite never comes out
+// by the fish or by the rule, can apply, and what is unknown counts as not stated. With both open it is 3.5 %, the DefaultSaltLimit. A limit with nitrite never comes out
 // of it: a factor of ten in nitrite is dangerous, and fish at home needs none.
 func StrictestSaltLimit(smoked Smoking, pack Pack) SaltLimit {
+	if smoked > ColdSmoked {
+		smoked = SmokingNotStated
+	}
+	if pack > LowOxygenPack {
+		pack = PackNotStated
+	}
 	var strictest SaltLimit
 	for _, l := range saltLimits {
 		applies := (l.Pack == pack || l.Pack == PackNotStated || pack == PackNotStated) &&

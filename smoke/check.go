@@ -81,14 +81,19 @@ func (c Claim) coreFindings(limit CoreLimit) (all []RecipeFinding) {
 	return all
 }
 
-// airFindings judges the smoker of a hot smoke, when its air or time is stated.
+// airFindings judges the smoker of a hot smoke, when its air or time is stated: by the limit, and by the core and hold that the recipe
+// states, where they are more.
 func (c Claim) airFindings(limit CoreLimit) (all []RecipeFinding) {
 	finish, longest := chamber("AIR-200-225"), chamber("TIME-12")
+	core, hold := limit.AtLeast, max(limit.Hold, c.Hold.Value) // what the recipe says of itself must fit into it too
+	if c.Core.Value.Above(core) {
+		core = c.Core.Value
+	}
 	air := RecipeFinding{What: "air of the smoker", Stated: bothScales(c.Air.Value), Published: bothScales(finish.AtLeast) + " to " + bothScales(finish.AtMost), Citation: finish.Citation}
 	switch {
 	case !c.Air.Given:
-	case !c.Air.Value.Above(limit.AtLeast): // no core comes to the temperature of the air, let alone above it
-		air.Kind, air.Published, air.Difference, air.Citation = Short, "hotter than the core, "+bothScales(limit.AtLeast), degrees(limit.AtLeast, c.Air.Value), limit.Citation
+	case !c.Air.Value.Above(core): // no core comes to the temperature of the air, let alone above it
+		air.Kind, air.Published, air.Difference, air.Citation = Short, "hotter than the core, "+bothScales(core), degrees(core, c.Air.Value), limit.Citation
 		all = append(all, air)
 	case c.Air.Value.Below(finish.AtLeast):
 		air.Kind, air.Difference = Different, degrees(finish.AtLeast, c.Air.Value)
@@ -101,8 +106,8 @@ func (c Claim) airFindings(limit CoreLimit) (all []RecipeFinding) {
 	smoking := RecipeFinding{What: "time in the smoker", Stated: c.Time.Value.String(), Published: "at most " + longest.Within.String(), Citation: longest.Citation}
 	switch {
 	case !c.Time.Given:
-	case c.Time.Value < limit.Hold:
-		smoking.Kind, smoking.Published, smoking.Difference, smoking.Citation = Short, "a hold of "+limit.Hold.String(), (limit.Hold - c.Time.Value).String(), limit.Citation
+	case c.Time.Value < hold:
+		smoking.Kind, smoking.Published, smoking.Difference, smoking.Citation = Short, "a hold of "+hold.String(), (hold - c.Time.Value).String(), limit.Citation
 		all = append(all, smoking)
 	case c.Time.Value > longest.Within:
 		smoking.Kind, smoking.Difference = TooLong, (c.Time.Value - longest.Within).String()

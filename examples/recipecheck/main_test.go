@@ -50,7 +50,7 @@ func written(t *testing.T, text string) string {
 // Michigan data base of 1997 (180 °F for 30 min, below 36 °F, 14 days).
 func TestSound(t *testing.T) {
 	contains(t, printed(t, "-in", "sound.json"), "Invented for demonstration", "raw fish in pint jars, dial gauge, above 4,000 ft to 6,000 ft", "pressure on the gauge: 13 psi [1]",
-		"time at pressure: 100 min [1]", "dry salted, 3.00 % of salt to fish", "water phase salt, measured in the loin: at least 3.5 %", "at least 180 °F", "at most 14",
+		"time at pressure: 100 min [1]", "dry salted, 3.00 % of salt to fish", "water phase salt, measured in the loin: at least 3.5 %", "5.11 % (5.63 %) 6.26 %", "at least 180 °F", "at most 14",
 		"VERDICT: MEETS\n", "no proof of what is in a jar", "CAUTIONS", "[1] USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015), Fish in Pint Jars, p. 5-10 (read)")
 	metric := printed(t, "-in", "sound.json", "-units", "metric")
 	contains(t, metric, "1,219 m to 1,828 m", "13 psi (89.7 kPa)", "headspace: 25 mm", "at least 82.3 °C", "at most 3.3 °C", "at most 2.2 °C", "VERDICT: MEETS\n")
@@ -117,8 +117,9 @@ func TestOneChange(t *testing.T) {
 		{`"60 g"`, `"100 g"`, "differs", "no dose between 3 % and 1:4 published"},
 		{`"60 g"`, `""`, "cannot tell", "salt to fish: not stated"},
 		{`"2 kg"`, `"2100 g"`, "falls short", "salt to fish: 2.86 % stated, 3.00 % published"},
-		{`"48 h"`, `"8 h"`, "cannot tell", "water phase salt: not stated, 3.50 % published"},
-		{`"48 h"`, `"20 min"`, "falls short", "water phase salt: at most"},
+		{`"4.2 %"`, `"3.4 %"`, "falls short", "water phase salt: 3.40 % stated, 3.50 % published, short by 0.10 %"},
+		{`"4.2 %"`, `""`, "cannot tell", "water phase salt: 5.11 % to 6.26 % by estimate, none measured"},
+		{`"48 h"`, `""`, "cannot tell", "time: not stated"},
 		{`"37 °F"`, `"39 °F"`, "falls short", "temperature: 39 °F stated, at most 38 °F published, too warm by 1.0 °F"},
 		{`"180 °F"`, `"179 °F"`, "falls short", "core: 179.00 °F (81.67 °C) stated, 180.00 °F (82.22 °C) published, short by 1.00 °F"},
 		{`"180 °F"`, `""`, "cannot tell", "core: 180.00 °F (82.22 °C) published, not stated"},
@@ -132,7 +133,9 @@ func TestOneChange(t *testing.T) {
 		{`"air",`, `"",`, "cannot tell", "pack: not stated"},
 		{`"hot"`, `"cold"`, "not published", "no home process is published for cold-smoked fish"},
 		{`"hot"`, `""`, "cannot tell", "method: not stated"},
-		{`"20 %"`, `""`, "cannot tell", "water phase salt: not stated"},
+		{`"salt": "60 g"`, `"salt": "60 g", "saltToFish": "2.9 %"`, "falls short", "salt to fish: 2.90 % stated"},
+		{`"salt": "60 g"`, `"salt": "60 g", "water": "1 gal"`, "differs", "dry salted, with a brine"},
+		{`"30 min"`, `"7 h"`, "falls short", "time in the smoker: 6h0m0s stated, a hold of 7h0m0s published"},
 		{`"product": "fish"`, `"product": "tuna"`, "meets", "raw tuna in pint jars"},
 		{`"raw"`, `"as smoked"`, "not published", "its tables are for packs: raw"},
 	} {

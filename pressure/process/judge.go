@@ -55,12 +55,15 @@ func timeFindings(c Claim, published []Schedule) []Finding {
 	}, c.ComeUp, published)...)
 }
 
-// waterFindings judges water where a volume is printed for it: a depth says nothing about quarts.
+// waterFindings judges water where a volume is printed for it: a depth says nothing about quarts, but that there is some.
 func waterFindings(c Claim, published []Schedule) []Finding {
 	found := against(figure[units.Volume]{
 		what: "water", text: quarts, may: true,
 		of: func(s Schedule) (units.Volume, cite.Citation) { return s.Water.Volume, s.WaterCitation },
 	}, c.Water, published)
+	if len(found) == 0 && c.Water.Given && c.Water.Value == 0 { // whatever the row: a canner without water makes no steam
+		return []Finding{{What: "water", Kind: Short, Stated: quarts(0), Published: "2 to 3 in deep", Citation: generalWater}}
+	}
 	first := published[0]
 	for _, s := range published {
 		if s.Water != first.Water {
