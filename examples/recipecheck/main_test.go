@@ -50,7 +50,7 @@ func written(t *testing.T, text string) string {
 // Michigan data base of 1997 (180 °F for 30 min, below 36 °F, 14 days).
 func TestSound(t *testing.T) {
 	contains(t, printed(t, "-in", "sound.json"), "Invented for demonstration", "raw fish in pint jars, dial gauge, above 4,000 ft to 6,000 ft", "pressure on the gauge: 13 psi [1]",
-		"time at pressure: 100 min [1]", "dry salted, 3.00 % of salt to fish", "water phase salt, measured in the loin: at least 3.5 %", "5.11 % (5.63 %) 6.26 %", "at least 180 °F", "at most 14",
+		"time at pressure: 100 min [1]", "dry salted, 3.00 % of salt to fish", "water phase salt, measured in the loin: at least 3.5 %", "at least 180 °F", "at most 14",
 		"VERDICT: MEETS\n", "no proof of what is in a jar", "CAUTIONS", "[1] USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015), Fish in Pint Jars, p. 5-10 (read)")
 	metric := printed(t, "-in", "sound.json", "-units", "metric")
 	contains(t, metric, "1,219 m to 1,828 m", "13 psi (89.7 kPa)", "headspace: 25 mm", "at least 82.3 °C", "at most 3.3 °C", "at most 2.2 °C", "VERDICT: MEETS\n")
@@ -101,7 +101,6 @@ func TestOneChange(t *testing.T) {
 		{`"100 min"`, `"1 h 50 min"`, "exceeds", "process time: 110 min stated, 100 min published, more by 10 min"},
 		{`"vent": "10 min"`, `"vent": "9 min"`, "falls short", "vent time: 9 min stated, 10 min published, short by 1 min"},
 		{`"vent": "10 min",`, ``, "cannot tell", "vent time: not stated, 10 min published"},
-		{`"1 in",` + "\n    \"faces\"", `"2 in",` + "\n    \"faces\"", "cannot tell", "water phase salt: not stated, 3.50 % published"},
 		{`"headspace": "1 in"`, `"headspace": "1/2 in"`, "differs", "headspace: 0.5 in stated, 1 in published"},
 		{`"4350 ft"`, `"6000 ft"`, "meets", ""},
 		{`"4350 ft"`, `"6001 ft"`, "falls short", "pressure: 13 psi stated, 14 psi published, short by 1 psi"},
@@ -140,7 +139,8 @@ func TestOneChange(t *testing.T) {
 		{`"raw"`, `"as smoked"`, "not published", "its tables are for packs: raw"},
 	} {
 		out := printed(t, "-in", changed(t, "sound.json", c.old, c.new))
-		contains(t, out, "VERDICT: "+strings.ToUpper(c.verdict)+"\n", c.line)
+		require.Contains(t, out, "VERDICT: "+strings.ToUpper(c.verdict)+"\n", "%s for %s", c.new, c.old)
+		contains(t, out, c.line)
 	}
 }
 
@@ -218,7 +218,7 @@ func TestBroken(t *testing.T) {
 		{`"14 days"`, `"14"`, `smoke.days: cannot read "14" as whole days`},
 		{`"14 days"`, `"two weeks"`, "smoke.days"},
 		{`"hot"`, `"warm"`, `smoke.method: cannot read "warm"`},
-		{`"20 %"`, `"90 %"`, "cure: loss 90 % is out of range"},
+		{`"20 %"`, `"190 %"`, "cure: loss 190 % is out of range"},
 		{`"vent"`, `"venting"`, `unknown field "venting"`},
 		{`"smoke"`, `"smoker"`, `unknown field "smoker"`},
 		{`"title": "Half to jars, half to the smoker, at Tamarack Reservoir"`, `"title": ""`, "title: expected the recipe's name"},
