@@ -164,6 +164,6 @@ func downTo(core series.Series[units.Temperature], to units.Temperature) (time.D
 }
 
 var coldAtOnce = cite.Caution{
-	Text:     "cool at once to 38 °F (3.3 °C) or below: spread out, uncovered, in moving cold air; hours are a limit, not a plan",
+	Text:     "cool smoked fish at once to 38 °F (3.3 °C) or below: the hours of a rule are a limit, not a plan",
 	Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.8(1)", Basis: cite.Read},
 }

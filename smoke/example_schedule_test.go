@@ -324,7 +324,7 @@ func ExampleKeep() {
 	// Output:
 	// 2.2 °C 14 days <nil>
 	// 0
-	// freeze smoked fish in a vacuum or sealed pack and open the pack before it thaws: without air botulinum toxin can form unseen; the trade needs a variance for it
+	// freeze smoked fish in a vacuum or sealed pack: no home guidance keeps it in the refrigerator, and the trade needs a variance to pack it so
 }
 
 func ExampleCheckJarLoss() {

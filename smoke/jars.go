@@ -14,7 +14,7 @@ type JarLoss struct {
 	Cautions    []cite.Caution
 }
 
-// CheckJarLoss returns whether a loss of weight in smoking lies within the 10 to 30 % for which the process of smoked fish in jars was tested; drier, packed
+// CheckJarLoss returns whether a loss in smoking, of the weight that enters the smoker, lies within the 10 to 30 % for which the process of smoked fish in jars was tested; drier, packed
 // tight, the jars heat more slowly than the process allows for. The loss must be 0 to 100 %: otherwise a units.RangeError. The process itself, its jars, its
 // water and its canner are for package process and for the printed guide to say. Source: J. Food Prot. 56(7):619, abstract.
 func CheckJarLoss(loss units.Ratio) (JarLoss, error) {

@@ -60,7 +60,7 @@ var (
 		Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.6", Basis: cite.Read},
 	}
 	dryCold = cite.Caution{
-		Text:     "fish for cold smoking is dried at 40 °F (4.4 °C) or below; warm drying belongs to hot smoking alone and is kept short",
+		Text:     "fish for cold smoking is dried at 40 °F (4.4 °C) or below: warm drying is for hot smoking alone",
 		Citation: cite.Citation{Source: cite.FDAColdSmoked2001, Where: "text based on the AFDO code", Basis: cite.Read},
 	}
 )

@@ -89,15 +89,19 @@ func Keep(pack Pack) (Storage, error) {
 	}
 	s.Cautions = []cite.Caution{stateLaw, tenDays, frozenMonths, listeriaWeek, atRisk}
 	if pack != AirPack {
-		s.Cautions = append([]cite.Caution{vacuumVariance, vacuumService, vacuumSalt}, s.Cautions...)
+		s.Cautions = append([]cite.Caution{vacuumVariance, vacuumThaw, vacuumService, vacuumSalt}, s.Cautions...)
 	}
 	return s, nil
 }
 
 var (
 	vacuumVariance = cite.Caution{
-		Text:     "freeze smoked fish in a vacuum or sealed pack and open the pack before it thaws: without air botulinum toxin can form unseen; the trade needs a variance for it",
+		Text:     "freeze smoked fish in a vacuum or sealed pack: no home guidance keeps it in the refrigerator, and the trade needs a variance to pack it so",
 		Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.18", Basis: cite.Read},
+	}
+	vacuumThaw = cite.Caution{
+		Text:     "open the pack before it thaws: without air, above 38 °F (3.3 °C) the time to botulinum toxin falls sharply",
+		Citation: cite.Citation{Source: cite.MSUEThawing, Where: "as summarised in a trade magazine", Basis: cite.Read},
 	}
 	vacuumService = cite.Caution{
 		Text:     "oxygen-free packs of smoked fish are not allowed in food service unless heat-processed in the pack",
@@ -108,7 +112,7 @@ var (
 		Citation: cite.Citation{Source: cite.MaineRules01001Ch359, Where: "s. 2(C)(1)-(2) and s. 3(A)", Basis: cite.Read},
 	}
 	stateLaw = cite.Caution{
-		Text:     "38 °F (3.3 °C) is the law of four states for smoked fish; a home refrigerator is checked with a thermometer",
+		Text:     "38 °F (3.3 °C) is the law of four states for smoked fish; the home figure is colder still",
 		Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.8(1); also Maine ch. 359 s. 3(A), 10 NYCRR 14-1.35, Wisconsin ATCP 70.18(2)", Basis: cite.Read},
 	}
 	tenDays = cite.Caution{

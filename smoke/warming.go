@@ -56,7 +56,7 @@ func WetThenDry(air Air, wet, total time.Duration) ([]Phase, error) {
 const longestSmoking = 48 * time.Hour
 
 // WarmCore returns when the core of a fillet comes to a limit, as a range: High is the thick fillet in the least film, Low the thin one
-// in the greatest, Likely the mean of both. WarmCautions says what the model assumes. Phases must be one or more, each above zero and together at most
+// in the greatest, Likely the mean thickness in the likely film. WarmCautions says what the model assumes. Phases must be one or more, each above zero and together at most
 // 48 h, media in -20 to 200 °C; the limit from 1 K above the start to 100 °C; slab and film must be in order (2 mm to 20 cm, start -1 to 60 °C): otherwise a
 // units.RangeError. Times are rounded up to the second. Source: slab with convection, the full series.
 func WarmCore(slab Slab, film Film, limit units.Temperature, phases ...Phase) (Warming, error) {
