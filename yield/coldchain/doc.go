@@ -8,7 +8,8 @@
 // limits themselves. WatchExposure is the same for a live probe, with the time each rule has left.
 //
 // IceDays says how many days on ice a record is worth, and Spoilage.Left what is left of the life published for
-// a fish: when it stops being good, never that it is safe.
+// a fish: when it stops being good, never that it is safe. TimeToToxin and ToxinShare are the envelopes of
+// botulinum, beside the limits of Exposure and never instead of them.
 //
 // IceFor counts the ice of a trip, ChillIce that for the fish and MeltRate that for the box; ChillTime says how
 // long the middle of a fish takes. Ice is rounded up and times are ranges.

@@ -1,0 +1,231 @@
+package coldchain
+
+import (
+	"math"
+	"testing"
+	"time"
+
+	"example.org/lakelarder/internal/printed"
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
+	"github.com/stretchr/testify/require"
+)
+
+func toxinShare(t *testing.T, s series.Series[units.Temperature]) units.Ratio {
+	t.Helper()
+	share, err := ToxinShare(s, longest)
+	require.NoError(t, err)
+	return share.Share
+}
+
+// Source: Skinner and Larkin 1998; Baker and Genigeorgis 1990; all recalled.
+func TestToxinConstants(t *testing.T) {
+	code := map[string]float64{
+		"any food: constant": anyFoodConstant, "any food: per degree C": anyFoodSlope, "any food: over degrees C": anyFoodPole,
+		"fish: constant": fishConstant, "fish: per degree C": fishSlope, "fish: over degrees C": fishPole,
+		"fish: per log10 of spores": fishSpores,
+	}
+	rows := printed.Table(t, "coldchain/toxin-constants.csv")
+	require.Len(t, rows, len(code))
+	rows.Each(t, func(t *testing.T, r printed.Row) {
+		require.Contains(t, code, r.Text("name"))
+		require.Equal(t, r.Float("value"), code[r.Text("name")])
+		citation := anyFoodCitation
+		if r.Text("source") != citation.Source.Key() {
+			citation = fishCitation
+		}
+		require.Equal(t, provenance(r), provenanceOf(citation))
+		require.NoError(t, citation.Check())
+	})
+}
+
+// Computed outside this library from the two equations.
+func TestTimeToToxin(t *testing.T) {
+	printed.Table(t, "coldchain/toxin-times.csv").Each(t, func(t *testing.T, r printed.Row) {
+		at := celsius(t, r, "temp_c")
+		var got ToxinTime
+		var err error
+		if r.Has("log10_spores") {
+			got, err = TimeToToxinInFish(at, quantity(t, r, "log10_spores", units.One))
+		} else {
+			got, err = TimeToToxin(at)
+		}
+		require.NoError(t, err)
+		printed.Within(t, r, "days", inDays(got.Time))
+		require.Equal(t, at, got.Temperature)
+		require.Equal(t, r.Text("source"), got.Citation.Source.Key())
+		require.True(t, got.Citation.Unverified())
+		require.Contains(t, got.Cautions[1].Text, "from memory")
+	})
+}
+
+// Source: Garcia et al. 1987 and Garcia and Genigeorgis 1987, abstracts. The envelope is shorter than every time to toxin found in salmon.
+func TestEnvelopeIsShorterThanTheStudies(t *testing.T) {
+	printed.Table(t, "coldchain/toxin-studies.csv").Each(t, func(t *testing.T, r printed.Row) {
+		got, err := TimeToToxin(celsius(t, r, "temp_c"))
+		require.NoError(t, err)
+		require.Less(t, got.Time, ofDays(t, r, "earliest_days"))
+		if r.Has("to_days") {
+			require.Less(t, r.Float("earliest_days"), r.Float("to_days"))
+		}
+	})
+}
+
+// More warmth and more spores never give more time.
+func TestTimeToToxinFalls(t *testing.T) {
+	before := time.Duration(math.MaxInt64)
+	inFish := [7]time.Duration{}
+	for c := 3.0; c <= 45; c += 0.25 {
+		got, err := TimeToToxin(units.Celsius(c))
+		require.NoError(t, err)
+		require.Less(t, got.Time, before)
+		before = got.Time
+		for logs := range inFish {
+			got, err := TimeToToxinInFish(units.Celsius(c), units.Ratio(logs)*units.One)
+			require.NoError(t, err)
+			if c > 3 {
+				require.Less(t, got.Time, inFish[logs])
+			}
+			if logs > 0 {
+				require.Less(t, got.Time, inFish[logs-1])
+			}
+			inFish[logs] = got.Time
+		}
+	}
+}
+
+func TestToxinRefuses(t *testing.T) {
+	for name, at := range map[string]units.Temperature{
+		"not set": {}, "frozen": units.Celsius(-18), "just below zero": units.Celsius(-0.01), "zero": units.Celsius(0), "just above zero": units.Celsius(0.01),
+		"below the envelope": units.Celsius(2.99), "above it": units.Celsius(45.01), "boiling": units.Celsius(100),
+	} {
+		_, err := TimeToToxin(at)
+		require.ErrorIs(t, err, units.ErrRange, name)
+		require.ErrorContains(t, err, "turns over", name)
+		_, err = TimeToToxinInFish(at, 2*units.One)
+		require.ErrorIs(t, err, units.ErrRange, name)
+	}
+	for _, logs := range []units.Ratio{-1, 6*units.One + 1} {
+		_, err := TimeToToxinInFish(units.Celsius(5), logs)
+		require.ErrorIs(t, err, units.ErrRange)
+	}
+	one, err := series.New([]series.Reading[units.Temperature]{{Value: units.Celsius(5)}})
+	require.NoError(t, err)
+	hot := units.Celsius(100.5)
+	for name, c := range map[string]struct {
+		record series.Series[units.Temperature]
+		maxGap time.Duration
+	}{
+		"one reading":  {one, hour},
+		"no gap":       {record(t, flat(hour, 40)), 0},
+		"past boiling": {record(t, segment{hour, hot, hot}), hour},
+	} {
+		_, err := ToxinShare(c.record, c.maxGap)
+		require.ErrorIs(t, err, units.ErrRange, name)
+	}
+	_, err = ToxinShare(series.Series[units.Temperature]{}, hour)
+	require.ErrorIs(t, err, series.ErrEmpty)
+	at := units.Celsius(45)
+	_, err = ToxinShare(record(t, segment{250 * 365 * day, at, at}), 290*365*day)
+	require.NoError(t, err, "the longest record at the warmest is four million of its time")
+}
+
+// Computed by exact integration outside this library, checked there by Simpson's rule.
+func TestHistoryToxin(t *testing.T) {
+	records := histories(t, "coldchain/records/histories.csv")
+	printed.Table(t, "coldchain/history-results.csv").Each(t, func(t *testing.T, r printed.Row) {
+		printed.Within(t, r, "skinner_larkin_fraction", units.In(toxinShare(t, records[r.Text("id")]), units.One, 12))
+	})
+}
+
+// The integral against Simpson's rule with ten thousand steps.
+func TestToxinIntegral(t *testing.T) {
+	for _, c := range [][2]float64{{3, 3.001}, {3, 4}, {3, 45}, {3.7, 9.2}, {10, 10.5}, {20, 33.3}, {44, 45}} {
+		a, b, n := c[0], c[1], 10_000
+		h := (b - a) / float64(n)
+		sum := toxinRate(a) + toxinRate(b)
+		for i := 1; i < n; i++ {
+			sum += float64(float64(2+2*(i%2)) * toxinRate(a+float64(float64(i)*h)))
+		}
+		require.InEpsilon(t, float64(sum*h)/3, toxinIntegral(a, b), 1e-9, c)
+	}
+}
+
+// Only 3 to 45 °C counts, both included, and a line counts for the part of its time in there.
+func TestToxinCountsWhereItGrows(t *testing.T) {
+	level := func(c float64) units.Ratio {
+		at := units.Celsius(c)
+		return toxinShare(t, record(t, segment{day, at, at}))
+	}
+	for _, c := range []float64{-18, -1, 0, 0.001, 2.9999, 45.0001, 60} {
+		require.Zero(t, level(c), c)
+	}
+	for _, c := range []float64{3, 3.0001, 44.9999, 45} {
+		require.Positive(t, level(c), c)
+	}
+	// A day from -39 to 45 °C is half a day from 3 to 45 °C; so is the way down from 87 °C.
+	half := toxinShare(t, record(t, segment{12 * hour, units.Celsius(3), units.Celsius(45)}))
+	require.InDelta(t, int64(half), int64(toxinShare(t, record(t, segment{day, units.Celsius(-39), units.Celsius(45)}))), 1e3)
+	require.InDelta(t, int64(half), int64(toxinShare(t, record(t, segment{day, units.Celsius(87), units.Celsius(3)}))), 1e3)
+	// At one temperature the share is the time over the time to toxin.
+	at, err := TimeToToxin(units.Celsius(8))
+	require.NoError(t, err)
+	whole := toxinShare(t, record(t, segment{at.Time, units.Celsius(8), units.Celsius(8)}))
+	require.InDelta(t, int64(units.One), int64(whole), 1e3)
+}
+
+func TestToxinCautions(t *testing.T) {
+	s := record(t, flat(20*hour, 120), flat(30*hour, 34), flat(40*hour, 60))
+	share, err := ToxinShare(s, 40*hour)
+	require.NoError(t, err)
+	require.Len(t, share.Cautions, 5)
+	require.Contains(t, share.Cautions[3].Text, "do not eat it")
+	require.Contains(t, share.Cautions[4].Text, "takes nothing back")
+	share, err = ToxinShare(s, 30*hour)
+	require.NoError(t, err)
+	require.Equal(t, 40*hour, share.Unknown.Round(time.Microsecond))
+	require.Contains(t, share.Cautions[len(share.Cautions)-2].Text, "gaps longer than 30h0m0s")
+	require.Len(t, share.Cautions, 5)
+}
+
+// Warming up to 45 °C never lowers the share; a reading more changes nothing but the last rounding, and the order nothing at all.
+func FuzzToxinAddsUp(f *testing.F) {
+	f.Add([]byte{10, 200, 120, 3, 230, 90, 40, 80, 90, 200, 1, 255, 60, 255}, uint8(3), uint16(30))
+	f.Add([]byte{86, 10, 87, 10, 85, 10, 170, 9, 171, 9}, uint8(0), uint16(1))
+	f.Fuzz(func(t *testing.T, data []byte, at uint8, by uint16) {
+		readings := weather(data)
+		for i := range readings {
+			if readings[i].Value.Above(units.Celsius(45)) {
+				readings[i].Value = units.Celsius(45)
+			}
+		}
+		if len(readings) < 2 {
+			return
+		}
+		slack := func(share units.Ratio, lines int) float64 { return float64(share)*2e-8 + float64(lines) }
+		whole := toxinShare(t, made(t, readings))
+
+		warmer := append([]series.Reading[units.Temperature](nil), readings...)
+		for i := int(at); i < len(warmer); i += 3 {
+			if up := warmer[i].Value.Add(units.TemperatureChange(by) * 4_000); !up.Above(units.Celsius(45)) {
+				warmer[i].Value = up
+			}
+		}
+		require.GreaterOrEqual(t, float64(toxinShare(t, made(t, warmer)))+slack(whole, len(readings)), float64(whole))
+
+		i := int(at) % (len(readings) - 1)
+		a, b := readings[i], readings[i+1]
+		change, err := b.Value.Sub(a.Value)
+		require.NoError(t, err)
+		middle := series.Reading[units.Temperature]{At: a.At + (b.At-a.At)/2, Value: a.Value.Add(change / 2)}
+		split := append(append(append([]series.Reading[units.Temperature](nil), readings[:i+1]...), middle), readings[i+1:]...)
+		require.InDelta(t, float64(whole), float64(toxinShare(t, made(t, split))), slack(whole, 2))
+
+		end := readings[len(readings)-1].At
+		var turned []series.Reading[units.Temperature]
+		for j := len(readings) - 1; j >= 0; j-- {
+			turned = append(turned, series.Reading[units.Temperature]{At: end - readings[j].At, Value: readings[j].Value})
+		}
+		require.Equal(t, whole, toxinShare(t, made(t, turned)))
+	})
+}
