@@ -94,18 +94,23 @@ func (f RecipeFinding) String() string {
 }
 
 // Assessment is what Check found. Governing is the core limit that a hot smoke is judged by. Refusal says why nothing is published when the Verdict
-// is RecipeNotPublished. Findings come with the worst first, and within one verdict in the order of Claim.
+// is RecipeNotPublished. Jar is what CheckForJars judges by, with neither Governing nor Storage; else it is zero. Findings come with the worst
+// first, and within one verdict in the order of Claim.
 type Assessment struct {
 	Verdict   RecipeVerdict
 	Governing CoreLimit
 	Storage   Storage
 	Refusal   string
+	Jar       JarLoss
 	Findings  []RecipeFinding
 }
 
 // Cautions returns what must be shown beside the verdict. It is never empty; the slice is the caller's own.
 func (a Assessment) Cautions() []cite.Caution {
 	all := []cite.Caution{airIsNotCore}
+	if a.Jar.Most > 0 {
+		return append(append(all, forJarsOnly, lightUnseen), a.Jar.Cautions...)
+	}
 	if a.Governing.ID != "" {
 		all = append(all, holdCautions(a.Governing)...)
 	}

@@ -2,7 +2,6 @@ package smoke
 
 import (
 	"fmt"
-	"sort"
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -37,20 +36,15 @@ func CheckAgainst(limit CoreLimit, c Claim) (Assessment, error) {
 		a.Findings = append(a.Findings, c.coreFindings(limit)...)
 		a.Findings = append(a.Findings, c.airFindings(limit)...)
 	case ColdSmoke:
-		a.Refusal = "no home process is published for cold-smoked fish: it stays raw, and the trade does it with measured salt, freezing against parasites and a variance"
+		a.Refusal = coldRefusal
 		a.Findings = append(a.Findings, c.coldFindings()...)
 	}
 	a.Findings = append(a.Findings, c.storageFindings(storage)...)
-	sort.SliceStable(a.Findings, func(i, j int) bool { return a.Findings[i].Kind.verdict() > a.Findings[j].Kind.verdict() })
-	a.Verdict = RecipeMeets
-	if len(a.Findings) > 0 {
-		a.Verdict = a.Findings[0].Kind.verdict()
-	}
-	if a.Refusal != "" {
-		a.Verdict = RecipeNotPublished
-	}
+	a.judge()
 	return a, nil
 }
+
+const coldRefusal = "no home process is published for cold-smoked fish: it stays raw, and the trade does it with measured salt, freezing against parasites and a variance"
 
 // coreFindings judges core and hold. A core that another published rule asks for says so.
 func (c Claim) coreFindings(limit CoreLimit) (all []RecipeFinding) {

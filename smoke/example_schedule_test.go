@@ -333,7 +333,7 @@ func ExampleCheckJarLoss() {
 	fmt.Println(j.Cautions[0].Text)
 	// Output:
 	// false <nil>
-	// the process was tested at losses of 10 to 30 % alone: do not can this fish; eat it, or freeze it
+	// the process was tested at losses of 10 to 30 % alone: do not can this fish; cook it through and eat it, or freeze it
 }
 
 func ExampleChamberRules() {
@@ -346,6 +346,7 @@ func ExampleChamberRules() {
 	// COLD-90-20 32.2 °C 20h0m0s
 	// COLD-50-24 10 °C 24h0m0s
 	// TIME-12 225 °F 12h0m0s
+	// LIGHT-140-160 160 °F 2h0m0s
 }
 
 func ExampleMethod() {

@@ -14,6 +14,12 @@ type JarLoss struct {
 	Cautions    []cite.Caution
 }
 
+// The losses that were tested.
+const (
+	jarLeast = 10 * units.Percent
+	jarMost  = 30 * units.Percent
+)
+
 // CheckJarLoss returns whether a loss in smoking, of the weight that enters the smoker, lies within the 10 to 30 % for which the process of smoked fish in jars was tested; drier, packed
 // tight, the jars heat more slowly than the process allows for. The loss must be 0 to 100 %: otherwise a units.RangeError. The process itself, its jars, its
 // water and its canner are for package process and for the printed guide to say. Source: J. Food Prot. 56(7):619, abstract.
@@ -21,11 +27,11 @@ func CheckJarLoss(loss units.Ratio) (JarLoss, error) {
 	if err := units.Check("loss in smoking", loss, 0, units.One); err != nil {
 		return JarLoss{}, err
 	}
-	j := JarLoss{Loss: loss, Least: 10 * units.Percent, Most: 30 * units.Percent, Citation: jarLossCitation}
+	j := JarLoss{Loss: loss, Least: jarLeast, Most: jarMost, Citation: jarLossCitation}
 	j.Tested = loss >= j.Least && loss <= j.Most
 	j.Cautions = append(j.Cautions, jarProcess, jarCanner, jarSize, jarSoon)
 	if !j.Tested {
-		j.Cautions = append([]cite.Caution{{Text: "the process was tested at losses of 10 to 30 % alone: do not can this fish; eat it, or freeze it", Citation: jarLossCitation}}, j.Cautions...)
+		j.Cautions = append([]cite.Caution{{Text: "the process was tested at losses of 10 to 30 % alone: do not can this fish; cook it through and eat it, or freeze it", Citation: jarLossCitation}}, j.Cautions...)
 	}
 	return j, nil
 }

@@ -18,4 +18,5 @@ var chamberRules = [...]ChamberRule{
 	{"AIR-200-225", units.Fahrenheit(200), units.Fahrenheit(225), 0, "smoker air able to finish the fish", "Washington", cite.Citation{Source: cite.WSUSmokingCuring, Where: "home smoking method", Basis: cite.Read}},
 	{"REACH-6-8", units.Temperature{}, units.Temperature{}, 6 * time.Hour, "until the core is at 160 °F, printed as 6 to 8 h", "Pacific Northwest", cite.Citation{Source: cite.PNW238, Where: "paraphrase", Basis: cite.Read}},
 	{"TIME-12", units.Temperature{}, units.Fahrenheit(225), 12 * time.Hour, "hot smoking of whole fish, the longest time printed", "Michigan (1997)", cite.Citation{Source: cite.MSUEPreservingFoodSafely1997, Where: "item 01600580", Basis: cite.Read}},
+	{"LIGHT-140-160", units.Fahrenheit(140), units.Fahrenheit(160), 2 * time.Hour, "light smoke of fish for jars", "Pacific Northwest", cite.Citation{Source: cite.PNW450, Where: "light smoking before canning", Basis: cite.Recalled}},
 }

@@ -6,6 +6,7 @@ import (
 	"example.org/lakelarder/brine"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/smoke"
+	"example.org/lakelarder/units"
 )
 
 // judge holds every part against what is published, and then the parts against each other.
@@ -60,7 +61,11 @@ func (r recipe) judgeCure(m measure, all *result) error {
 		all.add(s, nil)
 		return nil
 	}
-	a, err := brine.Check(*r.cure)
+	claim, limit := *r.cure, brine.DefaultSaltLimit()
+	if r.forJars() { // the process keeps what is in the jar: no salt is asked for
+		claim.WaterPhaseSalt = units.State(limit.Least)
+	}
+	a, err := brine.Check(claim)
 	if err != nil {
 		return fmt.Errorf("cure: %w", err)
 	}
@@ -73,9 +78,10 @@ func (r recipe) judgeCure(m measure, all *result) error {
 		s.note += fmt.Sprintf(", brine of %s", percent(a.Strength))
 	}
 	if r.forJars() {
-		s.note += "; held against fish that is kept in the refrigerator, as none is printed for jars"
+		s.note += "; its water phase salt is not judged, as the process alone makes what is in the jar keep"
+	} else {
+		s.govern("water phase salt, measured in the loin", "at least "+a.Limit.Least.String(), a.Limit.Citation)
 	}
-	s.govern("water phase salt, measured in the loin", "at least "+a.Limit.Least.String(), a.Limit.Citation)
 	for _, rule := range brine.SaltingRules() {
 		if rule.ID == "DRYSALT-COLD" && a.Method != brine.WetBrined || (rule.ID == "BRINE-START" || rule.ID == "BRINE-4H") && a.Method == brine.WetBrined {
 			s.govern(rule.What, m.most(rule.Most), rule.Citation)
@@ -93,14 +99,11 @@ func (r recipe) judgeCure(m measure, all *result) error {
 
 func (r recipe) judgeSmoke(m measure, all *result) error {
 	s := step{name: "Smoke"}
-	switch {
-	case r.smoke == nil:
+	if r.smoke == nil {
 		all.add(s, nil)
 		return nil
-	case r.forJars():
-		return r.judgeLightSmoke(s, all)
 	}
-	a, err := smoke.Check(*r.smoke)
+	a, err := r.checkSmoke()
 	if err != nil {
 		return fmt.Errorf("smoke: %w", err)
 	}
@@ -109,7 +112,18 @@ func (r recipe) judgeSmoke(m measure, all *result) error {
 		s.govern("core of the thickest piece", m.least(g.AtLeast), g.Citation)
 		s.govern("held at that core", "at least "+span(g.Hold), g.Citation)
 	}
-	s.govern("storage", m.most(a.Storage.AtMost), a.Storage.Temperature.Citation)
+	if r.forJars() {
+		s.note = "For jars: smoked lightly, not cooked."
+		s.govern("loss of weight in smoking", a.Jar.Least.String()+" to "+a.Jar.Most.String(), a.Jar.Citation)
+		for _, rule := range smoke.ChamberRules() {
+			if rule.ID == "LIGHT-140-160" {
+				s.govern("air of the smoker", m.least(rule.AtLeast)+", "+m.most(rule.AtMost), rule.Citation)
+				s.govern("time in the smoker", "at most "+span(rule.Within), rule.Citation)
+			}
+		}
+	} else {
+		s.govern("storage", m.most(a.Storage.AtMost), a.Storage.Temperature.Citation)
+	}
 	if a.Storage.Days > 0 {
 		s.govern("days in the refrigerator", fmt.Sprintf("at most %d", a.Storage.Days), a.Storage.Time.Citation)
 	}
@@ -118,4 +132,11 @@ func (r recipe) judgeSmoke(m measure, all *result) error {
 	}
 	all.add(s, a.Cautions())
 	return nil
+}
+
+func (r recipe) checkSmoke() (smoke.Assessment, error) {
+	if r.forJars() {
+		return smoke.CheckForJars(*r.smoke, r.loss)
+	}
+	return smoke.Check(*r.smoke)
 }

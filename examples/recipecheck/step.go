@@ -45,10 +45,10 @@ func (s *step) govern(what, text string, c cite.Citation) {
 	s.governs = append(s.governs, figure{what: what, text: text, citation: c})
 }
 
-// find adds a finding of the program's own and lets it decide.
-func (s *step) find(v verdict, f finding) {
-	s.findings = append(s.findings, f)
-	s.verdict = max(s.verdict, v)
+// lack is a part that another part makes necessary and that is not there.
+func (s *step) lack(what, why, published string, c cite.Citation) {
+	s.verdict = max(s.verdict, process.CannotTell)
+	s.findings = append(s.findings, finding{line: what + ": not stated, " + why, what: what, kind: process.NotStated.String(), published: published, citation: c})
 }
 
 func (r *result) add(s step, cautions []cite.Caution) {
