@@ -193,6 +193,16 @@ func TestDryingLoss(t *testing.T) {
 	require.Greater(t, len(lean.Cautions), len(there.Cautions))
 }
 
+// At 4 % two grams of salt keep 48 g of water: of 76.8 g just the 28.8 % in print must go, of a milligram more a little more than that.
+func TestLossBeyondPrint(t *testing.T) {
+	for water, beyond := range map[units.Mass]bool{76_800 * units.Milligram: false, 76_801 * units.Milligram: true} {
+		d, err := LossForWaterPhaseSalt(100*units.Gram, 2*units.Gram, water, 4*units.Percent)
+		require.NoError(t, err)
+		require.Equal(t, water-48*units.Gram, d.Mass)
+		require.Equal(t, beyond, d.BeyondPublished, "%v", water)
+	}
+}
+
 // What is lost is enough and not two micrograms more than that; more salt never needs more drying.
 func FuzzDryingLoss(f *testing.F) {
 	f.Add(int64(2_000), int64(70_000), int64(35))

@@ -14,6 +14,7 @@ import (
 func FuzzRunningHold(f *testing.F) {
 	f.Add([]byte{10, 120, 130, 140, 150, 160, 170, 180, 190, 200, 210, 220, 118}, []byte{200, 200, 200, 90, 200, 200, 220, 220, 200, 200, 200, 200, 200})
 	f.Add([]byte{115, 115, 115, 115, 115, 115, 115, 115, 115}, []byte{115, 115, 114, 115, 116, 115, 115, 115, 115})
+	f.Add([]byte{200, 200, 250, 200, 200, 200}, []byte{200, 200, 200, 200, 200, 200})
 	f.Add([]byte{200, 0, 200, 0, 255, 0, 200}, []byte{0, 200, 0, 255, 0, 200, 200})
 	f.Fuzz(func(t *testing.T, one, two []byte) {
 		n := min(len(one), len(two))
@@ -87,6 +88,18 @@ func TestRunningHoldRefuses(t *testing.T) {
 		require.ErrorAs(t, err, &fault, name)
 		require.ErrorIs(t, err, c.err, name)
 		require.Equal(t, h, after, "%s: the hold stays as it was", name)
+	}
+}
+
+func TestAGapBeginsAnew(t *testing.T) {
+	h, err := WatchHold(DefaultCoreLimit(), 15*time.Minute)
+	require.NoError(t, err)
+	for _, c := range []struct{ at, current, held time.Duration }{
+		{0, 0, 0}, {15 * time.Minute, 15 * time.Minute, 15 * time.Minute}, {30*time.Minute + 1, 0, 15 * time.Minute}, {40*time.Minute + 1, 10 * time.Minute, 15 * time.Minute},
+	} {
+		h, err = h.Next(c.at, units.Fahrenheit(185))
+		require.NoError(t, err)
+		require.Equal(t, []time.Duration{c.current, c.held}, []time.Duration{h.Current(), h.Held()}, "%v", c.at)
 	}
 }
 

@@ -70,7 +70,7 @@ func TestInventedSchedules(t *testing.T) {
 				require.True(t, d == 0 || r.Text("case") == "just humid enough", "%s in %s", col, r)
 			}
 		}
-		for col, m := range map[string]units.Mass{"before_smoke_high_g": p.BeforeSmoke.High, "loss_low_g": p.Loss.Low, "loss_high_g": p.Loss.High} {
+		for col, m := range map[string]units.Mass{"before_smoke_high_g": p.BeforeSmoke.High, "loss_low_g": p.Loss.Low, "loss_likely_g": p.Loss.Likely, "loss_high_g": p.Loss.High} {
 			printed.Within(t, r, col, units.In(m, units.Gram, 6))
 		}
 		require.Equal(t, units.Mass(2*units.Kilogram), p.Final.Low+p.Loss.High)

@@ -148,6 +148,21 @@ func TestTheCurveMeetsTheTime(t *testing.T) {
 	require.Equal(t, s.Start, first.Value)
 }
 
+// A hold counts from a minute in which the core was at the limit at either end: never a second early, and at most a minute late.
+func TestHoldsAreNeverCountedEarly(t *testing.T) {
+	const hold = 30 * time.Minute
+	limit := units.Fahrenheit(160).Celsius()
+	for celsius := 80.; celsius < 120; celsius += 7 {
+		for _, s := range fillet(20, 25).cases(SmokerFilm()) {
+			at, _, reached := s.warm(limit, []Phase{{units.Celsius(celsius), 10 * time.Hour}})
+			require.True(t, reached)
+			cook := func(d time.Duration) []Phase { return []Phase{{units.Celsius(celsius), d}} }
+			require.False(t, s.holds(limit, hold, cook(at+hold-time.Second)), "%v at %v", at, celsius)
+			require.True(t, s.holds(limit, hold, cook(at+hold+time.Minute)), "%v at %v", at, celsius)
+		}
+	}
+}
+
 func TestWetThenDry(t *testing.T) {
 	a, err := AirByHumidityRatio(units.Fahrenheit(225), 10*units.PerMille, units.Atmosphere)
 	require.NoError(t, err)
