@@ -82,14 +82,17 @@ func lesser(stated units.Stated[units.Ratio], worked units.Ratio) units.Ratio {
 // weighedOr is a weight as stated, or through the ingredient where it is told by volume, the lesser of the two where it is told both ways; 0 where it
 // is not known.
 func weighedOr(mass units.Stated[units.Mass], volume units.Stated[units.Volume], as Ingredient, substance Substance) (units.Mass, error) {
-	if !volume.Given || as == (Ingredient{}) {
+	var weighed units.Mass
+	if volume.Given && as != (Ingredient{}) {
+		var err error
+		if weighed, err = as.massAs(substance, volume.Value); err != nil {
+			return 0, err
+		}
+	}
+	if mass.Given && (weighed == 0 || mass.Value < weighed) {
 		return mass.Value, nil
 	}
-	weighed, err := as.massAs(substance, volume.Value)
-	if err != nil || !mass.Given {
-		return weighed, err
-	}
-	return min(mass.Value, weighed), nil
+	return weighed, nil
 }
 
 // strengthOf is the share of salt in a volume of water measured at 60 °F, not held to saturation: a recipe may ask for too much.

@@ -54,6 +54,7 @@ type fileCure struct {
 
 type fileSmoke struct {
 	Method string `json:"method"`
+	For    string `json:"for"`
 	Air    string `json:"air"`
 	Time   string `json:"time"`
 	Core   string `json:"core"`
@@ -70,6 +71,7 @@ type recipe struct {
 	process      *process.Claim
 	cure         *brine.Claim
 	smoke        *smoke.Claim
+	smokedFor    purpose
 	loss         units.Stated[units.Ratio] // of weight, in drying and smoking
 }
 
@@ -89,6 +91,7 @@ func load(path string) (recipe, error) {
 	}
 	if f.Smoke != nil {
 		r.smoke = f.Smoke.understand(fields)
+		r.smokedFor = given(fields, "smoke.for", f.Smoke.For, among("eating, jars", eating, jars))
 		r.loss = stated(fields, "smoke.loss", f.Smoke.Loss, units.ParseRatio)
 	}
 	if f.Cure != nil {
