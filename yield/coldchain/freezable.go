@@ -1,0 +1,36 @@
+package coldchain
+
+import (
+	"strings"
+
+	"example.org/lakelarder/internal/word"
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+)
+
+// Freezable is what a table prints on the freezing of one fish: where it begins, the specific heat before and after, and the latent
+// heat, which is that of all its water. What a table leaves out is zero. Comparable.
+type Freezable struct {
+	Fish          string
+	FreezesAt     units.Temperature
+	Before, After units.SpecificHeat
+	Latent        units.SpecificEnergy
+	Note          string
+	Citation      cite.Citation
+}
+
+// Freezables returns the printed rows; the slice is the caller's own. They do not agree on where fish begins to freeze, and only an
+// analysis of the fish at hand would tell: the colder figure makes freezing longer.
+func Freezables() []Freezable { return append([]Freezable(nil), freezableTable[:]...) }
+
+// FreezableOf returns the row of a fish by its printed name, in capitals or not; anything else is a units.ParseError that lists the names.
+func FreezableOf(fish string) (Freezable, error) {
+	names := make([]string, len(freezableTable))
+	for i, f := range freezableTable {
+		if strings.EqualFold(f.Fish, strings.TrimSpace(fish)) {
+			return f, nil
+		}
+		names[i] = f.Fish
+	}
+	return Freezable{}, units.ParseError{Quantity: "fish with a freezing point", Text: fish, Reason: "expected " + word.Series(names, "or")}
+}
