@@ -48,6 +48,10 @@ func everyCaution(t *testing.T) map[cite.Caution]bool {
 	}
 	j, err := CheckJarLoss(0)
 	add(j.Cautions, err)
+	for _, loss := range []units.Ratio{0, 20 * units.Percent} {
+		a, err := CheckForJars(Claim{Method: HotSmoke}, units.State(loss))
+		add(a.Cautions(), err)
+	}
 	return all
 }
 

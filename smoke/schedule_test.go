@@ -195,3 +195,46 @@ func FuzzPlan(f *testing.F) {
 		require.True(t, p.Fits || !q.Fits, "what fits the stricter limit fits the other")
 	})
 }
+
+func TestPlansRefused(t *testing.T) {
+	cooking := Stage{Kind: Cook, Air: units.Fahrenheit(225), For: 4 * time.Hour, DryAfter: units.State(time.Duration(0))}
+	good := twoKilograms(t, DefaultCoreLimit(), cooking)
+	_, err := good.Plan()
+	require.NoError(t, err)
+	for name, change := range map[string]func(*Schedule){
+		"no limit":        func(s *Schedule) { s.Limit = CoreLimit{} },
+		"no outside air":  func(s *Schedule) { s.Outside = Air{} },
+		"no film":         func(s *Schedule) { s.Film = Film{} },
+		"no slab":         func(s *Schedule) { s.Batch.Slab = Slab{} },
+		"no mass":         func(s *Schedule) { s.Batch.Mass = 0 },
+		"no area":         func(s *Schedule) { s.Batch.Area = 0 },
+		"no water":        func(s *Schedule) { s.Batch.Water = 0 },
+		"all water":       func(s *Schedule) { s.Batch.Water = 91 * units.Percent },
+		"no activity":     func(s *Schedule) { s.Batch.WaterActivity = 0 },
+		"activity over 1": func(s *Schedule) { s.Batch.WaterActivity = units.One + 1 },
+		"kind not set":    func(s *Schedule) { s.Stages = []Stage{{Air: units.Fahrenheit(225), For: time.Hour}} },
+		"unknown kind":    func(s *Schedule) { s.Stages = []Stage{{Kind: Cool + 1, Air: units.Fahrenheit(225), For: time.Hour}} },
+		"air not set":     func(s *Schedule) { s.Stages = []Stage{{Kind: Cook, For: time.Hour}} },
+	} {
+		s := good
+		change(&s)
+		p, err := s.Plan()
+		require.ErrorIs(t, err, units.ErrRange, name)
+		require.Zero(t, p, name)
+	}
+}
+
+// Air as wet as the surface takes nothing from it, and yet it cooks.
+func TestWetAirDriesNothing(t *testing.T) {
+	s := twoKilograms(t, limit(t, "HOT-160-PNW"), Stage{
+		Kind: Cook, Air: units.Celsius(85), For: 12 * time.Hour, Humidity: units.State(98 * units.Percent),
+	})
+	p, err := s.Plan()
+	require.NoError(t, err)
+	require.Zero(t, p.Loss)
+	require.True(t, p.Fits)
+	s.Stages[0].Humidity = units.State(97 * units.Percent)
+	p, err = s.Plan()
+	require.NoError(t, err)
+	require.Positive(t, p.Loss.Low)
+}
