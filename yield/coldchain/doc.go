@@ -15,7 +15,8 @@
 // long the middle of a fish takes. Ice is rounded up and times are ranges.
 //
 // FindKeeping returns the published keeping times, those of safety and those of quality apart, and
-// CheckKeeping holds a food against them.
+// CheckKeeping holds a food against them. JudgeStore judges the refrigerator, the freezer and the shelf,
+// StorageLife counts what a record used of frozen fish, CheckThaw looks at how it is thawed.
 //
 // ParasitePlan and ParasiteHold hold fish that is to be eaten raw against the published rules of freezing: the strictest decide,
 // the others are named, and figures too weak for raw fish are refused.

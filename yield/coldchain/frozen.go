@@ -1,0 +1,211 @@
+package coldchain
+
+import (
+	"math"
+	"time"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/units/series"
+)
+
+// StorageLife is how long frozen fish stays good by its temperature, as one table prints it: quality, never safety. Points stand warmest
+// first; between two the logarithm of the life is a straight line in temperature.
+type StorageLife struct {
+	Name     string
+	Points   []StoragePoint
+	Citation cite.Citation
+}
+
+// StoragePoint is one printed life; Over says that it is printed as "over" that, and it is counted as no more.
+type StoragePoint struct {
+	At   units.Temperature
+	Life time.Duration
+	Over bool
+}
+
+// StorageLives returns the tables, the newer edition first. The editions differ: at -18 °C fatty fish has 5 months in one and 4 in the other.
+// A month counts 30 days. The slice is the caller's own. All are from memory, and say so.
+func StorageLives() []StorageLife {
+	all := append([]StorageLife(nil), storageLives...)
+	for i := range all {
+		all[i].Points = append([]StoragePoint(nil), all[i].Points...)
+	}
+	return all
+}
+
+// At returns the life at a temperature, rounded down to the hour and exact at a printed one. Colder than the table it is that of the
+// coldest point, which is short of the truth; warmer than the table, or not set, is a units.RangeError, as is a table that is not in order.
+func (s StorageLife) At(t units.Temperature) (time.Duration, error) {
+	if err := s.check(); err != nil {
+		return 0, err
+	}
+	warmest, coldest := s.Points[0], s.Points[len(s.Points)-1]
+	if err := units.CheckTemperature("store of "+s.Name, t, units.Kelvin(1), warmest.At); err != nil {
+		return 0, err
+	}
+	if !t.Above(coldest.At) {
+		return coldest.Life, nil
+	}
+	for _, p := range s.Points {
+		if t == p.At {
+			return p.Life, nil
+		}
+	}
+	hours := math.Floor(1 / s.rate(t.Celsius()) / 3600)
+	return time.Duration(hours) * time.Hour, nil
+}
+
+// check refuses a table that no print could hold: fewer than two points, not falling in temperature, or living shorter when colder.
+func (s StorageLife) check() error {
+	if len(s.Points) < 2 {
+		return units.RangeError{What: "points of " + s.Name, Got: "too few", Low: "2"}
+	}
+	for i, p := range s.Points {
+		if err := units.CheckDuration("life in "+s.Name, p.Life, day, 20*year); err != nil {
+			return err
+		}
+		if i > 0 && (!p.At.Below(s.Points[i-1].At) || p.Life < s.Points[i-1].Life) {
+			return units.RangeError{What: "point of " + s.Name, Got: p.At.String(), High: "colder than the one before and living as long or longer"}
+		}
+	}
+	return nil
+}
+
+// rate is the share of the life used in a second at degrees Celsius within the table.
+func (s StorageLife) rate(celsius float64) float64 {
+	last := len(s.Points) - 1
+	for i := 0; i < last; i++ {
+		warm, cold := s.Points[i], s.Points[i+1]
+		if low := cold.At.Celsius(); celsius >= low || i == last-1 {
+			part := (celsius - low) / (warm.At.Celsius() - low)
+			longer := math.Log(cold.Life.Seconds() / warm.Life.Seconds())
+			return math.Exp(float64(part*longer)) / cold.Life.Seconds()
+		}
+	}
+	return math.NaN()
+}
+
+// FrozenUse is what a record of frozen fish has used of a storage life. Used is its share. TooWarm is the time warmer than the table, counted as at its
+// warmest, which is too little; Unknown that in gaps longer than the one trusted, which is not counted. With either the verdict is never
+// Within. Colder is the time colder than the table, counted as at its coldest, which is too much.
+type FrozenUse struct {
+	Life     StorageLife
+	Used     units.Ratio
+	Verdict  Verdict
+	TooWarm  time.Duration
+	Unknown  time.Duration
+	Colder   time.Duration
+	Cautions []cite.Caution
+}
+
+// Use returns what a record used of this life by time-temperature tolerance: the sum of time over life, each straight stretch of the
+// record integrated exactly. MaxGap must be above zero; an empty record is series.ErrEmpty and one of a single reading a
+// units.RangeError, as is a table that is not in order. Used is within 1e-9 of the exact share, rounded up; times outside the table
+// round up to the nanosecond. It is of quality: fish past its life is poor, fish within it is no safer.
+func (s StorageLife) Use(record series.Series[units.Temperature], maxGap time.Duration) (FrozenUse, error) {
+	if err := s.check(); err != nil {
+		return FrozenUse{}, err
+	}
+	if maxGap <= 0 {
+		return FrozenUse{}, units.RangeError{What: "longest gap trusted", Got: maxGap.String(), Low: "more than 0s"}
+	}
+	before, ok := record.First()
+	if !ok {
+		return FrozenUse{}, series.ErrEmpty
+	}
+	if record.Len() < 2 {
+		return FrozenUse{}, units.RangeError{What: "readings", Got: "1", Low: "2"}
+	}
+	var used frozenSum
+	u := FrozenUse{Life: s}
+	for i := 1; i < record.Len(); i++ {
+		next, _ := record.At(i)
+		if gap := next.At - before.At; gap > maxGap {
+			u.Unknown += gap
+		} else {
+			used.add(s, gap.Seconds(), before.Value.Celsius(), next.Value.Celsius())
+		}
+		before = next
+	}
+	share, err := units.OfFloat(math.Ceil(used.share*float64(units.One)), units.Ratio(1))
+	if err != nil {
+		return FrozenUse{}, err
+	}
+	u.Used, u.TooWarm, u.Colder = share, roundedUp(used.warm), roundedUp(used.cold)
+	switch {
+	case u.Used > units.One:
+		u.Verdict = Exceeded
+	case u.TooWarm == 0 && u.Unknown == 0:
+		u.Verdict = Within
+	}
+	u.Cautions = u.cautions()
+	return u, nil
+}
+
+// frozenSum is a share of a life and the seconds outside its table.
+type frozenSum struct{ share, warm, cold float64 }
+
+func roundedUp(seconds float64) time.Duration {
+	return time.Duration(math.Ceil(seconds * float64(time.Second)))
+}
+
+// add enters a straight stretch from a to b, cut at the points of the table.
+func (n *frozenSum) add(s StorageLife, dt, a, b float64) {
+	low, high := min(a, b), max(a, b)
+	within := func(from, to float64) (share, x, y float64) { // the part of the stretch between two temperatures
+		x, y = max(low, from), min(high, to)
+		switch {
+		case high == low && low >= from && (low < to || math.IsInf(to, 1)):
+			return 1, x, y
+		case high == low || x >= y:
+			return 0, x, y
+		}
+		return (y - x) / (high - low), x, y
+	}
+	last := len(s.Points) - 1
+	coldest, warmest := s.Points[last].At.Celsius(), s.Points[0].At.Celsius()
+	if high == low && low == warmest { // exactly on the warmest point is still within
+		n.share += dt / s.Points[0].Life.Seconds()
+		return
+	}
+	if part, _, _ := within(math.Inf(-1), coldest); part > 0 {
+		n.cold += float64(dt * part)
+		n.share += float64(dt*part) / s.Points[last].Life.Seconds()
+	}
+	if part, _, _ := within(warmest, math.Inf(1)); part > 0 {
+		n.warm += float64(dt * part)
+		n.share += float64(dt*part) / s.Points[0].Life.Seconds()
+	}
+	for i := last; i > 0; i-- {
+		part, x, y := within(s.Points[i].At.Celsius(), s.Points[i-1].At.Celsius())
+		if part > 0 {
+			n.share += float64(dt*part) * s.mean(i, x, y)
+		}
+	}
+}
+
+// mean is the mean rate on a straight way from x to y between point i and the next warmer one: the logarithmic mean of the two rates.
+func (s StorageLife) mean(i int, x, y float64) float64 {
+	cold, warm := s.Points[i], s.Points[i-1]
+	slope := math.Log(cold.Life.Seconds()/warm.Life.Seconds()) / (warm.At.Celsius() - cold.At.Celsius())
+	at := math.Exp(slope*(x-cold.At.Celsius())) / cold.Life.Seconds()
+	if rise := float64(slope * (y - x)); rise > 0 {
+		return at * math.Expm1(rise) / rise
+	}
+	return at
+}
+
+func (u FrozenUse) cautions() []cite.Caution {
+	all := []cite.Caution{
+		{Text: "of quality alone: no storage life says that fish is safe, and freezing stops nothing that was there before", Citation: federalFrozen},
+		{Text: "storage lives are from memory and differ by edition, by fat and by wrapping", Citation: u.Life.Citation},
+	}
+	if u.TooWarm > 0 {
+		all = append(all, cite.Caution{Text: "warmer than the table for a time that is counted too low: treat what thawed as raw fish, by Exposure", Citation: u.Life.Citation})
+	}
+	if u.Unknown > 0 {
+		all = append(all, cite.Caution{Text: "part of the record is missing and not counted"})
+	}
+	return all
+}
