@@ -21,6 +21,11 @@ var (
 	}
 )
 
+// readIn is the citation of a figure that was read in print.
+func readIn(source cite.Source, where string) cite.Citation {
+	return cite.Citation{Source: source, Where: where, Basis: cite.Read}
+}
+
 func holdCautions(limit CoreLimit) []cite.Caution {
 	all := make([]cite.Caution, 0, 5)
 	all = append(all, probeInCore, notByHeatAlone)

@@ -11,11 +11,11 @@ import (
 // colder. The default is the first.
 var coolingRules = [...]CoolingRule{
 	{"COOL-2-4", [2]CoolingStep{{units.Celsius(60), units.Celsius(21), 2 * time.Hour, false}, {units.Celsius(21), units.Celsius(4), 4 * time.Hour, false}},
-		"smoked fish", "US FDA report", cite.Citation{Source: cite.FDAColdSmoked2001, Where: "text based on the AFDO code", Basis: cite.Read}},
+		"smoked fish", "US FDA report", readIn(cite.FDAColdSmoked2001, "text based on the AFDO code")},
 	{"COOL-FRANCE", [2]CoolingStep{{units.Celsius(63), units.Celsius(10), 2 * time.Hour, false}},
-		"cooked food", "France", cite.Citation{Source: cite.FranceCooling2012, Where: "cooling rule, as quoted", Basis: cite.Read}},
+		"cooked food", "France", readIn(cite.FranceCooling2012, "cooling rule, as quoted")},
 	{"COOL-FOODCODE", [2]CoolingStep{{units.Fahrenheit(135), units.Celsius(21), 2 * time.Hour, false}, {units.Fahrenheit(135), units.Celsius(5), 6 * time.Hour, true}},
-		"cooked food", "US", cite.Citation{Source: cite.FDAFoodCode, Where: "cooling of cooked food", Basis: cite.Read}},
+		"cooked food", "US", readIn(cite.FDAFoodCode, "cooling of cooked food")},
 	// Also remembered with 135 °F at its start, from the fourth edition.
 	{"COOL-140-40", [2]CoolingStep{{units.Fahrenheit(140), units.Celsius(21), 2 * time.Hour, false}, {units.Fahrenheit(70), units.Celsius(4.4), 4 * time.Hour, false}},
 		"cooked fish", "US FDA", cite.Citation{Source: cite.FDAHazardsGuideUndated, Where: "ch. 12, older text", Basis: cite.Recalled}},
