@@ -22,6 +22,7 @@ type outPart struct {
 	Verdict  string       `json:"verdict,omitempty"`
 	Refusal  string       `json:"refusal,omitempty"`
 	Governs  []outFigure  `json:"governs,omitempty"`
+	Computed []outFigure  `json:"computed,omitempty"`
 	Findings []outFinding `json:"findings,omitempty"`
 }
 
@@ -78,6 +79,9 @@ func partOut(s step) outPart {
 	o := outPart{Part: s.name, Verdict: s.verdict.String(), Refusal: s.refusal}
 	for _, g := range s.governs {
 		o.Governs = append(o.Governs, outFigure{What: g.what, Figure: g.text, From: sourceOut(g.citation)})
+	}
+	for _, c := range s.computed {
+		o.Computed = append(o.Computed, outFigure{What: c.what, Figure: c.text, From: sourceOut(c.citation)})
 	}
 	for _, f := range s.findings {
 		found := outFinding{What: f.what, Kind: f.kind, Line: f.line, Stated: f.stated, Published: f.published, Difference: f.difference, From: sourceOut(f.citation)}

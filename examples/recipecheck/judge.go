@@ -88,7 +88,7 @@ func (r recipe) judgeCure(m measure, all *result) error {
 		}
 	}
 	if e := a.Estimate; !e.Citation.IsZero() {
-		s.govern("estimated water phase salt, low (likely) high", fmt.Sprintf("%s (%s) %s", percent(e.Low), percent(e.Likely), percent(e.High)), e.Citation)
+		s.computed = append(s.computed, figure{"water phase salt by estimate, low (likely) high", fmt.Sprintf("%s (%s) %s", percent(e.Low), percent(e.Likely), percent(e.High)), e.Citation})
 	}
 	for _, f := range a.Findings {
 		s.findings = append(s.findings, finding{line: f.String(), what: f.What, kind: f.Kind.String(), stated: f.Stated, published: f.Published, difference: f.Difference, citation: f.Citation})

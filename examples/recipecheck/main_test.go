@@ -59,7 +59,7 @@ func TestSound(t *testing.T) {
 func TestShort(t *testing.T) {
 	contains(t, printed(t, "-in", "short.json"), "pressure: 12 psi stated, 13 psi published, short by 1 psi [1]", "process time: 90 min stated, 100 min published, short by 10 min [1]",
 		"vent time: 7 min stated, 10 min published, short by 3 min [2]", "salt to fish: 2.00 % stated, 3.00 % published, short by 1.00 %", "too warm by 7.0 °F",
-		"water phase salt: at most 2.79 %", "160.00 °F (71.11 °C) stated, 180.00 °F (82.22 °C) published", "HOT-160-PNW", "days: 21 days stated, frozen published, too long",
+		"water phase salt: at most 2.79 %", "computed: water phase salt by estimate, low (likely) high: 0.86 % (1.55 %) 2.79 % [6 computed]", "160.00 °F (71.11 °C) stated, 180.00 °F (82.22 °C) published", "HOT-160-PNW", "days: 21 days stated, frozen published, too long",
 		"Process in jars      falls short", "Cure                 falls short", "Smoke                falls short", "VERDICT: FALLS SHORT\n", "the published figures in the place")
 }
 
@@ -169,6 +169,7 @@ func TestParts(t *testing.T) {
 		{jars + `, "smoke": {"method": "hot", "loss": "20 %", "air": "100 °F", "time": "2 h"}`, "differs", "air of the smoker: 100.00 °F"},
 		{jars + `, "smoke": {"method": "hot", "loss": "20 %", "air": "150 °F", "time": "121 min"}`, "falls short", "at most 2h0m0s published, too long by 1m0s"},
 		{jars + `, "smoke": {"loss": "20 %"}`, "cannot tell", "method: not stated"},
+		{jars + light + `, "cure": {"saltToFish": "3 %", "time": "2 h", "temperature": "3 °C"}`, "meets", "its water phase salt is not judged"},
 		{jars + light + `, "cure": {"saltToFish": "2 %", "time": "2 h", "temperature": "3 °C"}`, "falls short", "salt to fish: 2.00 % stated"},
 		{jars + `, "smoke": {"method": "hot", "for": "jars", "loss": "20 %"}`, "meets", "smoked lightly"},
 		{jars + cure + strings.Replace(hot, `"hot"`, `"hot", "for": "eating"`, 1), "cannot tell", "smoke for jars: not stated, though the jars hold smoked fish"},
@@ -208,6 +209,7 @@ func TestJSON(t *testing.T) {
 	require.Equal(t, &outSource{Document: "USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015)", Place: "Fish in Pint Jars, p. 5-10", Basis: "read"}, f.From)
 	require.Contains(t, all[1].Parts[2].Findings[0].Known.Text, "HOT-160-PNW")
 	require.True(t, all[2].Parts[1].Absent)
+	require.Equal(t, "0.86 % (1.55 %) 2.79 %", all[1].Parts[1].Computed[0].Figure)
 	require.Contains(t, all[2].Parts[0].Refusal, "quart jars")
 	require.Equal(t, printed(t, "-json"), printed(t, "-json"))
 }
@@ -236,6 +238,7 @@ func TestBroken(t *testing.T) {
 		{`"eating"`, `"gifts"`, `smoke.for: cannot read "gifts": expected one of eating, jars`},
 		{`"hot"`, `"warm"`, `smoke.method: cannot read "warm"`},
 		{`"20 %"`, `"190 %"`, "cure: loss 190 % is out of range"},
+		{`"dial",`, `"dial", "pressure": "11 psi",`, `field "pressure" stands twice`},
 		{`"vent"`, `"venting"`, `unknown field "venting"`},
 		{`"smoke"`, `"smoker"`, `unknown field "smoker"`},
 		{`"title": "Half to jars, half to the smoker, at Tamarack Reservoir"`, `"title": ""`, "title: expected the recipe's name"},

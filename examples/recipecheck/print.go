@@ -45,6 +45,9 @@ func (p *page) step(n int, s step) {
 	for _, g := range s.governs {
 		p.Line("  governs: %s: %s %s", g.what, g.text, p.From(g.citation))
 	}
+	for _, c := range s.computed {
+		p.Line("  computed: %s: %s %s", c.what, c.text, p.From(c.citation))
+	}
 	for _, f := range s.findings {
 		p.Line("- %s%s", f.line, p.mark(f))
 	}

@@ -22,6 +22,7 @@ type step struct {
 	verdict  verdict
 	note     string
 	governs  []figure
+	computed []figure // explains, and decides nothing by itself
 	refusal  string
 	findings []finding
 }

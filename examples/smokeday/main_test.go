@@ -265,7 +265,7 @@ func TestBroken(t *testing.T) {
 		{"smokeday.json", `"pint"`, `"quart"`, "no process is published"},
 		{"smokeday.json", `"weighted"`, `"clock"`, "gauge: cannot read"},
 		{"smokeday.json", `"weighted"`, `""`, "gauge: cannot read"},
-		{"smokeday.json", `"about": "Invented`, `"about": "", "place": "Invented`, "about: say what this day is"},
+		{"smokeday.json", `"about": "Invented for demonstration: no such water, households, smoker, fish or records exist."`, `"about": ""`, "about: say what this day is"},
 		{"smokeday.json", `"place"`, `"plaice"`, "unknown field \"plaice\""},
 		{"smokeday.json", `"core.csv"`, `"missing.csv"`, "missing.csv: no such file"},
 		{"smokeday.json", "", "", "smokeday.json: line 1"},

@@ -18,10 +18,13 @@ func Beside(name string) string {
 	return filepath.Join(filepath.Dir(caller), name)
 }
 
-// Read decodes one JSON value with no field that the form does not have; an error names the file and the line.
+// Read decodes one JSON value with no field that the form does not have and none that stands twice; an error names the file and the line.
 func Read(path string, form any) error {
 	data, err := os.ReadFile(path)
 	if err != nil {
+		return err
+	}
+	if err := once(path, data); err != nil {
 		return err
 	}
 	decoder := json.NewDecoder(bytes.NewReader(data))
