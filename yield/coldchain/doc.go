@@ -9,7 +9,7 @@
 //
 // IceDays says how many days on ice a record is worth, and Spoilage.Left what is left of the life published for
 // a fish: when it stops being good, never that it is safe. TimeToToxin and ToxinShare are the envelopes of
-// botulinum, beside the limits of Exposure and never instead of them.
+// botulinum, ListeriaInSeafood and its kin how fast Listeria grows: beside the limits of Exposure, never instead.
 //
 // IceFor counts the ice of a trip, ChillIce that for the fish and MeltRate that for the box; ChillTime says how
 // long the middle of a fish takes. Ice is rounded up and times are ranges.

@@ -78,8 +78,8 @@ func (e UnknownFishError) Error() string {
 }
 
 // LifeLeft is what a record has left of a published life, on ice from now on: Low of the shortest printed,
-// High of the longest, below zero where the fish is that far past it. LifeAt turns either into the life at another
-// temperature.
+// High of the longest, below zero where the fish is that far past it. LifeAt turns either into the life at
+// another temperature.
 type LifeLeft struct {
 	Life     IceLife
 	Low      time.Duration

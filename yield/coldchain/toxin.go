@@ -8,8 +8,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// The envelopes of the time to toxin in days, T in °C: log10(days) = constant + slope T + pole/T, and the second with
-// spores times their log10.
+// The envelopes of the time to toxin in days, T in °C: log10(days) = constant + slope T + pole/T, and the
+// second with spores times their log10.
 const (
 	anyFoodConstant = 0.65
 	anyFoodSlope    = -0.0525
@@ -30,8 +30,9 @@ var (
 	fishCitation    = cite.Citation{Source: cite.BakerGenigeorgis1990, Where: "equation", Basis: cite.Recalled}
 )
 
-// ToxinTime is the shortest time after which an envelope has botulinum toxin in food that stays at Temperature. It
-// is no permission: the limits of Exposure and the dates of tested recipes hold wherever they are stricter.
+// ToxinTime is the shortest time after which an envelope has botulinum toxin in food that stays at
+// Temperature. It is no permission: the limits of Exposure and the dates of tested recipes hold wherever
+// they are stricter.
 type ToxinTime struct {
 	Temperature units.Temperature
 	Time        time.Duration
@@ -51,10 +52,11 @@ func TimeToToxin(t units.Temperature) (ToxinTime, error) {
 	return toxinTime(t, anyFoodLog(c), anyFoodCitation), nil
 }
 
-// TimeToToxinInFish is the envelope found on fresh fish packed without air, by the number of spores in it: logs
-// is the log10 of that, from 0 for one spore to 6 for a million. From about ten thousand up it is shorter than
-// TimeToToxin in a refrigerator: go by the shorter of both. Temperature, rounding and errors are those of
-// TimeToToxin; logs out of range is a units.RangeError. From memory as well. Source: Baker and Genigeorgis 1990.
+// TimeToToxinInFish is the envelope found on fresh fish packed without air, by the number of spores in it:
+// logs is the log10 of that, from 0 for one spore to 6 for a million. From about ten thousand up it is
+// shorter than TimeToToxin in a refrigerator: go by the shorter of both. Temperature, rounding and errors
+// are those of TimeToToxin; logs out of range is a units.RangeError. From memory as well. Source: Baker and
+// Genigeorgis 1990.
 func TimeToToxinInFish(t units.Temperature, logs units.Ratio) (ToxinTime, error) {
 	if err := checkToxin(t); err != nil {
 		return ToxinTime{}, err

@@ -10,8 +10,8 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// Toxin is what a record comes to by the envelope of TimeToToxin. Share is the part used up of the time to toxin, one
-// at its end. It is never a verdict: a small share of a long time does not make fish safe.
+// Toxin is what a record comes to by the envelope of TimeToToxin. Share is the part used up of the time to
+// toxin, one at its end. It is never a verdict: a small share of a long time does not make fish safe.
 type Toxin struct {
 	MaxGap     time.Duration
 	Span       time.Duration

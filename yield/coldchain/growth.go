@@ -1,0 +1,57 @@
+package coldchain
+
+import (
+	"math"
+	"time"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
+)
+
+// Growth is how fast Listeria grows once it does: PerHour in natural logarithms an hour, as models state
+// it, PerDay the same in log10 a day, 24/ln 10 times as much. Both are rounded to 1e-12. It explains why a
+// limit is short and never makes it longer: limits are in Exposure.
+type Growth struct {
+	PerHour  units.Ratio
+	PerDay   units.Ratio
+	Citation cite.Citation
+	Cautions []cite.Caution
+}
+
+// Over returns the log10 by which the bacteria increase in a time at this rate, with no time lost before they
+// begin: 3 is a thousandfold. It is rounded up to 1e-12. A time below zero, or an increase past 9 million, is a
+// units.RangeError.
+func (g Growth) Over(d time.Duration) (units.Ratio, error) {
+	if err := units.CheckDuration("time of growth", d, 0, math.MaxInt64); err != nil {
+		return 0, err
+	}
+	return units.OfFloat(math.Ceil(float64(g.PerDay)*(float64(d)/float64(day))), units.Ratio(1))
+}
+
+// growthHigh is where these models end, °C: their square roots hold on the cool side of the best
+// temperature alone.
+const growthHigh = 25
+
+// growth is the Growth of mu in natural logarithms an hour.
+func growth(perHour float64, citation cite.Citation, cautions ...cite.Caution) (Growth, error) {
+	g := Growth{Citation: citation}
+	var err error
+	if g.PerHour, err = units.OfFloat(perHour, units.One); err != nil {
+		return Growth{}, err
+	}
+	if g.PerDay, err = units.OfFloat(perHour*(24/math.Ln10), units.One); err != nil {
+		return Growth{}, err
+	}
+	g.Cautions = append([]cite.Caution{
+		{Text: "this is a model: it explains why the limits are short and never makes them longer"},
+	}, cautions...)
+	return g, nil
+}
+
+// checkGrowth refuses a temperature that is not set or warmer than the models know.
+func checkGrowth(t units.Temperature) error {
+	if high := units.Celsius(growthHigh); !t.IsSet() || t.Above(high) {
+		return units.RangeError{What: "temperature of a growth model", Got: t.String(), High: high.String()}
+	}
+	return nil
+}
