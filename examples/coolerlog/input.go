@@ -8,6 +8,7 @@ import (
 	"example.org/lakelarder/examples/internal/form"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/yield/coldchain"
 )
 
 // file is cooler.json as it is written: texts, so that a fault can be named by its field.
@@ -15,37 +16,62 @@ type file struct {
 	About  string     `json:"about"`
 	Place  string     `json:"place"`
 	MaxGap string     `json:"maxGap"`
+	Ice    fileIce    `json:"ice"`
 	Fish   []fileFish `json:"fish"`
 }
 
 type fileFish struct {
 	Name   string      `json:"name"`
 	Log    string      `json:"log"`
+	Like   string      `json:"keepsLike"`
+	Gutted *bool       `json:"gutted"`
 	Events []fileEvent `json:"events"`
 }
 
+// fileIce is the next trip, and how the box melted ice when it was tried.
+type fileIce struct {
+	Fish    string   `json:"fish"`
+	From    string   `json:"from"`
+	To      string   `json:"to"`
+	Outside string   `json:"outside"`
+	For     string   `json:"for"`
+	Spare   string   `json:"spare"`
+	Test    fileTest `json:"test"`
+}
+
+type fileTest struct {
+	Before  string `json:"before"`
+	After   string `json:"after"`
+	Outside string `json:"outside"`
+	For     string `json:"for"`
+}
+
 type fileEvent struct {
-	At   string `json:"at"`
-	What string `json:"what"`
+	At    string            `json:"at"`
+	What  string            `json:"what"`
+	Store coldchain.Storage `json:"store"`
 }
 
 // cooler is what the file says, understood, with the logs beside it.
 type cooler struct {
 	about, place string
 	maxGap       time.Duration
+	trip         coldchain.Trip
 	fish         []fish
 }
 
 type fish struct {
 	name   string
+	lives  []coldchain.IceLife // the shortest first
 	record series.Series[units.Temperature]
 	events []event
 }
 
-// event is something that was done, from when on.
+// event is something that was done, from when on, and the storage that it went into, where that is to be judged.
 type event struct {
-	at   time.Duration
-	what string
+	at    time.Duration
+	what  string
+	store coldchain.Storage
 }
 
 // load reads the file and the logs beside it; an error names the file and the field or line.
@@ -90,19 +116,46 @@ func (f file) understand() (cooler, error) {
 	l := cooler{about: f.About, place: f.Place}
 	r.Require(f.About != "", "about", "say what this log is, and that it is invented if it is")
 	l.maxGap = form.Field(r, "maxGap", f.MaxGap, time.ParseDuration)
+	l.trip = f.Ice.read(r)
 	r.Require(len(f.Fish) > 0, "fish", "expected at least one")
 	for i, one := range f.Fish {
 		field := fmt.Sprintf("fish[%d]", i)
 		r.Require(one.Name != "", field+".name", "expected a name")
 		r.Require(len(one.Events) > 0, field+".events", "expected at least one, such as the catch")
 		g := fish{name: one.Name}
+		g.lives = form.Field(r, field+".keepsLike", one.Like, func(like string) ([]coldchain.IceLife, error) {
+			var gutted units.Stated[bool]
+			if one.Gutted != nil {
+				gutted = units.State(*one.Gutted)
+			}
+			return coldchain.IceLivesOf(like, gutted)
+		})
 		for n, e := range one.Events {
 			at := form.Field(r, fmt.Sprintf("%s.events[%d].at", field, n), e.At, time.ParseDuration)
 			r.Require(e.What != "", fmt.Sprintf("%s.events[%d].what", field, n), "say what was done")
 			r.Require(n == 0 || at > g.events[n-1].at, fmt.Sprintf("%s.events[%d].at", field, n), "expected later than the event before")
-			g.events = append(g.events, event{at, e.What})
+			g.events = append(g.events, event{at, e.What, e.Store})
 		}
 		l.fish = append(l.fish, g)
 	}
 	return l, r.Err
+}
+
+func (f fileIce) read(r *form.Fields) coldchain.Trip {
+	rate := func(text string) (coldchain.MeltRate, error) {
+		before := form.Field(r, "ice.test.before", text, units.ParseMass)
+		after := form.Field(r, "ice.test.after", f.Test.After, units.ParseMass)
+		outside := form.Field(r, "ice.test.outside", f.Test.Outside, units.ParseTemperature)
+		length := form.Field(r, "ice.test.for", f.Test.For, time.ParseDuration)
+		if r.Err != nil {
+			return coldchain.MeltRate{}, r.Err
+		}
+		return coldchain.MeltTest(before, after, outside, length)
+	}
+	return coldchain.Trip{
+		Fish: form.Field(r, "ice.fish", f.Fish, units.ParseMass), From: form.Field(r, "ice.from", f.From, units.ParseTemperature),
+		To: form.Field(r, "ice.to", f.To, units.ParseTemperature), Outside: form.Field(r, "ice.outside", f.Outside, units.ParseTemperature),
+		For: form.Field(r, "ice.for", f.For, time.ParseDuration), Spare: form.Field(r, "ice.spare", f.Spare, units.ParseRatio),
+		Box: form.Field(r, "ice.test", f.Test.Before, rate),
+	}
 }

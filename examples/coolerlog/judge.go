@@ -13,12 +13,17 @@ import (
 type verdicts struct {
 	cooler
 	fish []judged
+	ice  coldchain.TripIce
 }
 
 // judged is one fish held against every published limit for raw fish.
 type judged struct {
 	fish
 	report coldchain.Report
+	next   []coldchain.Forecast
+	aged   coldchain.Spoilage
+	left   []coldchain.LifeLeft
+	toxin  coldchain.Toxin
 	stages []stage
 	used   []share
 }
@@ -28,6 +33,7 @@ type stage struct {
 	event
 	until            time.Duration
 	coldest, warmest units.Temperature
+	store            *coldchain.StoreJudgement // of the temperature that the fish came to in it
 }
 
 // share is how much of the tightest limit was used up by a time.
@@ -39,20 +45,51 @@ type share struct {
 func (l cooler) judge() (verdicts, error) {
 	v := verdicts{cooler: l}
 	for _, f := range l.fish {
-		j := judged{fish: f}
-		var err error
-		if j.report, err = coldchain.Exposure(f.record, l.terms()); err != nil {
-			return verdicts{}, fmt.Errorf("%s: %w", f.name, err)
-		}
-		if j.stages, err = f.stages(); err != nil {
-			return verdicts{}, fmt.Errorf("%s: %w", f.name, err)
-		}
-		if j.used, err = l.usedOverTime(f.record); err != nil {
+		j, err := l.judgeFish(f)
+		if err != nil {
 			return verdicts{}, fmt.Errorf("%s: %w", f.name, err)
 		}
 		v.fish = append(v.fish, j)
 	}
+	var err error
+	if v.ice, err = coldchain.IceFor(l.trip); err != nil {
+		return verdicts{}, fmt.Errorf("ice: %w", err)
+	}
 	return v, nil
+}
+
+func (l cooler) judgeFish(f fish) (judged, error) {
+	live, err := coldchain.WatchExposure(l.terms())
+	if err != nil {
+		return judged{}, err
+	}
+	for _, r := range f.record.Readings() {
+		if live, err = live.Next(r); err != nil {
+			return judged{}, err
+		}
+	}
+	j := judged{fish: f, next: live.AtThisRate()}
+	if j.report, err = live.Report(); err != nil {
+		return judged{}, err
+	}
+	if j.aged, err = coldchain.IceDays(f.record, coldchain.FreshFish, l.maxGap); err != nil {
+		return judged{}, err
+	}
+	for _, life := range f.lives {
+		left, err := j.aged.Left(life)
+		if err != nil {
+			return judged{}, err
+		}
+		j.left = append(j.left, left)
+	}
+	if j.toxin, err = coldchain.ToxinShare(f.record, l.maxGap); err != nil {
+		return judged{}, err
+	}
+	if j.stages, err = f.stages(); err != nil {
+		return judged{}, err
+	}
+	j.used, err = l.usedOverTime(f.record)
+	return j, err
 }
 
 func (l cooler) terms() coldchain.Terms {
@@ -75,6 +112,14 @@ func (f fish) stages() ([]stage, error) {
 		coldest, _ := part.Min()
 		warmest, _ := part.Max()
 		s.coldest, s.warmest = coldest.Value, warmest.Value
+		if s.event.store != 0 {
+			end, _ := part.Last()
+			store, err := coldchain.JudgeStore(s.event.store, end.Value)
+			if err != nil {
+				return nil, err
+			}
+			s.store = &store
+		}
 		all = append(all, s)
 	}
 	return all, nil

@@ -28,7 +28,10 @@ func TestDemo(t *testing.T) {
 		"4  12 h 40 min    31 h 40 min     37.1 °F   43.0 °F  into the kitchen refrigerator",
 		"above 40.0 °F  22 h 19 min in all, first after 0 h 00 min", "  126 %  exceeded    table A-2, Listeria monocytogenes",
 		"WHITEFISH\n---------\nVERDICT: WITHIN", "now: Keep the fish at 38 °F (3.3 °C) or below", "##################.    91 %  within      table A-2, Yersinia",
-		"CAUTIONS", "the warmest part inside the fish, not of the air", "(recalled: check the print before relying on it)",
+		"the refrigerator brought the fish to 43.0 °F:", "3.0 °F too warm for any food, 40.0 °F", "Listeria monocytogenes: 24 h allowed in place of 168 h",
+		"what is exceeded stays so", "  0 h 5", "left of kitchen two hours", "worth 3.4 days on melting ice", "of 11.8 days printed for salmon: 8.3 days left on ice",
+		"of 9.0 days to 20.0 days printed for freshwater fish of temperate waters: ", "to botulinum toxin in food without air: 22.7 % used",
+		"ICE FOR THE NEXT TRIP", "to chill the fish    12 lb 8 oz", "together             ", "CAUTIONS", "the warmest part inside the fish, not of the air", "(recalled: check the print before relying on it)",
 	} {
 		require.True(t, strings.Contains(us, want), "missing: %s", want)
 	}
@@ -95,6 +98,12 @@ func TestBrokenInput(t *testing.T) {
 		"bad reading":     {"coho.csv", "\n10,", "\n10,cold", "line 4"},
 		"time runs back":  {"whitefish.csv", "\n20,", "\n5,", "line 5"},
 		"no unit":         {"coho.csv", "fish (°F)", "fish", "coho.csv"},
+		"no such store":   {"cooler.json", `"store": "refrigerator"`, `"store": "cellar"`, "cellar"},
+		"like nothing":    {"cooler.json", `"keepsLike": "salmon"`, `"keepsLike": "unicorn"`, "fish[0].keepsLike: "},
+		"gutted in words": {"cooler.json", `"gutted": true`, `"gutted": "yes"`, "line 19"},
+		"ice grows":       {"cooler.json", `"7 lb 5 oz"`, `"11 lb"`, "ice.test: "},
+		"ice unreadable":  {"cooler.json", `"68 lb"`, `"68"`, "ice.fish: "},
+		"trip too long":   {"cooler.json", `"for": "12h"`, `"for": "1200h"`, "ice: "},
 		"not json":        {"cooler.json", "{", "[", "invalid character"},
 	} {
 		out, err := changed(t, c.file, c.old, c.new)

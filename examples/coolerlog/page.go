@@ -24,6 +24,13 @@ func (s *page) scale() units.Scale {
 
 func (s *page) temperature(t units.Temperature) string { return t.Text(s.scale(), 1) }
 
+func (s *page) change(c units.TemperatureChange) string {
+	if s.US {
+		return units.Text(c, units.FahrenheitDegrees, 1)
+	}
+	return units.Text(c, units.Kelvins, 1)
+}
+
 // hours prints a duration in hours and whole minutes, rounded up: what a limit counts is never hidden.
 func hours(d time.Duration) string {
 	d = (d + time.Minute - 1) / time.Minute * time.Minute
@@ -33,6 +40,32 @@ func hours(d time.Duration) string {
 // left prints what remains, cut to whole minutes.
 func left(d time.Duration) string {
 	return fmt.Sprintf("%d h %02d min", d/time.Hour, d%time.Hour/time.Minute)
+}
+
+// mass rounds up: ice is better left over.
+func (s *page) mass(m units.Mass) string {
+	if s.US {
+		return units.Kitchen(units.CeilTo(m, units.Ounce), 1, units.Pound, units.Ounce)
+	}
+	return units.Text(units.CeilTo(m, 10*units.Gram), units.Kilogram, 2)
+}
+
+// days is a time in days and tenths, cut.
+func days(d time.Duration) string {
+	const tenth = 24 * time.Hour / 10
+	sign := ""
+	if d < 0 {
+		sign, d = "-", -d+tenth-1
+	}
+	return fmt.Sprintf("%s%d.%d days", sign, d/tenth/10, d/tenth%10)
+}
+
+// span is one time or two.
+func span(low, high time.Duration) string {
+	if low == high {
+		return days(low)
+	}
+	return days(low) + " to " + days(high)
 }
 
 // bar is a share of an allowance as marks, twenty for all of it; what goes past it is cut and marked.

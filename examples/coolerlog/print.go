@@ -1,6 +1,7 @@
 package main
 
 import (
+	"sort"
 	"strings"
 
 	"example.org/lakelarder/units"
@@ -15,7 +16,10 @@ func (v verdicts) print(p *page) {
 		j.printVerdict(p)
 		j.printStages(p)
 		j.printBudgets(p)
+		j.printNext(p)
+		j.printAge(p)
 	}
+	v.printIce(p)
 	p.Close()
 }
 
@@ -39,6 +43,11 @@ func (j judged) printStages(p *page) {
 	for i, s := range j.stages {
 		p.Line("%d  %-14s %-14s %8s  %8s  %s", i+1, left(s.at), left(s.until), p.temperature(s.coldest), p.temperature(s.warmest), s.what)
 	}
+	for _, s := range j.stages {
+		if s.store != nil {
+			printStore(p, *s.store)
+		}
+	}
 	for _, h := range j.report.Hours {
 		since := ""
 		if h.Ever {
@@ -46,6 +55,22 @@ func (j judged) printStages(p *page) {
 		}
 		p.Line("above %-8s %s in all%s %s", p.temperature(h.Above), hours(h.Time), since, p.From(h.Citation))
 	}
+}
+
+// printStore says by how much a storage was too warm, and what the hazards lose by it that lose the most.
+func printStore(p *page, s coldchain.StoreJudgement) {
+	p.Line("the %v brought the fish to %s:", s.Storage, p.temperature(s.At))
+	for _, l := range s.Lines {
+		if !l.Met {
+			p.Line("  %s too warm for %s, %s %s", p.change(l.TooWarm), l.Limit.For, p.temperature(l.Limit.AtMost), p.From(l.Limit.Citation))
+		}
+	}
+	for _, c := range s.Costs {
+		if c.AtLimit > 0 && c.Concern == coldchain.Safety {
+			p.Line("  %s: %.0f h allowed in place of %.0f h %s", c.What, c.Here.Hours(), c.AtLimit.Hours(), p.From(c.Citation))
+		}
+	}
+	p.Warn(s.Cautions...)
 }
 
 // printBudgets has a bar for the whole allowance of each rule.
@@ -61,9 +86,65 @@ func (j judged) printBudgets(p *page) {
 }
 
 // name is the rule of a finding, and the hazard where it has one.
-func name(f coldchain.Finding) string {
-	if f.Hazard == 0 {
-		return f.Rule.String()
+func name(f coldchain.Finding) string { return rule(f.Rule, f.Hazard) }
+
+func rule(r coldchain.Rule, h coldchain.Hazard) string {
+	if h == 0 {
+		return r.String()
 	}
-	return f.Rule.String() + ", " + f.Hazard.String()
+	return r.String() + ", " + h.String()
+}
+
+// printNext is what is left of the allowances if the fish stays as warm as it was at the last reading, the first to run out first.
+func (j judged) printNext(p *page) {
+	last, _ := j.record.Last()
+	p.Line("\nif it stays at %s from now on", p.temperature(last.Value))
+	if j.report.Verdict == coldchain.Exceeded {
+		p.Line("  what is exceeded stays so, however cold it gets")
+		return
+	}
+	var running []coldchain.Forecast
+	for _, f := range j.next {
+		if f.Runs {
+			running = append(running, f)
+		}
+	}
+	if len(running) == 0 {
+		p.Line("  no allowance is used at that temperature")
+	}
+	sort.SliceStable(running, func(a, b int) bool { return running[a].Left < running[b].Left })
+	for _, f := range running[:min(len(running), 4)] {
+		p.Line("  %-11s left of %s", left(f.Left), rule(f.Rule, f.Hazard))
+	}
+}
+
+// printAge is smell and taste, and the envelope of the toxin beside it: neither is a verdict.
+func (j judged) printAge(p *page) {
+	p.Line("\nhow far it has aged, which is quality and never safety")
+	p.Line("  worth %s on melting ice %s", days(j.aged.Used), p.From(j.aged.Citation))
+	for _, l := range j.left {
+		p.Line("  of %s printed for %s: %s left on ice %s", span(l.Life.Low, l.Life.High), lifeName(l.Life), span(l.Low, l.High), p.From(l.Life.Citation))
+		p.Warn(l.Cautions...)
+	}
+	p.Line("  of the shortest time to botulinum toxin in food without air: %s used %s", units.Text(j.toxin.Share, units.Percent, 1), p.From(j.toxin.Citation))
+	p.Warn(j.aged.Cautions...)
+	p.Warn(j.toxin.Cautions...)
+}
+
+func lifeName(l coldchain.IceLife) string {
+	if l.Waters != "" {
+		return l.Fish + " of " + l.Waters + " waters"
+	}
+	return l.Fish
+}
+
+func (v verdicts) printIce(p *page) {
+	t := v.trip
+	p.Heading("Ice for the next trip")
+	p.Line("%s of fish from %s to %s, then %s in the box in air of %s", p.mass(t.Fish), p.temperature(t.From), p.temperature(t.To), left(t.For), p.temperature(t.Outside))
+	p.Line("  to chill the fish    %s", p.mass(v.ice.Chill))
+	p.Line("  to hold the box      %s, as it melted ice when it was tried %s", p.mass(v.ice.Hold), p.From(t.Box.Citation))
+	p.Line("  to have some left    %s, %s of that", p.mass(v.ice.Spare), t.Spare)
+	p.Line("  together             %s", p.mass(v.ice.Total))
+	p.Warn(v.ice.Cautions...)
 }
