@@ -14,9 +14,11 @@ type Forecast struct {
 	Rule    Rule
 	Hazard  Hazard
 	Verdict Verdict
-	Runs    bool
-	Left    time.Duration
-	At      time.Duration
+	// FromMemory tells that the rule has a limit that was not read in print: check it before relying on Left.
+	FromMemory bool
+	Runs       bool
+	Left       time.Duration
+	At         time.Duration
 }
 
 // AtThisRate returns the forecast of every rule at the temperature of the last reading, in the order of
@@ -42,7 +44,7 @@ func (r RunningExposure) AtThisRate() []Forecast {
 
 // forecast is that of one judge for a stretch to come.
 func (r RunningExposure) forecast(j judge, now time.Duration, p piece) Forecast {
-	f := Forecast{Rule: j.rule, Hazard: j.hazard, Verdict: Within}
+	f := Forecast{Rule: j.rule, Hazard: j.hazard, Verdict: Within, FromMemory: j.fromMemory()}
 	if at := r.exceededAt(j); at != stillKept {
 		f.Verdict, f.At = Exceeded, at
 		return f
@@ -57,4 +59,14 @@ func (r RunningExposure) forecast(j judge, now time.Duration, p piece) Forecast 
 		f.At = now + f.Left
 	}
 	return f
+}
+
+// fromMemory reports whether a limit of the rule was not read in print.
+func (j judge) fromMemory() bool {
+	for i := range j.limits {
+		if j.limits[i].Citation.Unverified() {
+			return true
+		}
+	}
+	return false
 }

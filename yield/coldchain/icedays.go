@@ -27,12 +27,13 @@ type Spoilage struct {
 	Cautions   []cite.Caution
 }
 
-// IceDays returns the time on ice that a record of the temperature inside the fish is worth, the integral of
-// the spoilage rate over straight lines between readings. Gaps longer than maxGap are reported and not
-// bridged. By FreshFish the integral is exact and rounded up once, to the nanosecond; by the other laws each
-// line is rounded up, by less than 2 ns. The record must have two readings or more, none above 100 °C, and
-// maxGap be above zero: otherwise a units.RangeError, as is a result past 292 years; an empty record is
-// series.ErrEmpty. Source: FAO Fisheries Technical Paper 348; Dalgaard et al. 2004 for smoked salmon.
+// IceDays returns the time on ice that a record of the temperature inside the fish is worth, the integral
+// of the spoilage rate over straight lines between readings. Gaps longer than maxGap are reported and not
+// bridged. By FreshFish the integral is exact, but for 1e-16 ns at each crossing of -10 °C, and rounded up
+// once, to the nanosecond; by the other laws each line to 1e-15 of itself and rounded up. The record must
+// have two readings or more, none above 100 °C, and maxGap be above zero: otherwise a units.RangeError, as
+// is a result past 292 years; an empty record is series.ErrEmpty. Source: FAO Fisheries Technical Paper
+// 348; Dalgaard et al. 2004 for smoked salmon.
 func IceDays(record series.Series[units.Temperature], law SpoilageLaw, maxGap time.Duration) (Spoilage, error) {
 	if err := law.check(); err != nil {
 		return Spoilage{}, err

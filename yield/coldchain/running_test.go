@@ -117,11 +117,11 @@ func TestForecastInHours(t *testing.T) {
 		series.Reading[units.Temperature]{Value: warm}, series.Reading[units.Temperature]{At: 2 * hour, Value: warm})
 	all := r.AtThisRate()
 	require.Empty(t, cmp.Diff([]Forecast{
-		{Rule: RawReadyToEat, Verdict: Within, Runs: true, Left: 3 * hour, At: 5 * hour},
+		{Rule: RawReadyToEat, Verdict: Within, FromMemory: true, Runs: true, Left: 3 * hour, At: 5 * hour},
 		{Rule: KitchenTwoHours, Verdict: Within, Runs: true, Left: 0, At: 2 * hour},
-		{Rule: TableA2, Hazard: Salmonella, Verdict: Within, Runs: true, Left: 3 * hour, At: 5 * hour},
-		{Rule: TableA2, Hazard: VibrioCholerae, Verdict: Within, Runs: true, Left: 4 * hour, At: 6 * hour},
-		{Rule: TableA2, Hazard: Campylobacter, Verdict: Within},
+		{Rule: TableA2, Hazard: Salmonella, Verdict: Within, FromMemory: true, Runs: true, Left: 3 * hour, At: 5 * hour},
+		{Rule: TableA2, Hazard: VibrioCholerae, Verdict: Within, FromMemory: true, Runs: true, Left: 4 * hour, At: 6 * hour},
+		{Rule: TableA2, Hazard: Campylobacter, Verdict: Within, FromMemory: true},
 	}, all))
 	// Above 70 °F the same fish has two hours above 50 °F in all: none are left, though four would be with two above 70 °F.
 	r, err := r.Next(series.Reading[units.Temperature]{At: 2*hour + 1, Value: units.Fahrenheit(75)})
