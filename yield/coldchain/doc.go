@@ -17,6 +17,7 @@
 // FindKeeping returns the published keeping times, those of safety and those of quality apart, and
 // CheckKeeping holds a food against them. JudgeStore judges the refrigerator, the freezer and the shelf,
 // StorageLife counts what a record used of frozen fish, CheckThaw looks at how it is thawed.
+// CheckLanding looks at what came before the ice, JudgeJar at what a jar shows.
 //
 // ParasitePlan and ParasiteHold hold fish that is to be eaten raw against the published rules of freezing: the strictest decide,
 // the others are named, and figures too weak for raw fish are refused.

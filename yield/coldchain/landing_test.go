@@ -1,0 +1,150 @@
+package coldchain
+
+import (
+	"testing"
+	"time"
+
+	"example.org/lakelarder/internal/printed"
+	"example.org/lakelarder/units"
+	"github.com/google/go-cmp/cmp"
+	"github.com/stretchr/testify/require"
+)
+
+// Both ways; a superseded row must not come out. Sources: see the rows.
+func TestLandingRules(t *testing.T) {
+	rules := map[string]LandingRule{}
+	for _, rule := range LandingRules() {
+		require.NoError(t, rule.Citation.Check())
+		rules[rule.Printed] = rule
+	}
+	for _, r := range printed.Table(t, "coldchain/landing.csv") {
+		rule, ok := rules[r.Text("printed")]
+		if use := r.Text("use"); use == "superseded" || use == "left out" {
+			require.False(t, ok, r.String())
+			continue
+		}
+		require.True(t, ok, r.String())
+		delete(rules, r.Text("printed"))
+		want := LandingRule{
+			Demand: rule.Demand, Printed: r.Text("printed"), AtMost: fahrenheit(t, r, "at_most_f"), WarmerThan: fahrenheit(t, r, "warmer_than_f"),
+			IfGutted: r.Has("if_gutted"), For: rule.For, Yardstick: r.Text("use") == "yardstick", Citation: rule.Citation,
+		}
+		if r.Has("within_h") {
+			want.Within = hours(t, r, "within_h")
+		}
+		if r.Has("at_most_c") {
+			want.AtMost = celsius(t, r, "at_most_c")
+		}
+		if r.Has("warmer_than_c") {
+			want.WarmerThan = celsius(t, r, "warmer_than_c")
+		}
+		require.Empty(t, cmp.Diff(want, rule))
+		require.Equal(t, r.Text("demand"), rule.Demand.String())
+		require.Equal(t, provenance(r), provenanceOf(rule.Citation))
+	}
+	require.Empty(t, rules, "every rule is printed")
+}
+
+func TestCheckLanding(t *testing.T) {
+	of := func(d time.Duration) units.Stated[time.Duration] { return units.State(d) }
+	ice, cool := units.Celsius(0), units.Celsius(14)
+	for name, c := range map[string]struct {
+		landing            Landing
+		verdict, yardstick Verdict
+	}{
+		"in time":                       {Landing{Gutted: of(2 * time.Hour), Iced: of(2 * time.Hour), Medium: ice, Warmest: cool}, Within, Within},
+		"gutted late":                   {Landing{Gutted: of(2*time.Hour + 1), Iced: of(time.Hour), Medium: ice, Warmest: cool, ForCanning: true}, Exceeded, Within},
+		"not gutted":                    {Landing{Iced: of(time.Hour), Medium: ice, Warmest: cool}, CannotTell, Within},
+		"nothing known":                 {Landing{}, CannotTell, CannotTell},
+		"iced after 9 h":                {Landing{Gutted: of(time.Hour), Iced: of(9 * time.Hour), Medium: ice, Warmest: cool}, Within, Within},
+		"iced after more than 9 h":      {Landing{Gutted: of(time.Hour), Iced: of(9*time.Hour + 1), Medium: ice, Warmest: cool}, Within, Exceeded},
+		"hot, iced after 6 h":           {Landing{Gutted: of(time.Hour), Iced: of(6 * time.Hour), Medium: ice, Warmest: units.Celsius(30)}, Within, Within},
+		"hot, iced after more than 6 h": {Landing{Gutted: of(time.Hour), Iced: of(6*time.Hour + 1), Medium: ice, Warmest: units.Celsius(30)}, Within, Exceeded},
+		"heat unknown counts as hot":    {Landing{Gutted: of(time.Hour), Iced: of(7 * time.Hour), Medium: ice}, Within, Exceeded},
+		"exactly 28 °C is not above":    {Landing{Gutted: of(time.Hour), Iced: of(7 * time.Hour), Medium: ice, Warmest: units.Celsius(28)}, Within, Within},
+		"medium unknown":                {Landing{Gutted: of(time.Hour), Iced: of(time.Hour), Warmest: cool}, Within, CannotTell},
+		"medium too warm":               {Landing{Gutted: of(time.Hour), Iced: of(time.Hour), Medium: units.Celsius(10), Warmest: cool}, Within, Exceeded},
+		"for smoking":                   {Landing{Gutted: of(time.Hour), Iced: of(time.Hour), Medium: units.Fahrenheit(38), Warmest: cool, ForSmoking: true}, Within, Within},
+		"for smoking, too warm":         {Landing{Gutted: of(time.Hour), Iced: of(time.Hour), Medium: units.Fahrenheit(39), Warmest: cool, ForSmoking: true}, Exceeded, Within},
+		"for smoking, not gutted":       {Landing{Iced: of(time.Hour), Medium: ice, Warmest: cool, ForSmoking: true}, CannotTell, Within},
+	} {
+		r, err := CheckLanding(c.landing)
+		require.NoError(t, err, name)
+		require.Equal(t, c.verdict, r.Verdict, name)
+		require.Equal(t, c.yardstick, r.Yardstick, name)
+		require.Contains(t, r.Cautions, neverNone)
+		require.Equal(t, c.landing.ForCanning && c.verdict != Within, len(r.Cautions) == 2, name)
+	}
+}
+
+// Later, warmer or not stated is never better.
+func TestLandingSafeDirection(t *testing.T) {
+	rank := map[Verdict]int{Within: 0, CannotTell: 1, Exceeded: 2}
+	check := func(l Landing) [2]int {
+		r, err := CheckLanding(l)
+		require.NoError(t, err)
+		return [2]int{rank[r.Verdict], rank[r.Yardstick]}
+	}
+	for _, gutted := range []time.Duration{0, 2 * time.Hour, 3 * time.Hour} {
+		for _, iced := range []time.Duration{0, 6 * time.Hour, 9 * time.Hour, 12 * time.Hour} {
+			for _, warmest := range []float64{5, 28, 28.3, 40} {
+				for _, medium := range []float64{0, 3.3, 4.4, 9} {
+					l := Landing{Gutted: units.State(gutted), Iced: units.State(iced), Warmest: units.Celsius(warmest), Medium: units.Celsius(medium), ForSmoking: true}
+					base := check(l)
+					for _, worse := range []func(*Landing){
+						func(l *Landing) { l.Gutted.Value++ }, func(l *Landing) { l.Iced.Value++ }, func(l *Landing) { l.Warmest = units.Celsius(50) },
+						func(l *Landing) { l.Warmest = units.Temperature{} }, func(l *Landing) { l.Medium = l.Medium.Add(units.CelsiusDegrees) },
+					} {
+						changed := l
+						worse(&changed)
+						after := check(changed)
+						require.GreaterOrEqual(t, after[0], base[0])
+						require.GreaterOrEqual(t, after[1], base[1])
+					}
+				}
+			}
+		}
+	}
+}
+
+func TestLandingRefuses(t *testing.T) {
+	for name, l := range map[string]Landing{
+		"gutted before the catch": {Gutted: units.State(-time.Hour)},
+		"gutted after a month":    {Gutted: units.State(30 * day)},
+		"iced before death":       {Iced: units.State(-time.Hour)},
+		"iced after a month":      {Iced: units.State(30 * day)},
+		"frozen":                  {Medium: units.Celsius(-18)},
+		"a warm bath":             {Medium: units.Celsius(16)},
+		"winter":                  {Warmest: units.Celsius(-6)},
+		"fire":                    {Warmest: units.Celsius(51)},
+	} {
+		_, err := CheckLanding(l)
+		require.ErrorIs(t, err, units.ErrRange, name)
+	}
+	require.Equal(t, "no demand", LandingDemand(0).String())
+	require.Equal(t, "unknown demand", LandingDemand(9).String())
+}
+
+// Both ways. Sources: see the rows.
+func TestHistamineFigures(t *testing.T) {
+	figures := HistamineFigures()
+	rows := printed.Table(t, "coldchain/histamine.csv")
+	require.Len(t, figures, len(rows))
+	for i, r := range rows {
+		want := HistamineFigure{What: r.Text("what"), Fish: r.Text("fish"), Citation: figures[i].Citation}
+		for col, to := range map[string]*units.Ratio{"low_mg_kg": &want.Low, "high_mg_kg": &want.High} {
+			if r.Has(col) {
+				*to = quantity(t, r, col, units.PartsPerMillion)
+			}
+		}
+		if r.Has("samples") {
+			want.Positive, want.Samples = int(r.Int("positive")), int(r.Int("samples"))
+		}
+		require.Equal(t, want, figures[i])
+		require.Equal(t, provenance(r), provenanceOf(figures[i].Citation))
+		require.NoError(t, figures[i].Citation.Check())
+	}
+	for _, c := range HistamineCautions() {
+		require.NoError(t, c.Citation.Check())
+	}
+}
