@@ -60,3 +60,53 @@ func ExampleFreezableOf() {
 	fmt.Println(units.Text(f.Latent, units.KilojoulePerKilogram, 1), f.Citation.Basis, err)
 	// Output: 255.9 kJ/kg read <nil>
 }
+
+// Geankoplis, Transport Processes and Unit Operations, example 5.5-2, prints 2.394e4 s (6.65 h). The book gives no specific heats: Plank needs none.
+func ExampleFreezing_Plank() {
+	slab := coldchain.Freezing{
+		Shape: coldchain.FrozenSlab, Thickness: 635 * units.Millimetre / 10, Film: 17 * units.WattPerSquareMetreKelvin,
+		Start: units.Kelvin(270.4), FreezesAt: units.Kelvin(270.4), Medium: units.Kelvin(244.3),
+		Density: 1057 * units.KilogramPerCubicMetre, Latent: 335 * units.KilojoulePerKilogram * 75 / 100, Conductivity: 1038 * units.WattPerMetreKelvin / 1000,
+		HeatBefore: 3500 * units.JoulePerKilogramKelvin, HeatAfter: 2000 * units.JoulePerKilogramKelvin,
+	}
+	t, err := slab.Plank()
+	fmt.Printf("%.1f s, %.2f h %v\n", t.Time.Seconds(), t.Time.Hours(), err)
+	// Output: 23944.4 s, 6.65 h <nil>
+}
+
+func ExampleFlesh_Freezing() {
+	piece, err := pinkSalmon().Freezing(coldchain.FrozenSlab, units.Inch, units.Celsius(4), units.Celsius(-20), units.Fahrenheit(-10), 7*units.WattPerSquareMetreKelvin)
+	fmt.Println(units.Text(piece.Latent, units.KilojoulePerKilogram, 1), units.Text(piece.Conductivity, units.WattPerMetreKelvin, 2), err)
+	// Output: 253.3 kJ/kg 1.14 W/(m K) <nil>
+}
+
+// Pink salmon an inch thick into a freezer at -10 °F, the film of still air as common practice has it.
+func ExampleFreezing_Pham() {
+	piece, _ := pinkSalmon().Freezing(coldchain.FrozenSlab, units.Inch, units.Celsius(4), units.Celsius(-20), units.Fahrenheit(-10), 7*units.WattPerSquareMetreKelvin)
+	t, err := piece.Pham()
+	fmt.Printf("%.1f h, Biot %s, %v\n", t.Time.Hours(), units.In(t.Biot, units.One, 2), err)
+	fmt.Println(t.Cautions[len(t.Cautions)-1].Text)
+	// Output:
+	// 10.0 h, Biot 0.08, <nil>
+	// Pham's time came out 2 to 39 % long for fish: the safe side
+}
+
+// The time until the middle is cold goes, at its High, into the plan against parasites.
+func ExampleFreezing_Between() {
+	piece, _ := pinkSalmon().Freezing(coldchain.FrozenSlab, units.Inch, units.Celsius(4), units.Celsius(-20), units.Fahrenheit(-10), 7*units.WattPerSquareMetreKelvin)
+	r, err := piece.Between(5*units.WattPerSquareMetreKelvin, 10*units.WattPerSquareMetreKelvin)
+	fmt.Printf("%.0f, %.0f, %.0f h %v\n", r.Low.Time.Hours(), r.Likely.Time.Hours(), r.High.Time.Hours(), err)
+	// Output: 7, 10, 14 h <nil>
+}
+
+func ExampleParseFreezingShape() {
+	_, err := coldchain.ParseFreezingShape("brick")
+	fmt.Println(err)
+	// Output: cannot read "brick" as a shape of what freezes: expected slab, cylinder or sphere
+}
+
+func ExampleFreezingShape() {
+	text, err := coldchain.FrozenCylinder.MarshalText()
+	fmt.Println(string(text), err)
+	// Output: cylinder <nil>
+}

@@ -14,8 +14,8 @@ type ParasitePlan struct {
 	Freezer units.Temperature // the warmest the freezer gets while the fish freezes, by a thermometer in it
 	Store   units.Temperature // the warmest it is kept at once frozen; not set, the same
 	Stored  time.Duration     // from loading the freezer to taking the fish out
-	// Through is the time from loading until the middle of the thickest fish is as cold as the rules ask for, by a probe or, at its High,
-	// by Freezing. Left out, nothing is said of the rules whose clock starts there.
+	// Through is the time from loading until the middle of the thickest fish is as cold as the rules ask for, by a probe or the High of
+	// Freezing.Between. Left out, nothing is said of the rules whose clock starts there.
 	Through units.Stated[time.Duration]
 	// Thickness is that of the thickest piece. Above 6 in (15.2 cm) time from loading is not relied on.
 	Thickness units.Stated[units.Length]
