@@ -71,3 +71,15 @@ func BenchmarkRunningExposureNext(b *testing.B) {
 		}
 	}
 }
+
+// Ten thousand readings as a share of the time to toxin, each line integrated by itself.
+func BenchmarkToxinShare(b *testing.B) {
+	s := invented(b, 50, 8)
+	b.ReportAllocs()
+	b.ResetTimer()
+	for i := 0; i < b.N; i++ {
+		if _, err := ToxinShare(s, time.Hour); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -32,6 +32,8 @@ func (g Growth) Over(d time.Duration) (units.Ratio, error) {
 // temperature alone.
 const growthHigh = 25
 
+var growthLimits = cite.Citation{Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420", Basis: cite.Recalled}
+
 // growth is the Growth of mu in natural logarithms an hour.
 func growth(perHour float64, citation cite.Citation, cautions ...cite.Caution) (Growth, error) {
 	g := Growth{Citation: citation}
@@ -44,6 +46,10 @@ func growth(perHour float64, citation cite.Citation, cautions ...cite.Caution) (
 	}
 	g.Cautions = append([]cite.Caution{
 		{Text: "this is a model: it explains why the limits are short and never makes them longer"},
+		{
+			Text:     "no growth by a model is not no growth: Listeria is known to grow down to 31.3 °F (-0.4 °C), water activity 0.92 and pH 4.4",
+			Citation: growthLimits,
+		},
 	}, cautions...)
 	return g, nil
 }

@@ -40,9 +40,7 @@ func ListeriaInRawSalmon(t units.Temperature) (RawSalmonGrowth, error) {
 		root := salmonScale * math.Pow(above, salmonPower)
 		mu = root * root
 	}
-	g, err := growth(mu, rawSalmonCitation, cite.Caution{
-		Text: "by this model nothing grows at and below 1.3 °C, but Listeria is known to grow down to 31.3 °F (-0.4 °C)", Citation: a2Read,
-	})
+	g, err := growth(mu, rawSalmonCitation)
 	if err != nil {
 		return RawSalmonGrowth{}, err
 	}

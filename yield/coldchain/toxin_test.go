@@ -71,6 +71,21 @@ func TestEnvelopeIsShorterThanTheStudies(t *testing.T) {
 	})
 }
 
+// Up to 70 °F the limits of table A-2 for the botulinum of the refrigerator lie within the envelope at the top of each band: two sources, both
+// recalled, that do not contradict each other. Above 70 °F the table's single row is wider than the envelope.
+func TestTableA2LiesWithinTheEnvelope(t *testing.T) {
+	bands := a2Of(BotulinumE)
+	for i, band := range bands {
+		top := band.UpTo
+		if i == len(bands)-1 {
+			top = units.Celsius(45)
+		}
+		envelope, err := TimeToToxin(top)
+		require.NoError(t, err)
+		require.Equal(t, i < len(bands)-1, band.Allowed < envelope.Time, top)
+	}
+}
+
 // More warmth and more spores never give more time.
 func TestTimeToToxinFalls(t *testing.T) {
 	before := time.Duration(math.MaxInt64)

@@ -70,7 +70,7 @@ func toxinLine(dt time.Duration, from, to units.Temperature) float64 {
 }
 
 // toxinRate is the share used up in a day at T °C.
-func toxinRate(c float64) float64 { return math.Pow(10, -anyFoodLog(c)) }
+func toxinRate(c float64) float64 { return math.Exp(-math.Ln10 * anyFoodLog(c)) }
 
 // The five points and weights of Gauss and Legendre on -1 to 1, the middle one first.
 var (
