@@ -24,6 +24,7 @@ const (
 	Tablespoon Volume = 1_892_705_892
 	Teaspoon   Volume = 630_901_964
 	CubicInch  Volume = 2_097_544_192
+	CubicFoot  Volume = 3_624_556_363_776 // 1728 cubic inches, as freezers are sold
 )
 
 // Imperial volumes; the gallon is 4.546 09 L exactly (NIST SP 811, B.8).
@@ -65,6 +66,7 @@ var volumes = dimension{
 		{int64(Microlitre), 1, []string{"µL", "μL", "uL"}},
 		{int64(Nanolitre), 1, []string{"nL"}},
 		{int64(CubicInch), 1, []string{"in³", "in3", "cu in", "cubic inch", "cubic inches"}},
+		{int64(CubicFoot), 1, []string{"ft³", "ft3", "cu ft", "cubic foot", "cubic feet"}},
 		{int64(ImperialGallon), 1, []string{"imp gal"}},
 		{int64(ImperialQuart), 1, []string{"imp qt"}},
 		{int64(ImperialPint), 1, []string{"imp pt"}},

@@ -20,7 +20,8 @@
 // CheckLanding looks at what came before the ice, JudgeJar at what a jar shows.
 //
 // ParasitePlan and ParasiteHold hold fish that is to be eaten raw against the published rules of freezing: the strictest decide,
-// the others are named, and figures too weak for raw fish are refused.
+// the others are named, and figures too weak for raw fish are refused. Flesh has the thermal properties of fish from its
+// composition, Freezing the time until it is frozen through, FreezerPlan how much of a catch a freezer takes in a day.
 //
 // Printed bands leave gaps (41 °F, then 42 °F). Here bands touch: a temperature exactly on a printed upper
 // edge stays in the lower band, anything above it belongs to the next, stricter one. Most rows of table
