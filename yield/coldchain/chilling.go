@@ -41,7 +41,7 @@ type ChilledFish struct {
 }
 
 // FishToChill returns a fish with a conductivity of 0.5 W/(m K) and a diffusivity of 1.2e-7 m²/s: choices inside the band computed for
-// salmon, the diffusivity at its slow end, not measurements. ChillTime checks the limits.
+// salmon, the diffusivity near its slow end, not measurements. ChillTime checks the limits.
 func FishToChill(shape ChillShape, thin, thick units.Length, from units.Temperature) ChilledFish {
 	return ChilledFish{
 		Shape: shape, Thin: thin, Thick: thick, From: from,

@@ -98,3 +98,23 @@ func ExampleThawMethod() {
 	fmt.Println(coldchain.ThawInRefrigerator, "|", coldchain.ThawInRunningWater, "|", coldchain.ThawInStillWater, "|", coldchain.ThawOnCounter)
 	// Output: in the refrigerator | under running water | in still water | on the counter
 }
+
+func ExamplePowerCutRules() {
+	for _, r := range coldchain.PowerCutRules() {
+		fmt.Println(r.Storage, r.For, r.Filled)
+	}
+	// Output:
+	// refrigerator 4h0m0s
+	// freezer 24h0m0s half full
+	// freezer 48h0m0s full
+}
+
+// Thirty hours without power, and a freezer that is not packed full.
+func ExampleJudgePowerCut() {
+	p, err := coldchain.JudgePowerCut(coldchain.InFreezer, false, 30*time.Hour)
+	fmt.Println(p.Verdict, p.Rule.For, err)
+	fmt.Println(p.Cautions[1].Text)
+	// Output:
+	// cannot tell 24h0m0s <nil>
+	// past it measure every piece: what was above 40 °F (4.4 °C) for two hours is discarded; without a record nobody can tell
+}

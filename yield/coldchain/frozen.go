@@ -52,7 +52,7 @@ func (s StorageLife) At(t units.Temperature) (time.Duration, error) {
 			return p.Life, nil
 		}
 	}
-	hours := math.Floor(1 / s.rate(t.Celsius()) / 3600)
+	hours := math.Floor(1 / s.knots().rate(t.Celsius()) / 3600)
 	return time.Duration(hours) * time.Hour, nil
 }
 
@@ -70,20 +70,6 @@ func (s StorageLife) check() error {
 		}
 	}
 	return nil
-}
-
-// rate is the share of the life used in a second at degrees Celsius within the table.
-func (s StorageLife) rate(celsius float64) float64 {
-	last := len(s.Points) - 1
-	for i := 0; i < last; i++ {
-		warm, cold := s.Points[i], s.Points[i+1]
-		if low := cold.At.Celsius(); celsius >= low || i == last-1 {
-			part := (celsius - low) / (warm.At.Celsius() - low)
-			longer := math.Log(cold.Life.Seconds() / warm.Life.Seconds())
-			return math.Exp(float64(part*longer)) / cold.Life.Seconds()
-		}
-	}
-	return math.NaN()
 }
 
 // FrozenUse is what a record of frozen fish has used of a storage life. Used is its share. TooWarm is the time warmer than the table, counted as at its
@@ -117,16 +103,17 @@ func (s StorageLife) Use(record series.Series[units.Temperature], maxGap time.Du
 	if record.Len() < 2 {
 		return FrozenUse{}, units.RangeError{What: "readings", Got: "1", Low: "2"}
 	}
-	var used frozenSum
-	u := FrozenUse{Life: s}
+	u, used, knots := FrozenUse{Life: s}, frozenSum{}, s.knots()
+	celsius := before.Value.Celsius()
 	for i := 1; i < record.Len(); i++ {
 		next, _ := record.At(i)
+		to := next.Value.Celsius()
 		if gap := next.At - before.At; gap > maxGap {
 			u.Unknown += gap
 		} else {
-			used.add(s, gap.Seconds(), before.Value.Celsius(), next.Value.Celsius())
+			used.add(knots, gap.Seconds(), celsius, to)
 		}
-		before = next
+		before, celsius = next, to
 	}
 	share, err := units.OfFloat(math.Ceil(used.share*float64(units.One)), units.Ratio(1))
 	if err != nil {
@@ -141,59 +128,6 @@ func (s StorageLife) Use(record series.Series[units.Temperature], maxGap time.Du
 	}
 	u.Cautions = u.cautions()
 	return u, nil
-}
-
-// frozenSum is a share of a life and the seconds outside its table.
-type frozenSum struct{ share, warm, cold float64 }
-
-func roundedUp(seconds float64) time.Duration {
-	return time.Duration(math.Ceil(seconds * float64(time.Second)))
-}
-
-// add enters a straight stretch from a to b, cut at the points of the table.
-func (n *frozenSum) add(s StorageLife, dt, a, b float64) {
-	low, high := min(a, b), max(a, b)
-	within := func(from, to float64) (share, x, y float64) { // the part of the stretch between two temperatures
-		x, y = max(low, from), min(high, to)
-		switch {
-		case high == low && low >= from && (low < to || math.IsInf(to, 1)):
-			return 1, x, y
-		case high == low || x >= y:
-			return 0, x, y
-		}
-		return (y - x) / (high - low), x, y
-	}
-	last := len(s.Points) - 1
-	coldest, warmest := s.Points[last].At.Celsius(), s.Points[0].At.Celsius()
-	if high == low && low == warmest { // exactly on the warmest point is still within
-		n.share += dt / s.Points[0].Life.Seconds()
-		return
-	}
-	if part, _, _ := within(math.Inf(-1), coldest); part > 0 {
-		n.cold += float64(dt * part)
-		n.share += float64(dt*part) / s.Points[last].Life.Seconds()
-	}
-	if part, _, _ := within(warmest, math.Inf(1)); part > 0 {
-		n.warm += float64(dt * part)
-		n.share += float64(dt*part) / s.Points[0].Life.Seconds()
-	}
-	for i := last; i > 0; i-- {
-		part, x, y := within(s.Points[i].At.Celsius(), s.Points[i-1].At.Celsius())
-		if part > 0 {
-			n.share += float64(dt*part) * s.mean(i, x, y)
-		}
-	}
-}
-
-// mean is the mean rate on a straight way from x to y between point i and the next warmer one: the logarithmic mean of the two rates.
-func (s StorageLife) mean(i int, x, y float64) float64 {
-	cold, warm := s.Points[i], s.Points[i-1]
-	slope := math.Log(cold.Life.Seconds()/warm.Life.Seconds()) / (warm.At.Celsius() - cold.At.Celsius())
-	at := math.Exp(slope*(x-cold.At.Celsius())) / cold.Life.Seconds()
-	if rise := float64(slope * (y - x)); rise > 0 {
-		return at * math.Expm1(rise) / rise
-	}
-	return at
 }
 
 func (u FrozenUse) cautions() []cite.Caution {

@@ -50,7 +50,7 @@ func IceConstantOf(c units.SpecificHeat, latent units.SpecificEnergy) (IceConsta
 }
 
 // ChillIce returns the ice that melts while it takes fish from one temperature to another, and no more: nothing for the box, the way or
-// the ice that must be left at the end. The zero IceConstant is the largest of IceConstants. The fish must weigh 0 to 10 t; from must
+// the ice that must be left at the end. The zero IceConstant is the largest of IceConstants, which are for fresh ice. The fish must weigh 0 to 10 t; from must
 // lie in 0 to 40 °C and to between 0 °C and from: otherwise a units.RangeError, as for a constant outside 0.5 to 2 %. Rounded up
 // to the gram. Source: FAO Fisheries Technical Paper 331, chapter 3, equations 4 and 5.
 func ChillIce(fish units.Mass, from, to units.Temperature, constant IceConstant) (Ice, error) {

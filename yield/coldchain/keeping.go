@@ -111,6 +111,9 @@ func (k Keeping) cautions() []cite.Caution {
 	}
 	if k.Storage == InRefrigerator {
 		all = append(all, daysTogether)
+		if k.Food <= Brined {
+			all = append(all, vacuumAt38)
+		}
 	}
 	return all
 }

@@ -55,22 +55,28 @@ type StoreJudgement struct {
 	Cautions []cite.Caution
 }
 
-// storeRange is what a storage is believed to be.
-var storeRange = map[Storage][2]units.Temperature{
-	InRefrigerator: {units.Celsius(-5), units.Celsius(25)},
-	InFreezer:      {units.Celsius(-60), units.Celsius(10)},
-	InCupboard:     {units.Celsius(-30), units.Celsius(60)},
+// believed is the range of temperatures that a storage is believed to be in; not set for no known one.
+func (s Storage) believed() (low, high units.Temperature) {
+	switch s {
+	case InRefrigerator:
+		return units.Celsius(-5), units.Celsius(25)
+	case InFreezer:
+		return units.Celsius(-60), units.Celsius(10)
+	case InCupboard:
+		return units.Celsius(-30), units.Celsius(60)
+	}
+	return units.Temperature{}, units.Temperature{}
 }
 
 // JudgeStore holds the temperature of a storage against the published ones, the coldest first. For a refrigerator above 40 °F it says by how
 // much less time table A-2 allows, for a freezer above 0 °F how much shorter the storage lives are. At is the warmest found in it: -5 to 25 °C
 // for a refrigerator, -60 to 10 °C for a freezer, -30 to 60 °C for a cupboard; otherwise, and for no known Storage, a units.RangeError.
 func JudgeStore(storage Storage, at units.Temperature) (StoreJudgement, error) {
-	span, ok := storeRange[storage]
-	if !ok {
+	low, high := storage.believed()
+	if !low.IsSet() {
 		return StoreJudgement{}, units.RangeError{What: "storage", Got: storage.String(), Low: InRefrigerator.String(), High: InCupboard.String()}
 	}
-	if err := units.CheckTemperature("temperature of the "+storage.String(), at, span[0], span[1]); err != nil {
+	if err := units.CheckTemperature("temperature of the "+storage.String(), at, low, high); err != nil {
 		return StoreJudgement{}, err
 	}
 	j := StoreJudgement{Storage: storage, At: at}

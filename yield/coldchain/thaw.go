@@ -69,7 +69,7 @@ type ThawReport struct {
 // thawLongest is what the Food Code allows raw portions above 41 °F.
 const thawLongest = 4 * time.Hour
 
-// CheckThaw holds a plan of thawing against the published demands: the refrigerator at or below 41 °F; running water at or below 70 °F, raw fish above
+// CheckThaw holds a plan of thawing against the published demands: the refrigerator and the fish in it at or below 41 °F; running water at or below 70 °F, raw fish above
 // 41 °F for at most 4 h in all and ready-to-eat fish never; a sealed pack opened before; fish for smoking never above 38 °F. Still water and the
 // counter are in no published list found, and fail. The medium must be -5 to 60 °C, a stated time 0 to 7 days: otherwise, and for
 // no known method, a units.RangeError. What the plan leaves out cannot be told.
@@ -87,6 +87,9 @@ func CheckThaw(plan ThawPlan) (ThawReport, error) {
 	switch plan.Method {
 	case ThawInRefrigerator:
 		r.colder("around the fish", thawRows[thawRefrigerator], plan.Medium)
+		if plan.FishAbove41.Given {
+			r.warmTime(plan)
+		}
 	case ThawInRunningWater:
 		r.colder("the running water", thawRows[thawWater], plan.Medium)
 		r.warmTime(plan)
@@ -126,10 +129,13 @@ func (r *ThawReport) colder(what string, row thawRow, medium units.Temperature) 
 	r.add(what, "at or below "+row.atMost.Text(units.FahrenheitScale, 0), medium.Text(units.FahrenheitScale, 1), verdict, row.citation)
 }
 
-// warmTime is the time above 41 °F: four hours raw, none ready to eat.
+// warmTime is the time above 41 °F: four hours raw, none ready to eat and none in the refrigerator.
 func (r *ThawReport) warmTime(plan ThawPlan) {
 	row, required := thawRows[thawRaw], "at most "+thawLongest.String()
-	if plan.ReadyToEat {
+	switch {
+	case plan.Method == ThawInRefrigerator:
+		row, required = thawRows[thawRefrigerator], "never"
+	case plan.ReadyToEat:
 		row, required = thawRows[thawReady], "never"
 	}
 	planned, verdict := "not stated", CannotTell

@@ -35,6 +35,8 @@ func TestCheckThaw(t *testing.T) {
 		"refrigerator at 41":              {ThawPlan{Method: ThawInRefrigerator, Medium: f(41)}, Within},
 		"refrigerator a quantum over":     {ThawPlan{Method: ThawInRefrigerator, Medium: f(41).Add(1)}, Exceeded},
 		"refrigerator at 5 °C, or 41 °F":  {ThawPlan{Method: ThawInRefrigerator, Medium: units.Celsius(5)}, Within},
+		"refrigerator, fish at 41":        {ThawPlan{Method: ThawInRefrigerator, Medium: f(40), FishAbove41: above(0)}, Within},
+		"refrigerator, fish warmer":       {ThawPlan{Method: ThawInRefrigerator, Medium: f(40), FishAbove41: above(1)}, Exceeded},
 		"sealed and opened":               {ThawPlan{Method: ThawInRefrigerator, Medium: f(38), SealedPack: true, Opened: true}, Within},
 		"sealed and shut":                 {ThawPlan{Method: ThawInRefrigerator, Medium: f(34), SealedPack: true}, Exceeded},
 		"water at 70, 4 h":                {ThawPlan{Method: ThawInRunningWater, Medium: f(70), FishAbove41: above(4 * time.Hour)}, Within},
