@@ -38,9 +38,9 @@ func ExampleChillIce() {
 // A box with 50 mm of foam, 1.2 m² of it, in air of 25 °C.
 func ExampleWall() {
 	w := units.WattPerSquareMetreKelvin
-	u, err := coldchain.Wall(10*w, 100*w, coldchain.Layer{Thickness: 50 * units.Millimetre, Conductivity: 35 * units.WattPerMetreKelvin / 1000})
-	fmt.Println(units.Text(u, w, 3), err)
-	// Output: 0.650 W/(m² K) <nil>
+	u, citation, err := coldchain.Wall(10*w, 100*w, coldchain.Layer{Thickness: 50 * units.Millimetre, Conductivity: 35 * units.WattPerMetreKelvin / 1000})
+	fmt.Println(units.Text(u, w, 3), citation.Basis, err)
+	// Output: 0.650 W/(m² K) recalled <nil>
 }
 
 // The same box, its wall given in the unit of an old table: 0.56 kcal/(m² h °C).

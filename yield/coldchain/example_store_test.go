@@ -101,12 +101,12 @@ func ExampleThawMethod() {
 
 func ExamplePowerCutRules() {
 	for _, r := range coldchain.PowerCutRules() {
-		fmt.Println(r.Storage, r.For, r.Filled)
+		fmt.Printf("%v %q %v\n", r.Storage, r.Filled, r.For)
 	}
 	// Output:
-	// refrigerator 4h0m0s
-	// freezer 24h0m0s half full
-	// freezer 48h0m0s full
+	// refrigerator "" 4h0m0s
+	// freezer "half full" 24h0m0s
+	// freezer "full" 48h0m0s
 }
 
 // Thirty hours without power, and a freezer that is not packed full.

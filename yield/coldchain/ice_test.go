@@ -6,6 +6,7 @@ import (
 
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 	"github.com/google/go-cmp/cmp"
 	"github.com/shopspring/decimal"
 	"github.com/stretchr/testify/require"
@@ -103,9 +104,10 @@ func TestIceChecks(t *testing.T) {
 			ice, err = ChillIce(quantity(t, r, "fish_kg", units.Kilogram), celsius(t, r, "from_c"), celsius(t, r, "to_c"), c)
 			require.NoError(t, err)
 		case "wall":
-			u, err := Wall(quantity(t, r, "h_out_w_m2k", units.WattPerSquareMetreKelvin), quantity(t, r, "h_in_w_m2k", units.WattPerSquareMetreKelvin),
+			u, c, err := Wall(quantity(t, r, "h_out_w_m2k", units.WattPerSquareMetreKelvin), quantity(t, r, "h_in_w_m2k", units.WattPerSquareMetreKelvin),
 				Layer{quantity(t, r, "foam_m", units.Metre), quantity(t, r, "foam_w_mk", units.WattPerMetreKelvin)})
 			require.NoError(t, err)
+			require.NoError(t, c.Check())
 			printed.Within(t, r, "u_w_m2k", units.In(u, units.WattPerSquareMetreKelvin, 9))
 			continue
 		case "box":
@@ -192,6 +194,7 @@ func TestIceRefuses(t *testing.T) {
 	zero, warm := units.Celsius(0), units.Celsius(14)
 	kg, w := units.Kilogram, units.WattPerSquareMetreKelvin
 	of := func(_ any, err error) error { return err }
+	wall := func(_ units.FilmCoefficient, _ cite.Citation, err error) error { return err }
 	rate := MeltRate{PerHour: 9 * units.Gram}
 	for name, err := range map[string]error{
 		"negative fish":                 of(ChillIce(-1, warm, zero, IceConstant{})),
@@ -205,10 +208,10 @@ func TestIceRefuses(t *testing.T) {
 		"a constant too large":          of(ChillIce(kg, warm, zero, IceConstant{PerDegree: units.One})),
 		"heat in calories":              of(IceConstantOf(800*units.JoulePerKilogramKelvin, FreshIce)),
 		"ice half melted":               of(IceConstantOf(3*units.KilojoulePerKilogramKelvin, 80*units.KilojoulePerKilogram)),
-		"no film":                       of(Wall(0, w)),
-		"no inner film":                 of(Wall(w, 0)),
-		"a layer of nothing":            of(Wall(w, w, Layer{0, units.WattPerMetreKelvin})),
-		"a perfect insulator":           of(Wall(w, w, Layer{units.Centimetre, 0})),
+		"no film":                       wall(Wall(0, w)),
+		"no inner film":                 wall(Wall(w, 0)),
+		"a layer of nothing":            wall(Wall(w, w, Layer{0, units.WattPerMetreKelvin})),
+		"a perfect insulator":           wall(Wall(w, w, Layer{units.Centimetre, 0})),
 		"no U":                          of(MeltRateOf(0, units.SquareMetre, FreshIce)),
 		"no surface":                    of(MeltRateOf(w, 0, FreshIce)),
 		"a hall":                        of(MeltRateOf(w, 51*units.SquareMetre, FreshIce)),

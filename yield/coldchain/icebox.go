@@ -30,28 +30,28 @@ const (
 )
 
 // Wall returns the U of a wall of layers between an outer and an inner film, 1/U = 1/outer + Σ thickness/conductivity + 1/inner, rounded
-// up. Films must be 0.01 to 10,000 W/(m² K), thicknesses 0.1 mm to 1 m, conductivities 0.001 to 500 W/(m K): otherwise a
+// up, and where that is from. Films must be 0.01 to 10,000 W/(m² K), thicknesses 0.1 mm to 1 m, conductivities 0.001 to 500 W/(m K): otherwise a
 // units.RangeError. No layers is a bare surface. Lids, drains and seams let in more than this; MeltTest measures it. Source: FAO
 // Fisheries Technical Paper 436, section 7.1, equation 2, its form from memory.
-func Wall(outer, inner units.FilmCoefficient, layers ...Layer) (units.FilmCoefficient, error) {
+func Wall(outer, inner units.FilmCoefficient, layers ...Layer) (units.FilmCoefficient, cite.Citation, error) {
 	resistance := 0.
 	for _, film := range [...]units.FilmCoefficient{outer, inner} {
 		if err := units.Check("film coefficient", film, leastFilm, mostFilm); err != nil {
-			return 0, err
+			return 0, cite.Citation{}, err
 		}
 		resistance += 1 / units.Float(film, units.WattPerSquareMetreKelvin)
 	}
 	for _, l := range layers {
 		if err := units.Check("thickness of a layer", l.Thickness, units.Millimetre/10, units.Metre); err != nil {
-			return 0, err
+			return 0, cite.Citation{}, err
 		}
 		if err := units.Check("conductivity of a layer", l.Conductivity, units.WattPerMetreKelvin/1000, 500*units.WattPerMetreKelvin); err != nil {
-			return 0, err
+			return 0, cite.Citation{}, err
 		}
 		resistance += units.Float(l.Thickness, units.Metre) / units.Float(l.Conductivity, units.WattPerMetreKelvin)
 	}
 	const step = float64(units.WattPerSquareMetreKelvin)
-	return units.FilmCoefficient(math.Ceil(step / resistance)), nil
+	return units.FilmCoefficient(math.Ceil(step / resistance)), wallCitation, nil
 }
 
 // MeltRateOf returns how fast a box melts ice by its wall: K1 = U A/L, rounded up to the quantum. U must be 0.01 to 10,000 W/(m² K)
