@@ -100,16 +100,16 @@ func judgeTime(c Claim, a *Assessment) error {
 	}
 	printed, err := FindSaltingTime(c.Thickness.Value, c.Fatness)
 	if err != nil {
-		a.find(Finding{What: "time", Kind: Different, Stated: c.Time.Value.String(), Published: "no time for this thickness",
+		a.find(Finding{What: "time", Kind: Different, Stated: units.Lasting(c.Time.Value), Published: "no time for this thickness",
 			Citation: cite.Citation{Source: cite.WhelanSmoking, Where: "dry-salting table", Basis: cite.Read}})
 		return nil
 	}
-	f := Finding{What: "time", Stated: c.Time.Value.String(), Published: printed.Time.String(), Citation: printed.Citation}
+	f := Finding{What: "time", Stated: units.Lasting(c.Time.Value), Published: units.Lasting(printed.Time), Citation: printed.Citation}
 	switch off := c.Time.Value - printed.Time; {
 	case off < 0:
-		f.Kind, f.Difference = Short, (-off).String()
+		f.Kind, f.Difference = Short, units.Lasting(-off)
 	case off > 0:
-		f.Kind, f.Difference = Over, off.String()
+		f.Kind, f.Difference = Over, units.Lasting(off)
 	default:
 		return nil
 	}

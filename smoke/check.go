@@ -63,13 +63,13 @@ func (c Claim) coreFindings(limit CoreLimit) (all []RecipeFinding) {
 		}
 		all = append(all, core)
 	}
-	hold := RecipeFinding{What: "hold", Published: limit.Hold.String(), Citation: limit.Citation}
+	hold := RecipeFinding{What: "hold", Published: units.Lasting(limit.Hold), Citation: limit.Citation}
 	switch {
 	case !c.Hold.Given:
 		hold.Kind = NotStated
 		all = append(all, hold)
 	case c.Hold.Value < limit.Hold:
-		hold.Kind, hold.Stated, hold.Difference = Short, c.Hold.Value.String(), (limit.Hold - c.Hold.Value).String()
+		hold.Kind, hold.Stated, hold.Difference = Short, units.Lasting(c.Hold.Value), units.Lasting(limit.Hold - c.Hold.Value)
 		all = append(all, hold)
 	}
 	return all
@@ -97,14 +97,14 @@ func (c Claim) airFindings(limit CoreLimit) (all []RecipeFinding) {
 		air.Kind, air.Difference = Over, degrees(c.Air.Value, finish.AtMost)
 		all = append(all, air)
 	}
-	smoking := RecipeFinding{What: "time in the smoker", Stated: c.Time.Value.String(), Published: "at most " + longest.Within.String(), Citation: longest.Citation}
+	smoking := RecipeFinding{What: "time in the smoker", Stated: units.Lasting(c.Time.Value), Published: "at most " + units.Lasting(longest.Within), Citation: longest.Citation}
 	switch {
 	case !c.Time.Given:
 	case c.Time.Value < hold:
-		smoking.Kind, smoking.Published, smoking.Difference, smoking.Citation = Short, "a hold of "+hold.String(), (hold - c.Time.Value).String(), limit.Citation
+		smoking.Kind, smoking.Published, smoking.Difference, smoking.Citation = Short, "a hold of "+units.Lasting(hold), units.Lasting(hold - c.Time.Value), limit.Citation
 		all = append(all, smoking)
 	case c.Time.Value > longest.Within:
-		smoking.Kind, smoking.Difference = TooLong, (c.Time.Value - longest.Within).String()
+		smoking.Kind, smoking.Difference = TooLong, units.Lasting(c.Time.Value - longest.Within)
 		all = append(all, smoking)
 	}
 	return all
@@ -126,13 +126,13 @@ func (c Claim) coldFindings() (all []RecipeFinding) {
 	if c.Air.Given && !c.Air.Value.Above(cold.AtMost) {
 		rule = cold
 	}
-	smoking := RecipeFinding{What: "time in the smoker", Stated: c.Time.Value.String(), Published: "at most " + rule.Within.String(), Citation: rule.Citation}
+	smoking := RecipeFinding{What: "time in the smoker", Stated: units.Lasting(c.Time.Value), Published: "at most " + units.Lasting(rule.Within), Citation: rule.Citation}
 	switch {
 	case !c.Time.Given:
 		smoking.Kind, smoking.Stated = NotStated, ""
 		all = append(all, smoking)
 	case c.Time.Value > rule.Within:
-		smoking.Kind, smoking.Difference = TooLong, (c.Time.Value - rule.Within).String()
+		smoking.Kind, smoking.Difference = TooLong, units.Lasting(c.Time.Value - rule.Within)
 		all = append(all, smoking)
 	}
 	return all

@@ -62,9 +62,9 @@ func (c Claim) check() error {
 	}
 	switch {
 	case c.Time.Value < 0:
-		return units.RangeError{What: "time", Got: c.Time.Value.String(), Low: "0 min"}
+		return units.RangeError{What: "time", Got: units.Lasting(c.Time.Value), Low: "0 min"}
 	case c.Hold.Value < 0:
-		return units.RangeError{What: "hold", Got: c.Hold.Value.String(), Low: "0 min"}
+		return units.RangeError{What: "hold", Got: units.Lasting(c.Hold.Value), Low: "0 min"}
 	case c.Days.Value < 0:
 		return units.RangeError{What: "days", Got: strconv.Itoa(c.Days.Value), Low: "0"}
 	}

@@ -21,7 +21,7 @@ func ExampleCheckForJars() {
 	// Output:
 	// not published <nil>
 	// the process was tested at losses of 10 to 30 % alone: do not can this fish; cook it through and eat it, or freeze it
-	// - time in the smoker: 5h0m0s stated, at most 2h0m0s published, too long by 3h0m0s
+	// - time in the smoker: 5 h stated, at most 2 h published, too long by 3 h
 	// - loss: 35 % stated, 10 % to 30 % published, different by 5 %
 	// - air of the smoker: 210.00 °F (98.89 °C) stated, 140.00 °F (60.00 °C) to 160.00 °F (71.11 °C) published, different by 50.00 °F (27.78 K)
 	// - core: 180.00 °F (82.22 °C) stated, not cooked published, different

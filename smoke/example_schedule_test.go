@@ -154,7 +154,7 @@ func ExampleStageError() {
 	fmt.Println(err)
 	// Output:
 	// true 2
-	// stage 3 (cook): time of the stage 0s is out of range: expected 1m0s to 48h0m0s
+	// stage 3 (cook): time of the stage 0 min is out of range: expected 1 min to 48 h
 }
 
 // A live probe, read every ten minutes.
@@ -372,7 +372,7 @@ func ExampleCheck() {
 	// Output:
 	// falls short
 	// - core: 160.00 °F (71.11 °C) stated, 180.00 °F (82.22 °C) published, short by 20.00 °F (11.11 K)
-	// - hold: 10m0s stated, 30m0s published, short by 20m0s
+	// - hold: 10 min stated, 30 min published, short by 20 min
 	// - storage: 36.50 °F (2.50 °C) stated, at most 35.96 °F (2.20 °C) published, too warm by 0.54 °F (0.30 K)
 	// - days: 21 days stated, at most 14 days published, too long by 7 days
 	// a published figure, HOT-160-PNW, but not the one that governs here
@@ -395,8 +395,8 @@ func ExampleAssessment_Cautions() {
 }
 
 func ExampleRecipeFinding() {
-	fmt.Println(smoke.RecipeFinding{What: "hold", Kind: smoke.Short, Stated: "10m0s", Published: "30m0s", Difference: "20m0s"})
-	// Output: hold: 10m0s stated, 30m0s published, short by 20m0s
+	fmt.Println(smoke.RecipeFinding{What: "hold", Kind: smoke.Short, Stated: "10 min", Published: "30 min", Difference: "20 min"})
+	// Output: hold: 10 min stated, 30 min published, short by 20 min
 }
 
 func ExampleRecipeKind() {

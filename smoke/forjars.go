@@ -89,8 +89,8 @@ func (c Claim) lightFindings() (all []RecipeFinding) {
 		all = append(all, air)
 	}
 	if c.Time.Given && c.Time.Value > light.Within {
-		all = append(all, RecipeFinding{What: "time in the smoker", Kind: TooLong, Stated: c.Time.Value.String(), Published: "at most " + light.Within.String(),
-			Difference: (c.Time.Value - light.Within).String(), Citation: light.Citation})
+		all = append(all, RecipeFinding{What: "time in the smoker", Kind: TooLong, Stated: units.Lasting(c.Time.Value), Published: "at most " + units.Lasting(light.Within),
+			Difference: units.Lasting(c.Time.Value - light.Within), Citation: light.Citation})
 	}
 	if c.Core.Given && c.Core.Value.AtLeast(coldestLimit) { // no rule calls a colder core cooked
 		all = append(all, RecipeFinding{What: "core", Kind: Different, Stated: bothScales(c.Core.Value), Published: "not cooked", Citation: jarSoon.Citation})

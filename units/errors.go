@@ -77,7 +77,7 @@ func CheckTemperature(what string, got, low, high Temperature) error {
 // CheckDuration returns a RangeError naming what unless low ≤ got ≤ high.
 func CheckDuration(what string, got, low, high time.Duration) error {
 	if got < low || got > high {
-		return RangeError{What: what, Got: got.String(), Low: low.String(), High: high.String()}
+		return RangeError{What: what, Got: Lasting(got), Low: Lasting(low), High: Lasting(high)}
 	}
 	return nil
 }

@@ -348,7 +348,7 @@ func ExampleCheckTemperature() {
 
 func ExampleCheckDuration() {
 	fmt.Println(units.CheckDuration("vent", -time.Minute, 0, time.Hour))
-	// Output: vent -1m0s is out of range: expected 0s to 1h0m0s
+	// Output: vent -1 min is out of range: expected 0 min to 1 h
 }
 
 // Sea level and no altitude are two things.

@@ -256,7 +256,7 @@ func TestBroken(t *testing.T) {
 		{"smokeday.json", `"225 °F", "damper"`, `"175 °F", "damper"`, "no humidity helps, the air must be hotter"},
 		{"smokeday.json", `"HOT-160-PNW"`, `"HOT-165"`, "alternative: "},
 		{"smokeday.json", `  "maxGap": "10m",` + "\n", ``, "maxGap: time: invalid duration"},
-		{"smokeday.json", `"10m"`, `"1h"`, "longest gap 1h0m0s is out of range"},
+		{"smokeday.json", `"10m"`, `"1h"`, "longest gap 1 h is out of range"},
 		{"smokeday.json", `"takenOut": "14:15"`, `"takenOut": "quarter past two"`, "takenOut: cannot read"},
 		{"smokeday.json", `"takenOut": "14:15"`, `"takenOut": "23:15"`, "takenOut: "},
 		{"smokeday.json", `"8 lb 10 oz"`, `"13 lb"`, "weighed: "},

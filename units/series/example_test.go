@@ -145,7 +145,7 @@ func ExampleSeries_ValueAt() {
 	fmt.Println(err)
 	// Output:
 	// 30 °C <nil>
-	// time in the record 7h0m0s is out of range: expected 0s to 6h0m0s
+	// time in the record 7 h is out of range: expected 0 min to 6 h
 }
 
 func ExampleSeries_Slice() {
