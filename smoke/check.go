@@ -69,7 +69,7 @@ func (c Claim) coreFindings(limit CoreLimit) (all []RecipeFinding) {
 		hold.Kind = NotStated
 		all = append(all, hold)
 	case c.Hold.Value < limit.Hold:
-		hold.Kind, hold.Stated, hold.Difference = Short, units.Lasting(c.Hold.Value), units.Lasting(limit.Hold - c.Hold.Value)
+		hold.Kind, hold.Stated, hold.Difference = Short, units.Lasting(c.Hold.Value), units.Lasting(limit.Hold-c.Hold.Value)
 		all = append(all, hold)
 	}
 	return all
@@ -101,10 +101,10 @@ func (c Claim) airFindings(limit CoreLimit) (all []RecipeFinding) {
 	switch {
 	case !c.Time.Given:
 	case c.Time.Value < hold:
-		smoking.Kind, smoking.Published, smoking.Difference, smoking.Citation = Short, "a hold of "+units.Lasting(hold), units.Lasting(hold - c.Time.Value), limit.Citation
+		smoking.Kind, smoking.Published, smoking.Difference, smoking.Citation = Short, "a hold of "+units.Lasting(hold), units.Lasting(hold-c.Time.Value), limit.Citation
 		all = append(all, smoking)
 	case c.Time.Value > longest.Within:
-		smoking.Kind, smoking.Difference = TooLong, units.Lasting(c.Time.Value - longest.Within)
+		smoking.Kind, smoking.Difference = TooLong, units.Lasting(c.Time.Value-longest.Within)
 		all = append(all, smoking)
 	}
 	return all
@@ -132,7 +132,7 @@ func (c Claim) coldFindings() (all []RecipeFinding) {
 		smoking.Kind, smoking.Stated = NotStated, ""
 		all = append(all, smoking)
 	case c.Time.Value > rule.Within:
-		smoking.Kind, smoking.Difference = TooLong, units.Lasting(c.Time.Value - rule.Within)
+		smoking.Kind, smoking.Difference = TooLong, units.Lasting(c.Time.Value-rule.Within)
 		all = append(all, smoking)
 	}
 	return all
