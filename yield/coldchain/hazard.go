@@ -1,5 +1,7 @@
 package coldchain
 
+import "example.org/lakelarder/internal/word"
+
 // Hazard is a pathogen of the FDA's table A-2, by its growth or its toxin. The zero Hazard is not set.
 type Hazard uint8
 
@@ -21,7 +23,7 @@ const (
 	Yersinia
 )
 
-var hazardNames = names{what: "hazard", words: []string{
+var hazardNames = word.List{What: "hazard", Words: []string{
 	"no hazard", "Bacillus cereus", "Campylobacter jejuni", "Clostridium botulinum type A and proteolytic B, F",
 	"Clostridium botulinum type E and non-proteolytic B, F", "Clostridium perfringens", "Escherichia coli", "Listeria monocytogenes",
 	"Salmonella", "Shigella", "Staphylococcus aureus", "Vibrio cholerae", "Vibrio parahaemolyticus", "Vibrio vulnificus",
@@ -40,15 +42,15 @@ func Hazards() []Hazard {
 // ParseHazard reads the name that String writes, in capitals or not; anything else is a
 // units.ParseError that lists the names.
 func ParseHazard(s string) (Hazard, error) {
-	v, err := hazardNames.parse(s)
+	v, err := hazardNames.Parse(s)
 	return Hazard(v), err
 }
 
 // String is the name that ParseHazard reads; "no hazard" when it is not set.
-func (h Hazard) String() string { return hazardNames.word(uint8(h)) }
+func (h Hazard) String() string { return hazardNames.Of(uint8(h)) }
 
 // MarshalText is String as bytes, empty when the hazard is not set; an unknown one is an error.
-func (h Hazard) MarshalText() ([]byte, error) { return hazardNames.marshal(uint8(h)) }
+func (h Hazard) MarshalText() ([]byte, error) { return hazardNames.Marshal(uint8(h)) }
 
 // UnmarshalText is ParseHazard, and the empty text is a hazard that is not set.
-func (h *Hazard) UnmarshalText(text []byte) error { return hazardNames.unmarshal(text, (*uint8)(h)) }
+func (h *Hazard) UnmarshalText(text []byte) error { return hazardNames.Unmarshal(text, (*uint8)(h)) }

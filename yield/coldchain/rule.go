@@ -1,5 +1,7 @@
 package coldchain
 
+import "example.org/lakelarder/internal/word"
+
 // Rule is one published set of limits. The zero Rule is not set.
 type Rule uint8
 
@@ -19,22 +21,22 @@ const (
 	KitchenTwoHours
 )
 
-var ruleNames = names{what: "rule", words: []string{
+var ruleNames = word.List{What: "rule", Words: []string{
 	"no rule", "table A-2", "raw ready-to-eat", "raw ready-to-eat, older edition", "cooked ready-to-eat", "kitchen two hours",
 }}
 
 // ParseRule reads the name that String writes, in capitals or not; anything else is a
 // units.ParseError that lists the names.
 func ParseRule(s string) (Rule, error) {
-	v, err := ruleNames.parse(s)
+	v, err := ruleNames.Parse(s)
 	return Rule(v), err
 }
 
 // String is the name that ParseRule reads; "no rule" when it is not set.
-func (r Rule) String() string { return ruleNames.word(uint8(r)) }
+func (r Rule) String() string { return ruleNames.Of(uint8(r)) }
 
 // MarshalText is String as bytes, empty when the rule is not set; an unknown one is an error.
-func (r Rule) MarshalText() ([]byte, error) { return ruleNames.marshal(uint8(r)) }
+func (r Rule) MarshalText() ([]byte, error) { return ruleNames.Marshal(uint8(r)) }
 
 // UnmarshalText is ParseRule, and the empty text is a rule that is not set.
-func (r *Rule) UnmarshalText(text []byte) error { return ruleNames.unmarshal(text, (*uint8)(r)) }
+func (r *Rule) UnmarshalText(text []byte) error { return ruleNames.Unmarshal(text, (*uint8)(r)) }
