@@ -45,6 +45,11 @@ func ExampleFlesh_Heat() {
 
 func ExampleIceLaw() { fmt.Println(coldchain.TchigeovIce) /* Output: Tchigeov */ }
 
+func ExampleIceLaw_Citation() {
+	fmt.Println(coldchain.TchigeovIce.Citation().Unverified())
+	// Output: true
+}
+
 func ExampleFreezables() {
 	for _, f := range coldchain.Freezables()[7:] {
 		fmt.Println(f.Fish+":", f.FreezesAt.Text(units.CelsiusScale, 1))

@@ -34,6 +34,23 @@ func ExampleParasitePlan_Check() {
 	// Codex, 24 hours: cannot tell (named only)
 }
 
+// Eight inches of whole trout (invented), frozen at -10 °F: too thick for time from loading, so the week counts from when the core is cold.
+func ExampleParasitePlan_Check_thick() {
+	piece, _ := pinkSalmon().Freezing(coldchain.FrozenCylinder, 8*units.Inch, units.Celsius(4), units.Celsius(-20), units.Fahrenheit(-10), 7*units.WattPerSquareMetreKelvin)
+	r, _ := piece.Between(5*units.WattPerSquareMetreKelvin, 10*units.WattPerSquareMetreKelvin)
+	plan := coldchain.ParasitePlan{Freezer: piece.Medium, Stored: 168 * time.Hour, Thickness: units.State(piece.Thickness)}
+	report, _ := plan.Check()
+	fmt.Println("a week from loading:", report.Treatment)
+
+	plan.Stored += r.High.Time
+	plan.Through, plan.Core = units.State(r.High.Time), piece.Core
+	report, err := plan.Check()
+	fmt.Printf("%.0f h until the core is at -20 °C and a week more: %v %v\n", r.High.Time.Hours(), report.Treatment, err)
+	// Output:
+	// a week from loading: cannot tell
+	// 66 h until the core is at -20 °C and a week more: met <nil>
+}
+
 // The record of a probe (invented): through -20 °C after 12 h, cold for five days, an open door, cold again.
 func ExampleParasiteHold() {
 	hour := func(n int, c float64) series.Reading[units.Temperature] {

@@ -39,9 +39,17 @@ func (l IceLaw) String() string {
 	return "unknown law of ice"
 }
 
+// Citation is where the law is from; both are from memory.
+func (l IceLaw) Citation() cite.Citation {
+	if l == TchigeovIce {
+		return tchigeovCitation
+	}
+	return iceCitation
+}
+
 // Thermal are the thermal properties of fish at one temperature. Heat runs through its parts neither all side by side nor all one behind
 // the other: the true conductivity and diffusivity lie between those bounds. Neither SpecificHeat nor the diffusivity has the
-// heat of the ice in it that comes and goes while fish freezes: Flesh.Heat has.
+// heat of the ice in it that comes and goes while fish freezes: Flesh.Heat has. With Ice, the Citation is that of the law of ice.
 type Thermal struct {
 	Ice                             units.Ratio // of the whole
 	Density                         units.Density
@@ -63,6 +71,8 @@ const (
 var (
 	fleshCitation = cite.Citation{Source: cite.ChoiOkos1986, Where: "appendix of Ibarz and Barbosa-Canovas", Basis: cite.Computed}
 	iceCitation   = cite.Citation{Source: cite.ASHRAERefrigeration2006, Where: "ch. 9, ice and bound water", Basis: cite.Recalled}
+
+	tchigeovCitation = cite.Citation{Source: cite.Tchigeov1979, Where: "share of frozen water", Basis: cite.Recalled}
 )
 
 // blend is Flesh with its shares made whole, in plain numbers.

@@ -9,6 +9,7 @@ import (
 
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 )
 
 // leanFish is cod of ASHRAE's composition table, from memory, freezing where the FAO has white fish freeze.
@@ -51,7 +52,13 @@ func TestFleshConstants(t *testing.T) {
 	have := map[string]float64{
 		"heat of fusion": fusion / 1000, "water bound by protein": bindingProtein, "Tchigeov numerator": tchigeovA, "Tchigeov divisor": tchigeovB,
 	}
+	from := map[string]cite.Citation{
+		"water bound by protein": IdealIce.Citation(), "Tchigeov numerator": TchigeovIce.Citation(), "Tchigeov divisor": TchigeovIce.Citation(),
+	}
 	for _, r := range printed.Table(t, "coldchain/flesh-constants.csv") {
+		if c, ok := from[r.Text("what")]; ok {
+			require.Equal(t, provenance(r), provenanceOf(c), r.String())
+		}
 		require.Equal(t, r.Float("value"), have[r.Text("what")], r.String())
 		delete(have, r.Text("what"))
 	}
@@ -74,6 +81,7 @@ func TestFleshProperties(t *testing.T) {
 		th, err := f.Thermal(units.Celsius(r.Float("temp_c")))
 		require.NoError(t, err)
 		require.Zero(t, th.Ice)
+		require.False(t, th.Citation.Unverified())
 		printed.Within(t, r, "density_kg_m3", units.In(th.Density, units.KilogramPerCubicMetre, 9))
 		printed.Within(t, r, "cp_j_kgk", units.In(th.SpecificHeat, units.JoulePerKilogramKelvin, 6))
 		printed.Within(t, r, "k_parallel_w_mk", units.In(th.ConductivityHigh, units.WattPerMetreKelvin, 9))
@@ -227,6 +235,7 @@ func FuzzFlesh(f *testing.F) {
 			return
 		}
 		require.GreaterOrEqual(t, c.Ice, w.Ice)
+		require.Equal(t, c.Ice > 0, c.Citation.Unverified(), "the laws of ice are from memory")
 		require.LessOrEqual(t, c.Ice, flesh.Water+flesh.Water/10)
 		for _, th := range []Thermal{w, c} {
 			require.LessOrEqual(t, th.ConductivityLow, th.ConductivityMiddle)

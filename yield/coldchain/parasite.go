@@ -7,8 +7,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// ParasiteRule is one published way to kill the parasites of fish: by cold, or by Heat. Hold is the least time at Temperature, colder than it
-// or, with Heat, hotter, counted by Clock without a break. Where Solid is set, the fish must first be frozen solid at that temperature
+// ParasiteRule is one published way to kill the parasites of fish: by cold, or by Heat. Hold is the least time at Temperature or
+// below it, with Heat above it, counted by Clock without a break. Where Solid is set, the fish must first be frozen solid at that temperature
 // or below. Rules are comparable.
 type ParasiteRule struct {
 	Name        string
@@ -73,14 +73,6 @@ func (s ParasiteStanding) String() string {
 // the caller's own. Weaker figures for tapeworm alone are among them as Refused, so that nobody takes them for safe.
 func ParasiteRules() []ParasiteRule {
 	return append([]ParasiteRule(nil), parasiteTable[:]...)
-}
-
-// beyond reports whether a temperature is what the rule asks for: at most its own or, with heat, at least.
-func (r ParasiteRule) beyond(t units.Temperature) bool {
-	if r.Heat {
-		return t.AtLeast(r.Temperature)
-	}
-	return t.IsSet() && !t.Above(r.Temperature)
 }
 
 // entry is the temperature at which the hold begins.

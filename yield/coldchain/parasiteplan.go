@@ -14,9 +14,10 @@ type ParasitePlan struct {
 	Freezer units.Temperature // the warmest the freezer gets while the fish freezes, by a thermometer in it
 	Store   units.Temperature // the warmest it is kept at once frozen; not set, the same
 	Stored  time.Duration     // from loading the freezer to taking the fish out
-	// Through is the time from loading until the middle of the thickest fish is as cold as the rules ask for, by a probe or the High of
-	// Freezing.Between. Left out, nothing is said of the rules whose clock starts there.
+	// Through is the time from loading until the middle of the thickest fish is down at Core, by a probe or the High of Freezing.Between. Left
+	// out, or with a Core above a rule's temperature, nothing is said of the rules whose clock starts there.
 	Through units.Stated[time.Duration]
+	Core    units.Temperature // not set, the temperature of each rule
 	// Thickness is that of the thickest piece. Above 6 in (15.2 cm) time from loading is not relied on.
 	Thickness units.Stated[units.Length]
 }
@@ -31,14 +32,14 @@ func (p ParasitePlan) Check() (ParasiteReport, error) {
 	if err := p.check(); err != nil {
 		return ParasiteReport{}, err
 	}
-	var report ParasiteReport
+	var findings []ParasiteFinding
 	for _, rule := range parasiteTable {
 		if rule.Heat || rule.Standing == Refused {
 			continue
 		}
-		report.add(p.finding(rule))
+		findings = append(findings, p.finding(rule))
 	}
-	report.Next = report.next()
+	report := reported(findings)
 	report.Cautions = parasiteCautions(false)
 	return report, nil
 }
@@ -60,6 +61,11 @@ func (p ParasitePlan) check() error {
 			return err
 		}
 	}
+	if p.Core.IsSet() {
+		if err := units.CheckTemperature("temperature of the core", p.Core, low, high); err != nil {
+			return err
+		}
+	}
 	if p.Thickness.Given {
 		return units.Check("thickness", p.Thickness.Value, units.Nanometre, 2*units.Metre)
 	}
@@ -78,7 +84,7 @@ func (p ParasitePlan) finding(rule ParasiteRule) ParasiteFinding {
 	switch {
 	case f.Beyond > 0 || f.Short > 0:
 		f.Treatment = NotMet
-	case !fromLoading && !p.Through.Given:
+	case !fromLoading && (!p.Through.Given || p.Core.Above(rule.Temperature)):
 		f.Treatment = NotTold
 	}
 	if f.Beyond > 0 { // time that is too warm does not count

@@ -21,7 +21,7 @@ func ParasiteHold(core series.Series[units.Temperature], maxGap time.Duration) (
 	case maxGap <= 0:
 		return ParasiteReport{}, units.RangeError{What: "longest gap trusted", Got: maxGap.String(), Low: "more than 0s"}
 	}
-	var report ParasiteReport
+	var findings []ParasiteFinding
 	for _, rule := range parasiteTable {
 		if rule.Standing == Refused {
 			continue
@@ -35,9 +35,9 @@ func ParasiteHold(core series.Series[units.Temperature], maxGap time.Duration) (
 			}
 			f.Beyond = rule.missed(core)
 		}
-		report.add(f)
+		findings = append(findings, f)
 	}
-	report.Next = report.next()
+	report := reported(findings)
 	report.Cautions = parasiteCautions(true)
 	return report, nil
 }

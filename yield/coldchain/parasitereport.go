@@ -16,8 +16,6 @@ type ParasiteReport struct {
 	Findings  []ParasiteFinding
 	Next      []string // what to do now
 	Cautions  []cite.Caution
-
-	judged bool
 }
 
 // ParasiteFinding is one rule held against a plan or a record. Held is the time that counts, of a record the longest stretch without a
@@ -33,17 +31,18 @@ type ParasiteFinding struct {
 	Would     string
 }
 
-func (r *ParasiteReport) add(f ParasiteFinding) {
-	f.Would = f.would()
-	r.Findings = append(r.Findings, f)
-	if f.Rule.Standing != Deciding {
-		return
+// reported sums findings up.
+func reported(findings []ParasiteFinding) ParasiteReport {
+	r := ParasiteReport{Treatment: NotMet, Findings: findings}
+	for i := range findings {
+		f := &findings[i]
+		f.Would = f.would()
+		if f.Rule.Standing == Deciding {
+			r.Treatment = r.Treatment.better(f.Treatment)
+		}
 	}
-	if !r.judged {
-		r.Treatment, r.judged = f.Treatment, true
-		return
-	}
-	r.Treatment = r.Treatment.better(f.Treatment)
+	r.Next = r.next()
+	return r
 }
 
 func (f ParasiteFinding) would() string {
@@ -90,8 +89,12 @@ func (r ParasiteReport) next() []string {
 	if r.Treatment == Met {
 		return []string{"Parasites may be taken for dead. Nothing else is mended: keep the fish frozen until it is used, then cold, and use it soon."}
 	}
+	first := "Do not eat this fish raw, cold-smoked, marinated or lightly salted as it is."
+	if r.Treatment == NotTold {
+		first += " It may have been treated, but what is known does not show it."
+	}
 	return []string{
-		"Do not eat this fish raw, cold-smoked, marinated or lightly salted as it is.",
+		first,
 		"Colder: " + parasiteTable[0].cold() + ". A home freezer at 0 °F (-17.8 °C) is 4 °F (2.2 °C) too warm for that: turn it down and check it with a thermometer between the packs.",
 		"Or heat: " + bothScales(units.Celsius(63)) + " at the coldest point for 15 s when cooked, " + bothScales(units.Fahrenheit(145)) + " for 30 minutes when hot-smoked.",
 	}

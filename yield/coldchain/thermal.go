@@ -58,6 +58,9 @@ func (b blend) thermal(t float64) (Thermal, error) {
 	}
 	low, high, spread := volume/series, parallel/volume, volume/heat // 1/(ρ cp)
 	th := Thermal{Citation: fleshCitation}
+	if b.ice(t) > 0 {
+		th.Citation = b.law.Citation()
+	}
 	var faults [8]error
 	th.Ice, faults[0] = units.OfFloat(b.ice(t), units.One)
 	th.Density, faults[1] = units.OfFloat(1/volume, units.KilogramPerCubicMetre)
