@@ -23,7 +23,7 @@ func (r Report) next() []string {
 		}
 	case r.Verdict == CannotTell:
 		return []string{
-			fmt.Sprintf("%v are not recorded: treat the fish as exceeded unless another record shows that it stayed cold.", r.Unknown),
+			fmt.Sprintf("%v are not recorded: treat the fish as exceeded unless another record shows that it stayed cold.", units.Lasting(r.Unknown)),
 			"Chill it to 38 °F (3.3 °C) or below now.",
 		}
 	}
@@ -43,10 +43,10 @@ func (r Report) cautions(start time.Duration) []cite.Caution {
 		all = append(all, cite.Caution{Text: fmt.Sprintf(format, values...), Citation: citation})
 	}
 	if start > 0 {
-		say(cite.Citation{}, "the record begins at %v: what came before is not in it", start)
+		say(cite.Citation{}, "the record begins at %v: what came before is not in it", units.Lasting(start))
 	}
 	if r.Unknown > 0 {
-		say(cite.Citation{}, "%v lie in gaps longer than %v and count nowhere", r.Unknown, r.Terms.MaxGap)
+		say(cite.Citation{}, "%v lie in gaps longer than %v and count nowhere", units.Lasting(r.Unknown), units.Lasting(r.Terms.MaxGap))
 	}
 	if r.Highest.Value.Above(units.Fahrenheit(guideTop)) {
 		say(cite.Citation{}, "time above 135 °F is not counted as exposure; it does not undo what came before")

@@ -59,7 +59,7 @@ func ExampleExposure_gap() {
 	fmt.Println(report.Next[0])
 	// Output:
 	// cannot tell 9h0m0s <nil>
-	// 9h0m0s are not recorded: treat the fish as exceeded unless another record shows that it stayed cold.
+	// 9 h are not recorded: treat the fish as exceeded unless another record shows that it stayed cold.
 }
 
 // FDA Fish and Fishery Products Hazards and Controls Guidance, Appendix 4, table A-2, as recalled of the 4th edition.

@@ -199,7 +199,7 @@ func TestEveryReportSaysWhatToDo(t *testing.T) {
 	late, err := series.New([]series.Reading[units.Temperature]{{At: hour, Value: units.Fahrenheit(140.5)}, {At: 2 * hour, Value: units.Fahrenheit(34)}})
 	require.NoError(t, err)
 	text = fmt.Sprint(exposed(t, late, Terms{Reading: EachBand}).Cautions)
-	require.Contains(t, text, "begins at 1h0m0s")
+	require.Contains(t, text, "begins at 1 h:")
 	require.Contains(t, text, "above 135 °F")
 	require.Contains(t, text, "stricter reading")
 }

@@ -154,7 +154,7 @@ func (s Spoilage) cautions() []cite.Caution {
 		all = append(all, cite.Caution{Text: fmt.Sprintf(format, values...), Citation: citation})
 	}
 	if s.Unknown > 0 {
-		say(cite.Citation{}, "%v lie in gaps longer than %v and are not counted: the fish is older than this", s.Unknown, s.MaxGap)
+		say(cite.Citation{}, "%v lie in gaps longer than %v and are not counted: the fish is older than this", units.Lasting(s.Unknown), units.Lasting(s.MaxGap))
 	}
 	if s.Outside {
 		say(s.Citation, "the record runs from %s to %s; the law is trusted from -3 to 25 °C",

@@ -131,7 +131,7 @@ func (r *ThawReport) colder(what string, row thawRow, medium units.Temperature) 
 
 // warmTime is the time above 41 °F: four hours raw, none ready to eat and none in the refrigerator.
 func (r *ThawReport) warmTime(plan ThawPlan) {
-	row, required := thawRows[thawRaw], "at most "+thawLongest.String()
+	row, required := thawRows[thawRaw], "at most "+units.Lasting(thawLongest)
 	switch {
 	case plan.Method == ThawInRefrigerator:
 		row, required = thawRows[thawRefrigerator], "never"
@@ -140,7 +140,7 @@ func (r *ThawReport) warmTime(plan ThawPlan) {
 	}
 	planned, verdict := "not stated", CannotTell
 	if plan.FishAbove41.Given {
-		planned, verdict = plan.FishAbove41.Value.String(), Within
+		planned, verdict = units.Lasting(plan.FishAbove41.Value), Within
 		if plan.FishAbove41.Value > row.allowed {
 			verdict = Exceeded
 		}

@@ -199,7 +199,7 @@ func TestToxinCautions(t *testing.T) {
 	share, err = ToxinShare(s, 30*hour)
 	require.NoError(t, err)
 	require.Equal(t, 40*hour, share.Unknown.Round(time.Microsecond))
-	require.Contains(t, share.Cautions[len(share.Cautions)-2].Text, "gaps longer than 30h0m0s")
+	require.Contains(t, share.Cautions[len(share.Cautions)-2].Text, "gaps longer than 30 h")
 	require.Len(t, share.Cautions, 5)
 }
 

@@ -106,7 +106,7 @@ func (t Toxin) cautions() []cite.Caution {
 		say("by this envelope there may be toxin in the fish: do not eat it")
 	}
 	if t.Unknown > 0 {
-		say("%v lie in gaps longer than %v and are not counted", t.Unknown, t.MaxGap)
+		say("%v lie in gaps longer than %v and are not counted", units.Lasting(t.Unknown), units.Lasting(t.MaxGap))
 	}
 	if t.Highest.Value.Above(units.Celsius(toxinHigh)) {
 		say("time above 45 °C is not counted, and takes nothing back: toxin formed before stays")
