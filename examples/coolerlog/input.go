@@ -23,9 +23,18 @@ type file struct {
 type fileFish struct {
 	Name   string      `json:"name"`
 	Log    string      `json:"log"`
+	Landed fileLanding `json:"landing"`
 	Like   string      `json:"keepsLike"`
 	Gutted *bool       `json:"gutted"`
 	Events []fileEvent `json:"events"`
+}
+
+// fileLanding is what was done with the fish after the catch; what is left out is not known.
+type fileLanding struct {
+	Gutted  string `json:"gutted"`
+	Iced    string `json:"iced"`
+	In      string `json:"in"`
+	Warmest string `json:"warmest"`
 }
 
 // fileIce is the next trip, and how the box melted ice when it was tried.
@@ -62,6 +71,7 @@ type cooler struct {
 
 type fish struct {
 	name   string
+	landed coldchain.Landing
 	lives  []coldchain.IceLife // the shortest first
 	record series.Series[units.Temperature]
 	events []event
@@ -122,7 +132,7 @@ func (f file) understand() (cooler, error) {
 		field := fmt.Sprintf("fish[%d]", i)
 		r.Require(one.Name != "", field+".name", "expected a name")
 		r.Require(len(one.Events) > 0, field+".events", "expected at least one, such as the catch")
-		g := fish{name: one.Name}
+		g := fish{name: one.Name, landed: one.Landed.read(r, field+".landing")}
 		g.lives = form.Field(r, field+".keepsLike", one.Like, func(like string) ([]coldchain.IceLife, error) {
 			var gutted units.Stated[bool]
 			if one.Gutted != nil {
@@ -139,6 +149,24 @@ func (f file) understand() (cooler, error) {
 		l.fish = append(l.fish, g)
 	}
 	return l, r.Err
+}
+
+func (f fileLanding) read(r *form.Fields, field string) coldchain.Landing {
+	l := coldchain.Landing{ForCanning: true}
+	after := func(name, text string) (d units.Stated[time.Duration]) {
+		if text != "" {
+			d = units.State(form.Field(r, field+name, text, time.ParseDuration))
+		}
+		return d
+	}
+	l.Gutted, l.Iced = after(".gutted", f.Gutted), after(".iced", f.Iced)
+	if f.In != "" {
+		l.Medium = form.Field(r, field+".in", f.In, units.ParseTemperature)
+	}
+	if f.Warmest != "" {
+		l.Warmest = form.Field(r, field+".warmest", f.Warmest, units.ParseTemperature)
+	}
+	return l
 }
 
 func (f fileIce) read(r *form.Fields) coldchain.Trip {

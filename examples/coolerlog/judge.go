@@ -20,6 +20,7 @@ type verdicts struct {
 type judged struct {
 	fish
 	report coldchain.Report
+	landed coldchain.LandingReport
 	next   []coldchain.Forecast
 	aged   coldchain.Spoilage
 	left   []coldchain.LifeLeft
@@ -70,6 +71,9 @@ func (l cooler) judgeFish(f fish) (judged, error) {
 	}
 	j := judged{fish: f, next: live.AtThisRate()}
 	if j.report, err = live.Report(); err != nil {
+		return judged{}, err
+	}
+	if j.landed, err = coldchain.CheckLanding(f.landed); err != nil {
 		return judged{}, err
 	}
 	if j.aged, err = coldchain.IceDays(f.record, coldchain.FreshFish, l.maxGap); err != nil {

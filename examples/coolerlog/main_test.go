@@ -29,6 +29,7 @@ func TestDemo(t *testing.T) {
 		"above 40.0 °F  22 h 19 min in all, first after 0 h 00 min", "  126 %  exceeded    table A-2, Listeria monocytogenes",
 		"WHITEFISH\n---------\nVERDICT: WITHIN", "now: Keep the fish at 38 °F (3.3 °C) or below", "##################.    91 %  within      table A-2, Yersinia",
 		"the refrigerator brought the fish to 43.0 °F:", "3.0 °F too warm for any food, 40.0 °F", "Listeria monocytogenes: 24 h allowed in place of 168 h",
+		"from the hook to the ice: exceeded", "exceeded    bleed and gut: at once, never later than 2 hours", "from the hook to the ice: within",
 		"what is exceeded stays so", "  0 h 5", "left of kitchen two hours", "worth 3.4 days on melting ice", "of 11.8 days printed for salmon: 8.3 days left on ice",
 		"of 9.0 days to 20.0 days printed for freshwater fish of temperate waters: ", "to botulinum toxin in food without air: 22.7 % used",
 		"ICE FOR THE NEXT TRIP", "to chill the fish    12 lb 8 oz", "together             ", "CAUTIONS", "the warmest part inside the fish, not of the air", "(recalled: check the print before relying on it)",
@@ -84,6 +85,12 @@ func TestAGapIsNotTrusted(t *testing.T) {
 	require.Contains(t, out, "are not recorded: treat the fish as exceeded")
 }
 
+func TestWhatIsNotKnownCannotBeTold(t *testing.T) {
+	out, err := changed(t, "cooler.json", `"gutted": "10m", "iced": "15m", "in": "32 °F", "warmest": "71 °F"`, "")
+	require.NoError(t, err)
+	require.Contains(t, out, "from the hook to the ice: cannot tell")
+}
+
 func TestBrokenInput(t *testing.T) {
 	for name, c := range map[string]struct{ file, old, new, says string }{
 		"no about":        {"cooler.json", `"about": "Invented for demonstration: no such water, households, fish or log exist."`, `"about": ""`, "about: say what"},
@@ -99,8 +106,10 @@ func TestBrokenInput(t *testing.T) {
 		"time runs back":  {"whitefish.csv", "\n20,", "\n5,", "line 5"},
 		"no unit":         {"coho.csv", "fish (°F)", "fish", "coho.csv"},
 		"no such store":   {"cooler.json", `"store": "refrigerator"`, `"store": "cellar"`, "cellar"},
+		"gutted before":   {"cooler.json", `"gutted": "2h10m"`, `"gutted": "-2h"`, "coho: "},
+		"iced in words":   {"cooler.json", `"iced": "2h10m"`, `"iced": "at once"`, "fish[0].landing.iced: "},
 		"like nothing":    {"cooler.json", `"keepsLike": "salmon"`, `"keepsLike": "unicorn"`, "fish[0].keepsLike: "},
-		"gutted in words": {"cooler.json", `"gutted": true`, `"gutted": "yes"`, "line 19"},
+		"gutted in words": {"cooler.json", `"gutted": true`, `"gutted": "yes"`, "line 20"},
 		"ice grows":       {"cooler.json", `"7 lb 5 oz"`, `"11 lb"`, "ice.test: "},
 		"ice unreadable":  {"cooler.json", `"68 lb"`, `"68"`, "ice.fish: "},
 		"trip too long":   {"cooler.json", `"for": "12h"`, `"for": "1200h"`, "ice: "},

@@ -14,6 +14,7 @@ func (v verdicts) print(p *page) {
 	p.Line("%s", v.about)
 	for _, j := range v.fish {
 		j.printVerdict(p)
+		j.printLanding(p)
 		j.printStages(p)
 		j.printBudgets(p)
 		j.printNext(p)
@@ -36,6 +37,17 @@ func (j judged) printVerdict(p *page) {
 		p.Line("now: %s", text)
 	}
 	p.Warn(r.Cautions...)
+}
+
+// printLanding is what came before the ice. Rules for other fish are left out.
+func (j judged) printLanding(p *page) {
+	p.Line("from the hook to the ice: %v", j.landed.Verdict)
+	for _, l := range j.landed.Lines {
+		if !l.Rule.Yardstick {
+			p.Line("  %-11s %v: %s %s", l.Verdict, l.Rule.Demand, l.Rule.Printed, p.From(l.Rule.Citation))
+		}
+	}
+	p.Warn(j.landed.Cautions...)
 }
 
 func (j judged) printStages(p *page) {
