@@ -1,6 +1,7 @@
 package smoke
 
 import (
+	"sort"
 	"time"
 
 	"example.org/lakelarder/units"
@@ -49,16 +50,18 @@ type Cooling struct {
 }
 
 // CheckCooling judges records of the core, from before the end of the heating on, against a cooling rule; the slowest probe decides each
-// step. The clock of a step starts when the core first falls below From after its highest reading and stops when it is at To for good, each
-// rounded to the nanosecond that makes it longer. It is CannotTell when the record begins below From, ends above To before the time
-// is up, or has a gap longer than maxGap while the clock runs and would be met only by trusting the line across. MaxGap must be above 0
-// and at most an hour, the rule one with a first step: otherwise a units.RangeError; probes as for CheckHold: otherwise a ProbeError.
+// step. The clock of a step starts when the core first falls below From after its highest reading and stops when it is at To and stays there
+// until the time is up, each rounded to the nanosecond that makes it longer; what comes after is storage. It is CannotTell when the record
+// begins below From, or for a clock from the end of the heating does not show that end at 145 °F or above, when it ends above To before the
+// time is up, and when it has a gap longer than maxGap while the clock runs and would be met only by trusting the line across. MaxGap must be above 0
+// and at most an hour, and a caller's own rule must have steps that go down, to 70 °F or below, in at most 12 h: otherwise a units.RangeError;
+// probes as for CheckHold: otherwise a ProbeError.
 func CheckCooling(rule CoolingRule, maxGap time.Duration, probes ...series.Series[units.Temperature]) (Cooling, error) {
 	if err := units.CheckDuration("longest gap", maxGap, 1, time.Hour); err != nil {
 		return Cooling{}, err
 	}
-	if !rule.Steps[0].To.IsSet() || rule.Steps[0].Within <= 0 {
-		return Cooling{}, units.RangeError{What: "cooling rule", Got: "not set", Low: "one with a step"}
+	if err := rule.check(); err != nil {
+		return Cooling{}, err
 	}
 	if err := checkProbes(probes); err != nil {
 		return Cooling{}, err
@@ -82,6 +85,33 @@ func CheckCooling(rule CoolingRule, maxGap time.Duration, probes ...series.Serie
 		c.Verdict = worseOf(c.Verdict, worst.Verdict)
 	}
 	return c, nil
+}
+
+// What a cooling may be judged against: no published step ends above 70 °F or takes longer than 12 h.
+var (
+	warmestEnd = units.Fahrenheit(70)
+	coldestEnd = units.Celsius(-20)
+)
+
+const longestCooling = 12 * time.Hour
+
+// check refuses what no rule asks for; a step that is not there is none.
+func (r CoolingRule) check() error {
+	for i, step := range r.Steps {
+		if i > 0 && step == (CoolingStep{}) {
+			continue
+		}
+		if err := units.CheckTemperature("end of the cooling", step.To, coldestEnd, warmestEnd); err != nil {
+			return err
+		}
+		if err := units.CheckDuration("time of the cooling", step.Within, 1, longestCooling); err != nil {
+			return err
+		}
+		if step.From.IsSet() && !step.From.Above(step.To) {
+			return units.RangeError{What: "start of the cooling", Got: step.From.String(), Low: "above its end, " + step.To.String()}
+		}
+	}
+	return nil
 }
 
 // worse: NotMet before CannotTell before Met, and within one the longer time.
@@ -110,7 +140,7 @@ func took(core series.Series[units.Temperature], first, step CoolingStep, maxGap
 		from = first.From
 	}
 	began, seen := fellBelow(core, from)
-	ended, there := downTo(core, step.To)
+	ended, there := downTo(core, step.To, began+step.Within)
 	if ended > began {
 		t.Took = ended - began
 	}
@@ -124,14 +154,14 @@ func took(core series.Series[units.Temperature], first, step CoolingStep, maxGap
 }
 
 // fellBelow returns when the core falls below a temperature after its highest reading, that reading itself when none is set, and false when
-// it was never seen at or above it; then it is the start of the record.
+// the heat before was not seen: none at or above it, or with none set, no end of a heating; then it is the start of the record.
 func fellBelow(core series.Series[units.Temperature], from units.Temperature) (time.Duration, bool) {
+	first, _ := core.First()
 	highest, _ := core.Max()
-	if !from.IsSet() {
+	switch {
+	case !from.IsSet() && highest.At > first.At && highest.Value.AtLeast(coldestLimit): // else it begins on the way down, or was never cooked
 		return highest.At, true
-	}
-	if highest.Value.Below(from) {
-		first, _ := core.First()
+	case !from.IsSet() || highest.Value.Below(from):
 		return first.At, false
 	}
 	for i := 1; ; i++ {
@@ -146,14 +176,21 @@ func fellBelow(core series.Series[units.Temperature], from units.Temperature) (t
 	}
 }
 
-// downTo returns when the core comes to a temperature or below for good, and false when the record ends before that; then it is
-// the end of the record.
-func downTo(core series.Series[units.Temperature], to units.Temperature) (time.Duration, bool) {
-	b, _ := core.Last()
+// downTo returns when the core comes to a temperature or below and stays until the time is up, or, when it is not there by then, for good; and
+// false when the record ends before that; then it is the end of the record.
+func downTo(core series.Series[units.Temperature], to units.Temperature, due time.Duration) (time.Duration, bool) {
+	last := core.Len() - 1
+	if then, err := core.ValueAt(due); err == nil && !then.Above(to) { // what comes after is storage
+		last = sort.Search(last, func(i int) bool { r, _ := core.At(i); return r.At >= due })
+		if r, _ := core.At(last); r.Value.Above(to) {
+			last-- // it rises through due and after it
+		}
+	}
+	b, _ := core.At(last)
 	if b.Value.Above(to) {
 		return b.At, false
 	}
-	for i := core.Len() - 2; i >= 0; i-- {
+	for i := last - 1; i >= 0; i-- {
 		a, _ := core.At(i)
 		if a.Value.Above(to) {
 			return min(b.At, a.At+warmPart(a, b, to)+1), true // warmPart rounds down

@@ -51,11 +51,17 @@ func TestCoolingsRefused(t *testing.T) {
 		rule   CoolingRule
 		maxGap time.Duration
 	}{
-		"no rule":           {CoolingRule{}, time.Minute},
-		"rule without time": {CoolingRule{Steps: [2]CoolingStep{{To: units.Celsius(4)}}}, time.Minute},
-		"no gap":            {rule, 0},
-		"negative gap":      {rule, -1},
-		"gap of a night":    {rule, time.Hour + 1},
+		"no rule":                  {CoolingRule{}, time.Minute},
+		"rule without time":        {CoolingRule{Steps: [2]CoolingStep{{To: units.Celsius(4)}}}, time.Minute},
+		"second step without time": {CoolingRule{Steps: [2]CoolingStep{rule.Steps[0], {To: units.Celsius(4)}}}, time.Minute},
+		"second step without end":  {CoolingRule{Steps: [2]CoolingStep{rule.Steps[0], {Within: time.Hour}}}, time.Minute},
+		"upside down":              {CoolingRule{Steps: [2]CoolingStep{{From: units.Celsius(4), To: units.Celsius(21), Within: time.Hour}}}, time.Minute},
+		"ends warm":                {CoolingRule{Steps: [2]CoolingStep{{From: units.Celsius(60), To: units.Fahrenheit(70.001), Within: time.Hour}}}, time.Minute},
+		"70 meant as Celsius":      {CoolingRule{Steps: [2]CoolingStep{{To: units.Celsius(70), Within: time.Hour}}}, time.Minute},
+		"takes all day":            {CoolingRule{Steps: [2]CoolingStep{{From: units.Celsius(60), To: units.Celsius(21), Within: 12*time.Hour + 1}}}, time.Minute},
+		"no gap":                   {rule, 0},
+		"negative gap":             {rule, -1},
+		"gap of a night":           {rule, time.Hour + 1},
 	} {
 		cooling, err := CheckCooling(c.rule, c.maxGap, good)
 		require.ErrorIs(t, err, units.ErrRange, name)
