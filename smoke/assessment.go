@@ -111,7 +111,7 @@ func (a Assessment) Cautions() []cite.Caution {
 	if a.Jar.Most > 0 {
 		return append(append(all, forJarsOnly, lightUnseen), a.Jar.Cautions...)
 	}
-	if a.Governing.ID != "" {
+	if a.Governing.AtLeast.IsSet() { // a caller's own limit need not have an ID
 		all = append(all, holdCautions(a.Governing)...)
 	}
 	return append(append(all, coldAtOnce), a.Storage.Cautions...)

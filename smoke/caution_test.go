@@ -34,7 +34,7 @@ func everyCaution(t *testing.T) map[cite.Caution]bool {
 	add(pellicle.Cautions, err)
 	lean, err := LossForWaterPhaseSalt(100*units.Gram, units.Gram, 77*units.Gram, 35*units.PerMille)
 	add(lean.Cautions, err)
-	add(Plan{OverDried: true}.cautions(slow), nil)
+	add(Plan{OverDried: true}.cautions(slow, false), nil)
 	add(Assessment{}.Cautions(), nil)
 	p, err := Pasteurise(fahrenheit(t, time.Minute, 160))
 	add(p.Cautions, err)

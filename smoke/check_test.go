@@ -107,6 +107,15 @@ func TestKnownFiguresAreNamed(t *testing.T) {
 	require.Zero(t, a.Findings[0].Known)
 }
 
+// A caller's own limit is warned of like a published one: it is lower than the strictest, no home guidance and not in print.
+func TestOwnLimitIsWarnedOf(t *testing.T) {
+	own := CoreLimit{AtLeast: units.Fahrenheit(150), Hold: 30 * time.Minute}
+	a, err := CheckAgainst(own, Claim{Method: HotSmoke})
+	require.NoError(t, err)
+	require.Subset(t, a.Cautions(), holdCautions(own))
+	require.Contains(t, a.Cautions(), stricterExists)
+}
+
 func TestClaimsRefused(t *testing.T) {
 	for name, c := range map[string]Claim{
 		"unknown method":         {Method: ColdSmoke + 1},

@@ -2,13 +2,13 @@ package smoke
 
 import "example.org/lakelarder/units/cite"
 
-// cautions are what must be shown beside a plan, those of its own faults first.
-func (p Plan) cautions(film Film) []cite.Caution {
+// cautions are what must be shown beside a plan, those of its own faults first; inTime says that the core is at 160 °F soon enough.
+func (p Plan) cautions(film Film, inTime bool) []cite.Caution {
 	var all []cite.Caution
 	if !p.Fits {
 		all = append(all, notThrough)
 	}
-	if p.Core.ToLimit.High == 0 || p.Core.ToLimit.High > chamber("REACH-6-8").Within {
+	if !inTime {
 		all = append(all, slowWarming)
 	}
 	if p.OverDried {

@@ -110,9 +110,13 @@ func (s Schedule) Plan() (Plan, error) {
 	}
 	p.OverDried = p.BeforeSmoke.High > most || s.sealed(firstSmoke)
 	p.Loss, p.Final = d.masses(s.Batch.Mass)
-	p.Cautions = p.cautions(s.Film)
+	warm, _, reached := slowest.warm(warmSoon.Celsius(), p.Phases)
+	p.Cautions = p.cautions(s.Film, reached && warm <= chamber("REACH-6-8").Within)
 	return p, nil
 }
+
+// warmSoon is what REACH-6-8 is about, whatever the limit of the schedule.
+var warmSoon = units.Fahrenheit(160)
 
 // first is the place of the first stage of a kind, -1 when there is none.
 func (s Schedule) first(kind StageKind) int {

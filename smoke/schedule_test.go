@@ -77,14 +77,37 @@ func TestInventedSchedules(t *testing.T) {
 		require.Equal(t, units.Mass(2*units.Kilogram), p.Final.High+p.Loss.Low)
 		checkTimetable(t, p, stages[r.Text("case")], int(r.Int("bastings")))
 		require.Equal(t, !p.Fits, p.Cautions[0] == notThrough)
-		late := p.Core.ToLimit.High == 0 || p.Core.ToLimit.High > 6*time.Hour
-		if late {
+		soon, err := WarmCore(fillet(20, 25), SmokerFilm(), units.Fahrenheit(160), p.Phases...)
+		require.NoError(t, err)
+		if soon.ToLimit.High == 0 || soon.ToLimit.High > 6*time.Hour {
 			require.Contains(t, p.Cautions, slowWarming)
 		} else {
 			require.NotContains(t, p.Cautions, slowWarming)
 		}
 	})
 	require.GreaterOrEqual(t, 2*refused, len(rows), "as many refused as planned")
+}
+
+// 160 °F within 6 h is asked of every plan, whatever its own limit: a core that comes to 145 °F alone is too slow, one at 160 °F in time is not,
+// though it takes longer to 180 °F.
+func TestSlowWarmingIsAboutItsOwnFigure(t *testing.T) {
+	for _, c := range []struct {
+		limit CoreLimit
+		air   float64
+		slow  bool
+	}{{limit(t, "HOT-145-MI"), 150, true}, {limit(t, "HOT-145-MI"), 225, false}, {DefaultCoreLimit(), 181, false}} {
+		p, err := twoKilograms(t, c.limit, Stage{Kind: Cook, Air: units.Fahrenheit(c.air), For: 12 * time.Hour, DryAfter: units.State(time.Duration(0))}).Plan()
+		require.NoError(t, err)
+		if c.slow {
+			require.Less(t, p.Core.ToLimit.High, 6*time.Hour)
+			require.Contains(t, p.Cautions, slowWarming)
+		} else {
+			require.NotContains(t, p.Cautions, slowWarming)
+		}
+		if c.limit == DefaultCoreLimit() {
+			require.Greater(t, p.Core.ToLimit.High, 6*time.Hour)
+		}
+	}
 }
 
 // checkCeiling compares what a refusal says of its ceiling, where it has one.

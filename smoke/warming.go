@@ -26,7 +26,7 @@ type Warming struct {
 	Citation cite.Citation
 }
 
-// Temperatures is an estimate of a temperature as a range.
+// Temperatures is an estimate of a temperature as a range: Low is the coldest of the three cases, in a cooling that of the fastest.
 type Temperatures struct{ Low, Likely, High units.Temperature }
 
 // WetThenDry returns the two phases of a fillet in one air: its surface wet for a time, and so at the wet bulb, then dry, for the rest of the
@@ -67,13 +67,26 @@ func WarmCore(slab Slab, film Film, limit units.Temperature, phases ...Phase) (W
 		return Warming{}, err
 	}
 	w := Warming{Limit: limit, Citation: conductionCitation, Reached: true}
+	var ends [3]units.Temperature
 	for i, s := range slab.cases(film) {
 		at, end, reached := s.warm(limit.Celsius(), phases)
 		*[...]*time.Duration{&w.ToLimit.High, &w.ToLimit.Likely, &w.ToLimit.Low}[i] = at
-		*[...]*units.Temperature{&w.End.Low, &w.End.Likely, &w.End.High}[i] = units.Celsius(end)
+		ends[i] = units.Celsius(end)
 		w.Reached = w.Reached && reached
 	}
+	w.End = Temperatures{ends[1], ends[1], ends[1]}.around(ends[0]).around(ends[2])
 	return w, nil
+}
+
+// around is the range with a further case in it: what warms fastest cools fastest.
+func (t Temperatures) around(end units.Temperature) Temperatures {
+	if end.Below(t.Low) {
+		t.Low = end
+	}
+	if end.Above(t.High) {
+		t.High = end
+	}
+	return t
 }
 
 // CoreCurve returns the likely core of WarmCore as a series, a reading at the start, every so often and at the end of the phases. Limits as

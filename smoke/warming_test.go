@@ -127,6 +127,20 @@ func TestWarmingIsMonotone(t *testing.T) {
 	require.Zero(t, short.ToLimit.High)
 }
 
+// In a cooling the thick fillet in slack air stays the warmest: the range of the end is one all the same, around the end of the curve.
+func TestTheEndIsARange(t *testing.T) {
+	hot, cold := Phase{units.Celsius(107), 4 * time.Hour}, Phase{units.Celsius(2), 2 * time.Hour}
+	for name, phases := range map[string][]Phase{"warming": {hot}, "cooling": {hot, cold}, "turning": {hot, {cold.Medium, 20 * time.Minute}}} {
+		w, err := WarmCore(fillet(20, 25), SmokerFilm(), units.Fahrenheit(160), phases...)
+		require.NoError(t, err)
+		curve, err := CoreCurve(fillet(20, 25), SmokerFilm(), time.Minute, phases...)
+		require.NoError(t, err)
+		last, _ := curve.Last()
+		require.Equal(t, last.Value, w.End.Likely, name)
+		require.True(t, w.End.High.AtLeast(w.End.Likely) && w.End.Likely.AtLeast(w.End.Low) && w.End.High.Above(w.End.Low), "%s: %v", name, w.End)
+	}
+}
+
 // The time is the first whole second at which the curve is at the limit.
 func TestTheCurveMeetsTheTime(t *testing.T) {
 	phases := []Phase{{units.Celsius(37), 90 * time.Minute}, {units.Celsius(107), 3 * time.Hour}}
