@@ -173,6 +173,18 @@ func TestJars(t *testing.T) {
 	out, err = changed(t, nil, append(light, [3]string{"smokeday.json", `"weighed": "8 lb 10 oz"`, `"weighed": ""`})...)
 	require.NoError(t, err)
 	contains(t, out, "Weigh it first")
+	// Smoked longer than is remembered of a light smoke, the drying not counted; and cooked through by the smoke itself.
+	out, err = changed(t, nil, light[1], [3]string{"smokeday.json", `"takenOut": "14:15"`, `"takenOut": "11:15"`}, [3]string{"smokeday.json", `"1h30m"`, `"2h30m"`})
+	require.NoError(t, err)
+	contains(t, out, "- Into jars", "NOT A LIGHT SMOKE: time in the smoker: 2 h 30 min stated, at most 2 h published, too long by 30 min")
+	out, err = changed(t, nil, light[0], cores(3, [2]float64{0, 40}, [2]float64{130, 148}, [2]float64{300, 36}))
+	require.NoError(t, err)
+	contains(t, out, "- Not into jars", "this one was cooked")
+	// Still in the smoke, it is not cooked yet.
+	out, err = changed(t, nil, stillIn, cores(3, [2]float64{0, 40}, [2]float64{90, 60}))
+	require.NoError(t, err)
+	contains(t, out, "Leave it in the heat", "- It is not cooked yet. What is to go into jars is taken out before 10:15")
+	require.NotContains(t, out, "was cooked")
 }
 
 // TestHumid: at 4,350 ft 225 °F air of 39 % humidity holds a wet surface below 180 °F, air of 40 % does not.

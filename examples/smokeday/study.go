@@ -150,8 +150,24 @@ func until(core series.Series[units.Temperature], end time.Duration) (series.Ser
 	return series.New(before)
 }
 
-// cooked reports whether the fish was still in the smoker when the cooking began.
-func (s study) cooked() bool { return !s.takenOut.Given || s.takenOut.Value > s.cook.From }
+// cooked reports whether the fish was in the smoker after the cooking began, or came to a core that is cooked without it.
+func (s study) cooked() bool {
+	var last time.Duration
+	for _, c := range s.cores {
+		if hottest, _ := c.Series.Max(); hottest.Value.AtLeast(cookedCore) {
+			return true
+		}
+		end, _ := c.Series.Last()
+		last = max(last, end.At)
+	}
+	if s.takenOut.Given {
+		last = s.takenOut.Value
+	}
+	return last > s.cook.From
+}
+
+// cookedCore is the lowest core that a published rule asks of hot-smoked fish.
+var cookedCore = units.Fahrenheit(145)
 
 // coldest is the lowest core at a time, and false when a probe has no reading around it.
 func (s study) coldest(at time.Duration) (lowest units.Temperature, all bool) {

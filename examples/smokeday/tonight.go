@@ -6,6 +6,7 @@ import (
 
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/smoke"
+	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
 
@@ -23,6 +24,7 @@ const ovenWithin = 2 * time.Hour
 type canning struct {
 	schedule process.Schedule
 	loss     smoke.JarLoss
+	light    smoke.Assessment // of the smoking as fish for jars
 }
 
 func (s *study) can() (c canning, err error) {
@@ -31,16 +33,40 @@ func (s *study) can() (c canning, err error) {
 	}
 	j := s.jars.Value
 	c.schedule, err = process.Find(process.Request{Product: process.SmokedFish, Pack: process.AsSmoked, Jar: j.jar, Gauge: j.gauge, Altitude: s.altitude})
-	if err != nil || !s.weighed.Given {
+	if err != nil {
+		return c, err
+	}
+	loss := units.Stated[units.Ratio]{Value: s.weight.loss, Given: s.weighed.Given}
+	if c.light, err = smoke.CheckForJars(s.lightly(), loss); err != nil || !s.weighed.Given {
 		return c, err
 	}
 	c.loss, err = smoke.CheckJarLoss(s.weight.loss)
 	return c, err
 }
 
+// lightly is what the smoking before the cooking states of fish for jars: the hottest air of its smoke stages and the time in them.
+func (s study) lightly() smoke.Claim {
+	claim := smoke.Claim{Method: smoke.HotSmoke}
+	began := time.Duration(0)
+	for _, stage := range s.schedule.Stages {
+		length := stage.For
+		if s.takenOut.Given {
+			length = min(length, s.takenOut.Value-began)
+		}
+		if stage.Kind == smoke.Smoke && length > 0 {
+			claim.Time = units.State(claim.Time.Value + length)
+			if !claim.Air.Given || stage.Air.Above(claim.Air.Value) {
+				claim.Air = units.State(stage.Air)
+			}
+		}
+		began += stage.For
+	}
+	return claim
+}
+
 func (s study) printTonight(p *page) {
 	p.Heading("What to do with it tonight")
-	if s.cooked() {
+	if s.cooked() || !s.takenOut.Given {
 		s.printShort(p)
 		s.printCooled(p)
 		s.printKeep(p)
@@ -118,6 +144,11 @@ func (s study) printJars(p *page) {
 		p.Line("  refrigerate it for a day at most %s, and can it at %s: %s.", p.From(soon), p.length(s.altitude), published)
 		return
 	}
+	if !s.takenOut.Given {
+		p.Line("- It is not cooked yet. What is to go into jars is taken out before %s, refrigerated for a day at most %s, and canned at %s: %s.", s.clock(s.cook.From), p.From(soon),
+			p.length(s.altitude), published)
+		return
+	}
 	p.Line("- Into jars at %s: %s, at once or refrigerated for a day at most %s.", p.length(s.altitude), published, p.From(soon))
 	switch {
 	case !s.weighed.Given:
@@ -127,6 +158,11 @@ func (s study) printJars(p *page) {
 	default:
 		p.Line("  NOT THIS FISH: its loss of %s lies outside the tested %s to %s %s.", percent(c.loss.Loss, 1), percent(c.loss.Least, 0), percent(c.loss.Most, 0), p.From(c.loss.Citation))
 	}
-	p.Warn(c.loss.Cautions...)
+	for _, f := range c.light.Findings {
+		if f.What != "loss" {
+			p.Line("  NOT A LIGHT SMOKE: %s %s.", f, p.From(f.Citation))
+		}
+	}
+	p.Warn(c.light.Cautions()...)
 	p.Warn(c.schedule.Cautions()...)
 }
