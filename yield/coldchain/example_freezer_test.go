@@ -17,11 +17,11 @@ func ExampleFreezerPlan_Days() {
 	// Output:
 	// 30 lb a day for 3 days <nil>
 	// holds 525 lb, over by 0 lb
-	// set the freezer to -10 °F 24h0m0s before a large load
+	// set the freezer to -10 °F 24 h before a large load
 }
 
 func ExampleFreezerRules() {
 	r := coldchain.FreezerRules()[0]
-	fmt.Println(r.For+":", units.Text(r.PerCubicFoot, units.Pound, 0), "to the cubic foot in", r.Within)
-	// Output: fish or meat: 2 lb to the cubic foot in 24h0m0s
+	fmt.Println(r.For+":", units.Text(r.PerCubicFoot, units.Pound, 0), "to the cubic foot in", units.Lasting(r.Within))
+	// Output: fish or meat: 2 lb to the cubic foot in 24 h
 }

@@ -24,7 +24,7 @@ func ExampleParasitePlan_Check() {
 	}
 	// Output:
 	// not met <nil>
-	// 4 °F (2.2 °C) too warm: keep it at -20 °C (-4 °F) or below for 168h0m0s without a break, from loading the freezer
+	// 4 °F (2.2 °C) too warm: keep it at -20 °C (-4 °F) or below for 168 h without a break, from loading the freezer
 	// met <nil>
 	// Food Code, 7 days: met (deciding)
 	// Food Code, 15 hours: not met (deciding)
@@ -62,23 +62,23 @@ func ExampleParasiteHold() {
 	report, err := coldchain.ParasiteHold(record, 120*time.Hour)
 	fmt.Println(report.Treatment, err)
 	week := report.Findings[0]
-	fmt.Println(week.Rule.Name+":", week.Held, "held,", week.Short, "missing")
+	fmt.Println(week.Rule.Name+":", units.Lasting(week.Held), "held,", units.Lasting(week.Short), "missing")
 	// Output:
 	// not met <nil>
-	// Food Code, 7 days: 121h0m0s held, 47h0m0s missing
+	// Food Code, 7 days: 121 h held, 47 h missing
 }
 
 func ExampleParasiteRules() {
 	for _, r := range coldchain.ParasiteRules() {
 		if r.Standing == coldchain.Refused {
-			fmt.Println(r.Temperature.Text(units.FahrenheitScale, 0), r.Hold, r.Standing)
+			fmt.Println(r.Temperature.Text(units.FahrenheitScale, 0), units.Lasting(r.Hold), r.Standing)
 		}
 	}
 	// Output:
-	// 0 °F 48h0m0s not to be used
-	// 0 °F 24h0m0s not to be used
-	// 14 °F 24h0m0s not to be used
-	// 122 °F 10m0s not to be used
+	// 0 °F 48 h not to be used
+	// 0 °F 24 h not to be used
+	// 14 °F 24 h not to be used
+	// 122 °F 10 min not to be used
 }
 
 func ExampleParasiteClock() { fmt.Println(coldchain.FromSolid) /* Output: from the fish being solid */ }

@@ -74,7 +74,7 @@ func (r FreezerRule) of(room units.Volume) units.Mass {
 func (d FreezerDays) cautions() []cite.Caution {
 	all := []cite.Caution{
 		{Text: "more at once freezes slowly and warms what is frozen already: spread the packs out, against the cold walls", Citation: fishLoad.Citation},
-		{Text: fmt.Sprintf("set the freezer to %s %v before a large load", units.Fahrenheit(freezerSetting).Text(units.FahrenheitScale, 0), freezerAhead), Citation: freezerSet},
+		{Text: fmt.Sprintf("set the freezer to %s %v before a large load", units.Fahrenheit(freezerSetting).Text(units.FahrenheitScale, 0), units.Lasting(freezerAhead)), Citation: freezerSet},
 	}
 	if d.Days > 1 {
 		all = append(all, cite.Caution{Text: "what waits for its day stays in ice and its time counts; freeze only fish that can wait, and can or smoke the rest"})

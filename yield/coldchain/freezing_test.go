@@ -197,6 +197,10 @@ func TestFreezingSaysWhatItIsGoodFor(t *testing.T) {
 	plank, err := f.Plank()
 	require.NoError(t, err)
 	require.Less(t, plank.Time, weak.Time)
+	f.Start = units.Celsius(15.1)
+	warm, err := f.Pham()
+	require.NoError(t, err)
+	require.Contains(t, warm.Cautions[len(warm.Cautions)-1].Text, "chill it first")
 	require.Contains(t, plank.Cautions[len(plank.Cautions)-1].Text, "understates")
 }
 

@@ -39,7 +39,7 @@ func (n numbers) mean() float64 {
 }
 
 // Plank returns the freezing time by Plank's equation: from the freezing point until the last ice forms. It leaves out the heat above and below that, so
-// against a model of the whole heat it came out up to 39 % short: for comparison with books, not for a plan. The piece must be as its fields say, Core
+// against a model of the whole heat it came out from 39 % short to 17 % long: for comparison with books, not for a plan. The piece must be as its fields say, Core
 // apart: otherwise a units.RangeError.
 func (f Freezing) Plank() (FreezingTime, error) {
 	if err := f.check(); err != nil {
@@ -60,8 +60,8 @@ func (f Freezing) Plank() (FreezingTime, error) {
 
 // Pham returns the time until the core is at its end temperature by Pham's method of 1986. The piece must be as its fields say and start above
 // Pham's mean freezing temperature, and Core be -25 to -10 °C and 3 K or more above Medium: otherwise a units.RangeError, for nearer the medium the
-// method turns short. Within that, with the figures of Flesh.Freezing, it was 2 to 39 % long against a model of the whole heat. Numbers
-// outside of those it was made for are a caution. Its constants are from memory.
+// method turns short. Within that, with the figures of Flesh.Freezing, it was even to 42 % long against a model of the whole heat for
+// fish put in at 15 °C or colder, and from 25 °C up to 1 % short. That, and numbers outside of those it was made for, are cautions. Its constants are from memory.
 func (f Freezing) Pham() (FreezingTime, error) {
 	if err := f.check(); err != nil {
 		return FreezingTime{}, err
@@ -84,9 +84,15 @@ func (f Freezing) Pham() (FreezingTime, error) {
 		return FreezingTime{}, err
 	}
 	t.Cautions = append(append(freezingCautions(), cite.Caution{
-		Text:     "Pham's time came out 2 to 39 % long for fish: the safe side",
+		Text:     "Pham's time came out even to 42 % long for fish put in at 15 °C or colder: the safe side",
 		Citation: modelCitation,
 	}), t.outside()...)
+	if f.Start.Above(units.Celsius(15)) {
+		t.Cautions = append(t.Cautions, cite.Caution{
+			Text:     "the fish goes in above 15 °C: chill it first; from 25 °C Pham's time came out up to 1 % short",
+			Citation: modelCitation,
+		})
+	}
 	return t, nil
 }
 

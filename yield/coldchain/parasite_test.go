@@ -143,7 +143,7 @@ func TestHomeFreezerIsToldWhatWouldDo(t *testing.T) {
 	require.Equal(t, 4*units.FahrenheitDegrees, f.Beyond)
 	require.Zero(t, f.Held, "time at 0 °F does not count")
 	require.Equal(t, 168*time.Hour, f.Short)
-	require.Equal(t, "4 °F (2.2 °C) too warm: keep it at -20 °C (-4 °F) or below for 168h0m0s without a break, from loading the freezer", f.Would)
+	require.Equal(t, "4 °F (2.2 °C) too warm: keep it at -20 °C (-4 °F) or below for 168 h without a break, from loading the freezer", f.Would)
 	require.Len(t, report.Next, 3)
 }
 

@@ -69,9 +69,9 @@ func (f ParasiteFinding) would() string {
 	default:
 		text += "keep it at "
 	}
-	text += fmt.Sprintf("%s for %v without a break, %v", at, f.Rule.Hold, f.Rule.Clock)
+	text += fmt.Sprintf("%s for %v without a break, %v", at, units.Lasting(f.Rule.Hold), f.Rule.Clock)
 	if f.Beyond == 0 && f.Short > 0 {
-		text += fmt.Sprintf("; %v are missing", f.Short)
+		text += fmt.Sprintf("; %v are missing", units.Lasting(f.Short))
 	}
 	if f.Treatment == NotTold {
 		text += "; a probe in the thickest fish would tell"
@@ -102,7 +102,7 @@ func (r ParasiteReport) next() []string {
 
 // cold is a rule of freezing in words.
 func (r ParasiteRule) cold() string {
-	return fmt.Sprintf("at %s or below for %v without a break, %v", bothScales(r.Temperature), r.Hold, r.Clock)
+	return fmt.Sprintf("at %s or below for %v without a break, %v", bothScales(r.Temperature), units.Lasting(r.Hold), r.Clock)
 }
 
 // parasiteCautions are what must be known of either answer.
