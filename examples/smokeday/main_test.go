@@ -151,6 +151,23 @@ func TestWarmTooLong(t *testing.T) {
 	require.NotContains(t, out, "- Keep it")
 }
 
+// TestOven: finished in an oven within two hours, or after an afternoon on the table.
+func TestOven(t *testing.T) {
+	day := func(table, top float64) [3]string {
+		return cores(2, [2]float64{0, 40}, [2]float64{300, 150}, [2]float64{375, 155}, [2]float64{435, 90}, [2]float64{435 + table, 88}, [2]float64{495 + table, top},
+			[2]float64{540 + table, top + 4}, [2]float64{620 + table, 60}, [2]float64{760 + table, 37}, [2]float64{770 + table, 36})
+	}
+	for top, keeps := range map[float64]string{184: "- Keep it, air pack", 172: "- Who goes by HOT-160-PNW keeps it"} {
+		out, err := changed(t, nil, day(30, top))
+		require.NoError(t, err)
+		contains(t, out, "MET cooled in time", keeps)
+		out, err = changed(t, nil, day(240, top))
+		require.NoError(t, err)
+		contains(t, out, "MET cooled in time", "- It was taken out at 14:15 and got warm again only after 19:", "it is not kept")
+		require.NotContains(t, out, keeps)
+	}
+}
+
 // TestOtherLimit: a rule for licensed processes is no permit at home.
 func TestOtherLimit(t *testing.T) {
 	out, err := changed(t, nil, [3]string{"smokeday.json", "HOT-160-PNW", "HOT-145-MI"})

@@ -17,7 +17,7 @@ type study struct {
 	low, likely, high series.Series[units.Temperature]
 	cook              series.Stretch // from the start of the first cooking stage to the end of the last
 	strict, other     smoke.Hold
-	whenOut           smoke.Hold // by the strictest limit, the record cut when the fish was taken out; zero when it was not
+	whenOut, otherOut smoke.Hold // by the two limits, the record cut when the fish was taken out; zero when it was not
 	cooling           smoke.Cooling
 	listeria          smoke.Pasteurisation
 	weight            weight
@@ -132,7 +132,10 @@ func (s *study) judge() error {
 		}
 		cut = append(cut, part)
 	}
-	s.whenOut, err = smoke.CheckHold(s.schedule.Limit, s.maxGap, cut...)
+	if s.whenOut, err = smoke.CheckHold(s.schedule.Limit, s.maxGap, cut...); err != nil {
+		return err
+	}
+	s.otherOut, err = smoke.CheckHold(s.alternative, s.maxGap, cut...)
 	return err
 }
 
@@ -168,6 +171,34 @@ func (s study) cooked() bool {
 
 // cookedCore is the lowest core that a published rule asks of hot-smoked fish.
 var cookedCore = units.Fahrenheit(145)
+
+// backAt is when a fish whose hold was met only after it was taken out went back into the heat: the last time before that hold at which a core was
+// within 2 K of its coldest. It is false where the hold needed no going back.
+func (s study) backAt(whole, whenOut smoke.Hold) (back time.Duration, went bool) {
+	if !s.takenOut.Given || whole.Verdict != smoke.Met || whenOut.Verdict == smoke.Met || whole.Began <= s.takenOut.Value {
+		return 0, false
+	}
+	for _, c := range s.cores {
+		var out []series.Reading[units.Temperature]
+		for _, r := range c.Series.Readings() {
+			if r.At >= s.takenOut.Value && r.At <= whole.Began {
+				out = append(out, r)
+			}
+		}
+		coldest := whole.Limit.AtLeast
+		for _, r := range out {
+			if r.Value.Below(coldest) {
+				coldest = r.Value
+			}
+		}
+		for _, r := range out {
+			if !r.Value.Above(coldest.Add(2 * units.Kelvins)) {
+				back = max(back, r.At)
+			}
+		}
+	}
+	return back, true
+}
 
 // coldest is the lowest core at a time, and false when a probe has no reading around it.
 func (s study) coldest(at time.Duration) (lowest units.Temperature, all bool) {

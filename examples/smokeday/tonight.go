@@ -68,8 +68,10 @@ func (s study) printTonight(p *page) {
 	p.Heading("What to do with it tonight")
 	if s.cooked() || !s.takenOut.Given {
 		s.printShort(p)
-		s.printCooled(p)
-		s.printKeep(p)
+		if late := s.printLateOven(p); !late {
+			s.printCooled(p)
+			s.printKeep(p)
+		}
 	} else {
 		p.Line("- Taken out before the cooking it is lightly smoked, raw fish, and no smoked fish to keep: refrigerate it for a day at most %s, and cook it, freeze it or can it.", p.From(soon))
 	}
@@ -95,6 +97,20 @@ func (s study) printShort(p *page) {
 		p.Line("- That %s is met is no help: it belongs to a licensed process that measures its salt and records its cold storage %s.", s.other.Limit.ID, p.From(s.other.Limit.Citation))
 	}
 	p.Line("- Fish that meets no rule chosen beforehand is not kept. When in doubt, throw it out %s.", p.From(lost))
+}
+
+// printLateOven says so, and reports it, when the fish stood for too long between the smoker and the oven in which its hold was met.
+func (s study) printLateOven(p *page) bool {
+	back, went := s.backAt(s.strict, s.whenOut)
+	if s.strict.Verdict != smoke.Met && s.byOther() {
+		back, went = s.backAt(s.other, s.otherOut)
+	}
+	if !went || back <= s.takenOut.Value+ovenWithin {
+		return false
+	}
+	p.Line("- It was taken out at %s and got warm again only after %s, later than the 2 h within which it may go into an oven %s: no hold makes up for that, it is not kept. When in doubt, throw it out %s.",
+		s.clock(s.takenOut.Value), s.clock(back), p.From(oven), p.From(lost))
+	return true
 }
 
 // printCooled says what the cooling means for the fish.
