@@ -113,12 +113,7 @@ func CheckThaw(plan ThawPlan) (ThawReport, error) {
 
 func (r *ThawReport) add(what, required, planned string, verdict Verdict, citation cite.Citation) {
 	r.Lines = append(r.Lines, ThawLine{what, required, planned, verdict, citation})
-	switch {
-	case verdict == Exceeded:
-		r.Verdict = Exceeded
-	case verdict == CannotTell && r.Verdict == Within:
-		r.Verdict = CannotTell
-	}
+	r.Verdict = worse(r.Verdict, verdict)
 }
 
 func (r *ThawReport) colder(what string, row thawRow, medium units.Temperature) {
@@ -148,15 +143,16 @@ func (r *ThawReport) warmTime(plan ThawPlan) {
 	r.add("fish above 41 °F, all of it together", required, planned, verdict, row.citation)
 }
 
-// smoking is the stricter rule for fish that will be smoked: inside never above 38 °F. A medium at or below that proves it.
+// smoking is the stricter rule for fish that will be smoked: inside never above 38 °F. A medium at or below that proves it, but where the fish
+// was warmer afterwards, in the handling.
 func (r *ThawReport) smoking(plan ThawPlan) {
 	row := thawRows[thawSmoking]
 	planned, verdict := "not stated", CannotTell
 	switch {
+	case plan.FishAbove41.Given && plan.FishAbove41.Value > 0:
+		planned, verdict = "above 41 °F for "+units.Lasting(plan.FishAbove41.Value), Exceeded
 	case !plan.Medium.Above(row.atMost):
 		planned, verdict = "medium "+plan.Medium.Text(units.FahrenheitScale, 1), Within
-	case plan.FishAbove41.Given && plan.FishAbove41.Value > 0:
-		planned, verdict = "above 41 °F for "+plan.FishAbove41.Value.String(), Exceeded
 	}
 	r.add("fish for smoking, inside", "not above "+row.atMost.Text(units.FahrenheitScale, 0), planned, verdict, row.citation)
 }

@@ -53,6 +53,7 @@ func TestCheckThaw(t *testing.T) {
 		"for smoking at 39":               {ThawPlan{Method: ThawInRefrigerator, Medium: f(39), ForSmoking: true}, CannotTell},
 		"for smoking, warmed":             {ThawPlan{Method: ThawInRunningWater, Medium: f(60), FishAbove41: above(time.Minute), ForSmoking: true}, Exceeded},
 		"for smoking, water, not stated":  {ThawPlan{Method: ThawInRunningWater, Medium: f(60), ForSmoking: true}, CannotTell},
+		"for smoking, warmed afterwards":  {ThawPlan{Method: ThawInRunningWater, Medium: f(36), FishAbove41: above(3 * time.Hour), ForSmoking: true}, Exceeded},
 		"for smoking, cold running water": {ThawPlan{Method: ThawInRunningWater, Medium: f(37), FishAbove41: above(0), ForSmoking: true}, Within},
 	} {
 		r, err := CheckThaw(c.plan)
