@@ -33,13 +33,14 @@ func (d LandingDemand) String() string {
 }
 
 // LandingRule is one published deadline after the catch. Within is zero where none is stated, AtMost the temperature of what chills the fish, or for
-// Gutted of the fish. WarmerThan, where set, is the air or water that the rule is for; IfGutted that it is for gilled and gutted fish. A
-// Yardstick is printed for other fish, and is no rule for salmon and trout.
+// Gutted of the fish. ThenIce says that the fish is to lie on ice from then on. WarmerThan, where set, is the air or water that the rule is for;
+// IfGutted that it is for gilled and gutted fish. A Yardstick is printed for other fish, and is no rule for salmon and trout.
 type LandingRule struct {
 	Demand     LandingDemand
 	Printed    string
 	Within     time.Duration
 	AtMost     units.Temperature
+	ThenIce    bool
 	WarmerThan units.Temperature
 	IfGutted   bool
 	For        string
@@ -81,8 +82,8 @@ type LandingReport struct {
 // longestLanding is the longest that fish is believed to lie about.
 const longestLanding = 7 * day
 
-// CheckLanding holds what was done with a fish against the published deadlines. Bleeding and gutting is judged for every fish, for which the canning guide
-// is the only source. Each rule holds by itself; one for warm air or water only where it was warm or nobody knows, and the longer time that one source
+// CheckLanding holds what was done with a fish against the published deadlines. Bleeding and gutting, and the ice after it, is judged for every fish, for which
+// the canning guide is the only source: on ice within the same time, in a medium of at most 40 °F, which others print beside ice. Each rule holds by itself; one for warm air or water only where it was warm or nobody knows, and the longer time that one source
 // gives gutted fish is named by LandingRules and never used. Times must be 0 to 7 days, a stated medium -3 to 15 °C, the warmest -5 to 50 °C: otherwise a units.RangeError. What is left out cannot be told.
 func CheckLanding(l Landing) (LandingReport, error) {
 	if err := l.check(); err != nil {
@@ -99,9 +100,7 @@ func CheckLanding(l Landing) (LandingReport, error) {
 		if rule.Yardstick {
 			worst = &r.Yardstick
 		}
-		if line.Verdict == Exceeded || line.Verdict == CannotTell && *worst == Within {
-			*worst = line.Verdict
-		}
+		*worst = worse(*worst, line.Verdict)
 	}
 	if r.Verdict != Within && l.ForCanning {
 		r.Cautions = append(r.Cautions, guttedLate)
@@ -140,20 +139,37 @@ func (l Landing) falls(rule LandingRule) bool {
 	return true
 }
 
+// against holds a landing against a rule. Every rule asks for cold too, those for gutting beside what they say of it.
 func (l Landing) against(rule LandingRule) Verdict {
-	done := l.Gutted
-	if rule.Demand == IntoIce {
-		done = l.Iced
+	atMost := rule.AtMost
+	if rule.ThenIce {
+		atMost = onIce
 	}
+	verdict := worse(inTime(l.Iced, rule.Within), l.in(atMost))
+	if rule.Demand == IntoIce {
+		return verdict
+	}
+	return worse(verdict, inTime(l.Gutted, rule.Within))
+}
+
+// inTime is whether something was done at all and, where within is not zero, in that time.
+func inTime(done units.Stated[time.Duration], within time.Duration) Verdict {
 	switch {
 	case !done.Given:
 		return CannotTell
-	case rule.Within > 0 && done.Value > rule.Within:
+	case within > 0 && done.Value > within:
 		return Exceeded
-	case rule.AtMost.IsSet() && !l.Medium.IsSet():
+	}
+	return Within
+}
+
+// in is whether what chilled the fish was at most that warm.
+func (l Landing) in(atMost units.Temperature) Verdict {
+	switch {
+	case l.Medium.Above(atMost):
+		return Exceeded
+	case !l.Medium.IsSet():
 		return CannotTell
-	case l.Medium.Above(rule.AtMost):
-		return Exceeded
 	}
 	return Within
 }

@@ -27,7 +27,7 @@ func TestLandingRules(t *testing.T) {
 		delete(rules, r.Text("printed"))
 		want := LandingRule{
 			Demand: rule.Demand, Printed: r.Text("printed"), AtMost: fahrenheit(t, r, "at_most_f"), WarmerThan: fahrenheit(t, r, "warmer_than_f"),
-			IfGutted: r.Has("if_gutted"), For: rule.For, Yardstick: r.Text("use") == "yardstick", Citation: rule.Citation,
+			IfGutted: r.Has("if_gutted"), ThenIce: r.Has("then_ice"), For: rule.For, Yardstick: r.Text("use") == "yardstick", Citation: rule.Citation,
 		}
 		if r.Has("within_h") {
 			want.Within = hours(t, r, "within_h")
@@ -56,17 +56,22 @@ func TestCheckLanding(t *testing.T) {
 		"gutted late":                   {Landing{Gutted: of(2*time.Hour + 1), Iced: of(time.Hour), Medium: ice, Warmest: cool, ForCanning: true}, Exceeded, Within},
 		"not gutted":                    {Landing{Iced: of(time.Hour), Medium: ice, Warmest: cool}, CannotTell, Within},
 		"nothing known":                 {Landing{}, CannotTell, CannotTell},
-		"iced after 9 h":                {Landing{Gutted: of(time.Hour), Iced: of(9 * time.Hour), Medium: ice, Warmest: cool}, Within, Within},
-		"iced after more than 9 h":      {Landing{Gutted: of(time.Hour), Iced: of(9*time.Hour + 1), Medium: ice, Warmest: cool}, Within, Exceeded},
-		"hot, iced after 6 h":           {Landing{Gutted: of(time.Hour), Iced: of(6 * time.Hour), Medium: ice, Warmest: units.Celsius(30)}, Within, Within},
-		"hot, iced after more than 6 h": {Landing{Gutted: of(time.Hour), Iced: of(6*time.Hour + 1), Medium: ice, Warmest: units.Celsius(30)}, Within, Exceeded},
-		"heat unknown counts as hot":    {Landing{Gutted: of(time.Hour), Iced: of(7 * time.Hour), Medium: ice}, Within, Exceeded},
-		"exactly 28 °C is not above":    {Landing{Gutted: of(time.Hour), Iced: of(7 * time.Hour), Medium: ice, Warmest: units.Celsius(28)}, Within, Within},
-		"medium unknown":                {Landing{Gutted: of(time.Hour), Iced: of(time.Hour), Warmest: cool}, Within, CannotTell},
-		"medium too warm":               {Landing{Gutted: of(time.Hour), Iced: of(time.Hour), Medium: units.Celsius(10), Warmest: cool}, Within, Exceeded},
+		"gutted and never iced":         {Landing{Gutted: of(time.Hour), Medium: ice, Warmest: cool, ForCanning: true}, CannotTell, CannotTell},
+		"iced just too late":            {Landing{Gutted: of(time.Hour), Iced: of(2*time.Hour + 1), Medium: ice, Warmest: cool, ForCanning: true}, Exceeded, Within},
+		"iced after a week":             {Landing{Gutted: of(time.Hour), Iced: of(7 * day), Medium: ice, Warmest: cool}, Exceeded, Exceeded},
+		"iced after 9 h":                {Landing{Gutted: of(time.Hour), Iced: of(9 * time.Hour), Medium: ice, Warmest: cool}, Exceeded, Within},
+		"iced after more than 9 h":      {Landing{Gutted: of(time.Hour), Iced: of(9*time.Hour + 1), Medium: ice, Warmest: cool}, Exceeded, Exceeded},
+		"hot, iced after 6 h":           {Landing{Gutted: of(time.Hour), Iced: of(6 * time.Hour), Medium: ice, Warmest: units.Celsius(30)}, Exceeded, Within},
+		"hot, iced after more than 6 h": {Landing{Gutted: of(time.Hour), Iced: of(6*time.Hour + 1), Medium: ice, Warmest: units.Celsius(30)}, Exceeded, Exceeded},
+		"heat unknown counts as hot":    {Landing{Gutted: of(time.Hour), Iced: of(7 * time.Hour), Medium: ice}, Exceeded, Exceeded},
+		"exactly 28 °C is not above":    {Landing{Gutted: of(time.Hour), Iced: of(7 * time.Hour), Medium: ice, Warmest: units.Celsius(28)}, Exceeded, Within},
+		"medium unknown":                {Landing{Gutted: of(time.Hour), Iced: of(time.Hour), Warmest: cool}, CannotTell, CannotTell},
+		"medium at 40 °F":               {Landing{Gutted: of(time.Hour), Iced: of(time.Hour), Medium: units.Fahrenheit(40), Warmest: cool}, Within, Within},
+		"medium too warm":               {Landing{Gutted: of(time.Hour), Iced: of(time.Hour), Medium: units.Fahrenheit(40).Add(1), Warmest: cool}, Exceeded, Exceeded},
 		"for smoking":                   {Landing{Gutted: of(time.Hour), Iced: of(time.Hour), Medium: units.Fahrenheit(38), Warmest: cool, ForSmoking: true}, Within, Within},
 		"for smoking, too warm":         {Landing{Gutted: of(time.Hour), Iced: of(time.Hour), Medium: units.Fahrenheit(39), Warmest: cool, ForSmoking: true}, Exceeded, Within},
 		"for smoking, not gutted":       {Landing{Iced: of(time.Hour), Medium: ice, Warmest: cool, ForSmoking: true}, CannotTell, Within},
+		"for smoking, never iced":       {Landing{Gutted: of(time.Hour), Medium: ice, Warmest: cool, ForSmoking: true}, CannotTell, CannotTell},
 	} {
 		r, err := CheckLanding(c.landing)
 		require.NoError(t, err, name)
@@ -75,6 +80,20 @@ func TestCheckLanding(t *testing.T) {
 		require.Contains(t, r.Cautions, neverNone)
 		require.Equal(t, c.landing.ForCanning && c.verdict != Within, len(r.Cautions) == 2, name)
 	}
+}
+
+// A cold medium that the fish was never laid into does not chill it.
+func TestSmokingAsksForColdFish(t *testing.T) {
+	r, err := CheckLanding(Landing{Gutted: units.State(time.Hour), Medium: units.Celsius(0), ForSmoking: true})
+	require.NoError(t, err)
+	found := false
+	for _, line := range r.Lines {
+		if line.Rule.Demand == Gutted {
+			found = true
+			require.Equal(t, CannotTell, line.Verdict)
+		}
+	}
+	require.True(t, found)
 }
 
 // Later, warmer or not stated is never better.
@@ -101,6 +120,8 @@ func TestLandingSafeDirection(t *testing.T) {
 						require.GreaterOrEqual(t, after[0], base[0])
 						require.GreaterOrEqual(t, after[1], base[1])
 					}
+					l.Iced = units.Stated[time.Duration]{}
+					require.NotContains(t, check(l), rank[Within], "never iced")
 				}
 			}
 		}

@@ -15,6 +15,7 @@ const (
 var (
 	fao444     = readIn(cite.FAO444, "p. 65")
 	fdaChill   = cite.Citation{Source: cite.FDAHazardsGuide4, Where: "ch. 7, chilling", Basis: cite.Recalled}
+	onIce      = units.Fahrenheit(40) // FDA: ice or a medium of 40 °F; FAO has 4.5 °C
 	warmSea    = units.Celsius(28)
 	warmSeaFDA = units.Fahrenheit(83)
 )
@@ -23,10 +24,10 @@ var (
 var landingTable = [...]LandingRule{
 	{
 		Demand: BleedAndGut, Printed: "at once, never later than 2 hours after the catch; then on ice until canned", Within: 2 * time.Hour,
-		For: "fish for canning", Citation: readIn(cite.USDAGuide5Rev2015, "Fish in Pint Jars, caution, p. 5-10"),
+		ThenIce: true, For: "fish for canning", Citation: readIn(cite.USDAGuide5Rev2015, "Fish in Pint Jars, caution, p. 5-10"),
 	},
 	{
-		Demand: BleedAndGut, Printed: "gut within 2 hours, ice", Within: 2 * time.Hour, For: "fish for canning",
+		Demand: BleedAndGut, Printed: "gut within 2 hours, ice", Within: 2 * time.Hour, ThenIce: true, For: "fish for canning",
 		Citation: readIn(cite.USDAGuide5Rev1994, "Fish"),
 	},
 	{
