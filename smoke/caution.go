@@ -4,7 +4,7 @@ import "example.org/lakelarder/units/cite"
 
 var (
 	probeInCore = cite.Caution{
-		Text:     "the readings must come from the core: the thickest flesh of a largest fish in the coldest spot; a thermometer of the smoker or the oven shows the air",
+		Text:     "the readings must come from the core: the middle of the thickest part of one of the biggest fish, where the smoker heats least; a thermometer of the smoker or the oven shows the air",
 		Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.7(1)", Basis: cite.Read},
 	}
 	notByHeatAlone = cite.Caution{

@@ -26,7 +26,7 @@ type Hold struct {
 
 // CheckHold judges records of the core, one a probe, on one clock, against a limit: at every instant of the hold
 // the coldest probe must be at the limit or above. Between readings the core runs in a straight line, ends of the
-// hold round inward to the nanosecond, and a sum of separate spells is not a hold. A gap longer than maxGap counts as
+// hold round inward to the nanosecond, and time before a dip is never added to time after it. A gap longer than maxGap counts as
 // unobserved: if the hold is long enough only across such a gap, the verdict is CannotTell.
 //
 // The limit must lie in 145 °F to 100 °C and 30 min to 24 h, maxGap above 0 and at most half the hold: otherwise a

@@ -18,7 +18,7 @@ var coreLimits = [...]CoreLimit{
 	rule(711, 160, "HOT-160-WI", "hot-smoked fish", "Wisconsin", cite.WisconsinSeaGrantSmoking, "core temperature", cite.Read).home(),
 	rule(711, 160, "HOT-160-WSU", "hot-smoked fish", "Washington", cite.WSUSmokingCuring, "core temperature", cite.Read).home(),
 	rule(711, 160, "HOT-160-CHUB", "smoked chub with nitrite", "US", cite.CFR21Part172Sec177, "(c)", cite.Recalled),
-	// Uncertain: the printings that were read say 160 °F.
+	// Doubtful: both printings at hand have 160 °F.
 	rule(656, 150, "HOT-150-PNW", "hot-smoked fish", "Pacific Northwest", cite.PNW238LaterRevision, "", cite.Recalled).home(),
 	rule(628, 145, "HOT-145-MI", "hot-smoked fish", "Michigan", cite.MichiganRegulation569, "R 285.569.7(1)", cite.Read),
 	rule(628, 145, "HOT-145-ME", "hot-smoked fish", "Maine", cite.MaineRules01001Ch359, "s. 2(C)(1)-(2)", cite.Read),
