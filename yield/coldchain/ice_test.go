@@ -196,6 +196,8 @@ func TestIceRefuses(t *testing.T) {
 	of := func(_ any, err error) error { return err }
 	wall := func(_ units.FilmCoefficient, _ cite.Citation, err error) error { return err }
 	rate := MeltRate{PerHour: 9 * units.Gram}
+	still, err := MeltTest(kg, kg, warm, time.Hour)
+	require.NoError(t, err)
 	for name, err := range map[string]error{
 		"negative fish":                 of(ChillIce(-1, warm, zero, IceConstant{})),
 		"a whale":                       of(ChillIce(10*units.Tonne+1, warm, zero, IceConstant{})),
@@ -217,6 +219,8 @@ func TestIceRefuses(t *testing.T) {
 		"a hall":                        of(MeltRateOf(w, 51*units.SquareMetre, FreshIce)),
 		"no latent heat":                of(MeltRateOf(w, units.SquareMetre, 0)),
 		"more ice afterwards":           of(MeltTest(kg, 2*kg, warm, time.Hour)),
+		"all of it melted":              of(MeltTest(kg, 0, warm, 24*time.Hour)),
+		"a test that melted nothing":    of(still.Hold(warm, time.Hour)),
 		"negative ice":                  of(MeltTest(kg, -kg, warm, time.Hour)),
 		"tested in the cold":            of(MeltTest(2*kg, kg, zero, time.Hour)),
 		"tested for a minute":           of(MeltTest(2*kg, kg, warm, time.Minute)),

@@ -55,7 +55,7 @@ func Wall(outer, inner units.FilmCoefficient, layers ...Layer) (units.FilmCoeffi
 }
 
 // MeltRateOf returns how fast a box melts ice by its wall: K1 = U A/L, rounded up to the quantum. U must be 0.01 to 10,000 W/(m² K)
-// (figures in kcal/(m² h °C) times KilocaloriePerSquareMetreHour), the surface above zero and up to 50 m², the latent heat 250 to
+// (figures in kcal/(m² h °C) times KilocaloriePerSquareMetreHour), the surface 1 cm² to 50 m², the latent heat 250 to
 // 340 kJ/kg: otherwise a units.RangeError. Source: FAO Fisheries Technical Paper 436, section 7.1, equation 1.
 func MeltRateOf(u units.FilmCoefficient, surface units.Area, latent units.SpecificEnergy) (MeltRate, error) {
 	if err := units.Check("U of the box", u, leastFilm, mostFilm); err != nil {
@@ -75,13 +75,14 @@ func MeltRateOf(u units.FilmCoefficient, surface units.Area, latent units.Specif
 }
 
 // MeltTest returns how fast a box melts ice by weighing it: K = (before - after)/(outside × time), rounded up to the quantum. Outside is
-// the mean of the air around the box, 1 to 60 °C, the time 1 h to 30 days, after between zero and before and before at most 10 t:
-// otherwise a units.RangeError. Weigh the ice with its meltwater drained, as it will be used. Source: FAO ice meltage test, from memory.
+// the mean of the air around the box, 1 to 60 °C, the time 1 h to 30 days, before at most 10 t and after 1 g to that, for where no ice is left
+// nobody knows when the last of it melted: otherwise a units.RangeError. A test that melted nothing gives a rate of zero, which Hold
+// refuses. Weigh the ice with its meltwater drained, as it will be used. Source: FAO ice meltage test, from memory.
 func MeltTest(before, after units.Mass, outside units.Temperature, d time.Duration) (MeltRate, error) {
 	if err := units.Check("ice before", before, 0, mostFish); err != nil {
 		return MeltRate{}, err
 	}
-	if err := units.Check("ice after", after, 0, before); err != nil {
+	if err := units.Check("ice after", after, units.Gram, before); err != nil {
 		return MeltRate{}, err
 	}
 	if err := units.CheckTemperature("air outside", outside, units.Celsius(1), units.Celsius(hottestBoxAir)); err != nil {

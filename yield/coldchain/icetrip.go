@@ -7,8 +7,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Trip is a catch to be chilled and kept until it is home. Constant left alone is the largest in circulation. Box left alone (PerHour zero) is
-// a box that nobody measured: the rough keeping rule stands in. Spare is what is to be left over, as a share of the ice that melts. IceShare is
+// Trip is a catch to be chilled and kept until it is home. Constant left alone is the largest in circulation. Box left alone is a box
+// that nobody measured: the rough keeping rule stands in. Spare is what is to be left over, as a share of the ice that melts. IceShare is
 // stated where the ice comes as a slurry.
 type Trip struct {
 	Fish     units.Mass
