@@ -135,6 +135,46 @@ func TestCheckKeepingEdges(t *testing.T) {
 	}
 }
 
+// Each standing has the caution that is of use there, and no jar is spoken of where there is none.
+func TestKeepingCautions(t *testing.T) {
+	of := []cite.Caution{pastKeeping, keptFromMemory, tooWarmToKeep, warmFreezerKept, strictestColder, jarFrozen, hotShelf}
+	for name, c := range map[string]struct {
+		food    Food
+		storage Storage
+		at      units.Temperature
+		held    time.Duration
+		want    []cite.Caution
+	}{
+		"fine":                        {Raw, InRefrigerator, units.Celsius(1), time.Hour, nil},
+		"beyond":                      {Raw, InRefrigerator, units.Celsius(1), month, []cite.Caution{pastKeeping}},
+		"warm":                        {Raw, InRefrigerator, units.Fahrenheit(41), time.Hour, []cite.Caution{tooWarmToKeep}},
+		"a freezer of 2 °F":           {RawTrout, InFreezer, units.Fahrenheit(2), day, []cite.Caution{warmFreezerKept}},
+		"a freezer of 28 °F":          {Smoked, InFreezer, units.Fahrenheit(28), day, []cite.Caution{warmFreezerKept}},
+		"thawed":                      {RawTrout, InFreezer, units.Fahrenheit(28).Add(1), day, []cite.Caution{tooWarmToKeep}},
+		"smoked, by the strictest":    {Smoked, InRefrigerator, units.Fahrenheit(38), day, []cite.Caution{strictestColder}},
+		"smoked, by all":              {Smoked, InRefrigerator, units.Fahrenheit(41), day, []cite.Caution{tooWarmToKeep}},
+		"smoked, beyond the shortest": {Smoked, InRefrigerator, units.Fahrenheit(38), 11 * day, []cite.Caution{pastKeeping, keptFromMemory}},
+		"smoked, beyond what is read": {Smoked, InRefrigerator, units.Fahrenheit(34), 15 * day, []cite.Caution{pastKeeping}},
+		"a jar":                       {HomeCanned, InCupboard, units.Fahrenheit(95), day, nil},
+		"a jar in the sun":            {HomeCanned, InCupboard, units.Fahrenheit(95).Add(1), day, []cite.Caution{hotShelf}},
+		"a jar in a barn":             {HomeCanned, InCupboard, units.Celsius(-4), day, []cite.Caution{jarFrozen}},
+		"a jar in the freezer":        {HomeCanned, InFreezer, units.Celsius(-18), day, []cite.Caution{jarFrozen}},
+		"no jar in a barn":            {Raw, InCupboard, units.Celsius(-4), day, nil},
+	} {
+		check, err := CheckKeeping(c.food, c.storage, c.at, c.held)
+		require.NoError(t, err, name)
+		var got []cite.Caution
+		for _, caution := range of {
+			for _, have := range check.Cautions {
+				if have == caution {
+					got = append(got, caution)
+				}
+			}
+		}
+		require.Equal(t, c.want, got, name)
+	}
+}
+
 // Warmer or longer never stands better, for any food anywhere.
 func TestWarmerNeverKeepsLonger(t *testing.T) {
 	temperatures := []units.Temperature{

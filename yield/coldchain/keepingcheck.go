@@ -77,16 +77,55 @@ func CheckKeeping(food Food, storage Storage, at units.Temperature, held time.Du
 	for _, r := range k.Quality {
 		c.Quality = max(c.Quality, c.add(Quality, r.KeepingRule))
 	}
+	c.Cautions = append(c.Cautions, c.verdictCautions()...)
+	return c, nil
+}
+
+// verdictCautions are what must be known of the standing, beside those of the rules.
+func (c KeepingCheck) verdictCautions() (all []cite.Caution) {
 	switch {
 	case c.Safety == KeptBeyond:
-		c.Cautions = append(c.Cautions, pastKeeping)
+		all = append(all, pastKeeping)
+	case c.Safety == KeptTooWarm && c.Keeping.Storage == InFreezer && !c.At.Above(fishThaws):
+		all = append(all, warmFreezerKept)
+	case c.Safety == KeptTooWarm && c.coldEnoughForSome():
+		all = append(all, strictestColder)
 	case c.Safety == KeptTooWarm:
-		c.Cautions = append(c.Cautions, tooWarmToKeep)
+		all = append(all, tooWarmToKeep)
 	}
-	if storage == InCupboard && !at.Above(freezingPoint) {
-		c.Cautions = append(c.Cautions, jarFrozen)
+	if c.decidedFromMemory() {
+		all = append(all, keptFromMemory)
 	}
-	return c, nil
+	if c.Keeping.Food != HomeCanned {
+		return all
+	}
+	switch {
+	case !c.At.Above(freezingPoint):
+		all = append(all, jarFrozen)
+	case c.At.Above(hottestShelf):
+		all = append(all, hotShelf)
+	}
+	return all
+}
+
+// decidedFromMemory reports whether every rule of safety that stands worst is one that nobody read.
+func (c KeepingCheck) decidedFromMemory() bool {
+	for _, l := range c.Lines {
+		if l.Concern == Safety && l.Standing == c.Safety && !l.Rule.Citation.Unverified() {
+			return false
+		}
+	}
+	return c.Safety != NotPublished
+}
+
+// coldEnoughForSome reports whether a rule of safety is kept that others were too warm for.
+func (c KeepingCheck) coldEnoughForSome() bool {
+	for _, l := range c.Lines {
+		if l.Concern == Safety && (l.Standing == KeptWithin || l.Standing == KeptToTheEnd) {
+			return true
+		}
+	}
+	return false
 }
 
 func (c *KeepingCheck) add(concern Concern, r KeepingRule) Standing {
@@ -110,7 +149,11 @@ func (r KeepingRule) standing(at units.Temperature, held time.Duration) Standing
 	return KeptWithin
 }
 
-var freezingPoint = units.Celsius(0)
+var (
+	freezingPoint = units.Celsius(0)
+	fishThaws     = units.Fahrenheit(28) // the colder of the printed figures, see Freezables
+	hottestShelf  = units.Fahrenheit(95)
+)
 
 var (
 	pastKeeping = cite.Caution{
@@ -121,7 +164,16 @@ var (
 		Text:     "warmer than the keeping times are printed for: the hours above that temperature count by Exposure, and where no record of them exists discard it",
 		Citation: kitchen,
 	}
-	jarFrozen = cite.Caution{
+	warmFreezerKept = cite.Caution{
+		Text:     "warmer than the 0 °F (-17.8 °C) that the times of the freezer are printed for: make it colder; the quality goes sooner, as JudgeStore says, and what thawed counts by Exposure",
+		Citation: federalFrozen,
+	}
+	strictestColder = cite.Caution{
+		Text:     "too warm for the strictest source and not for the others: make it colder, and go by the shortest time",
+		Citation: cite.Citation{Where: "sources that differ in temperature", Basis: cite.Practice},
+	}
+	keptFromMemory = cite.Caution{Text: "the rule that decides here is from memory, as its line says: the rules that were read allow more"}
+	jarFrozen      = cite.Caution{
 		Text:     "freezing does a jar no harm unless its seal breaks: let it thaw, look at the seal, and treat a broken one as SpoilageSigns says; it softens the fish",
 		Citation: readIn(cite.USDAGuide1Rev1994, "Storing"),
 	}

@@ -144,9 +144,9 @@ func (j StoreJudgement) cautions() []cite.Caution {
 		all = append(all, warmShelf, vacuumAt38)
 	case j.Storage == InRefrigerator && j.At.Above(units.Fahrenheit(38)):
 		all = append(all, vacuumAt38)
-	case j.Storage == InFreezer && j.At.Above(freezingPoint):
+	case j.Storage == InFreezer && j.At.Above(fishThaws):
 		all = append(all, thawedStore)
-	case j.Storage == InCupboard && j.At.Above(units.Fahrenheit(95)):
+	case j.Storage == InCupboard && j.At.Above(hottestShelf):
 		all = append(all, hotShelf)
 	case j.Storage == InCupboard && !j.At.Above(freezingPoint):
 		all = append(all, jarFrozen)
@@ -167,7 +167,7 @@ var (
 		Text:     "above 38 °F (3.3 °C) the time to botulinum toxin in a sealed pack falls sharply: open the pack, or freeze it",
 		Citation: readIn(cite.MSUEThawing, "as summarised in a trade magazine"),
 	}
-	thawedStore = cite.Caution{Text: "nothing stays frozen here: what thaws counts as raw fish, by Exposure", Citation: kitchen}
+	thawedStore = cite.Caution{Text: "no fish stays frozen above 28 °F (-2.2 °C): what thaws counts as raw fish, by Exposure", Citation: kitchen}
 	hotShelf    = cite.Caution{
 		Text:     "jars are never kept above 95 °F (35 °C): what little survived the process may grow there, and spoil them",
 		Citation: readIn(cite.USDAGuide1Rev1994, "Storing"),

@@ -81,6 +81,16 @@ func TestWarmFreezer(t *testing.T) {
 		require.Zero(t, c.Here)
 	}
 	require.Contains(t, j.Cautions, thawedStore)
+	// Fish freezes below 0 °C: ASHRAE, table 3, 28 °F for every fish in it.
+	for at, thaws := range map[units.Temperature]bool{units.Fahrenheit(28): false, units.Fahrenheit(28).Add(1): true, units.Celsius(-0.5): true} {
+		j, err = JudgeStore(InFreezer, at)
+		require.NoError(t, err)
+		if thaws {
+			require.Contains(t, j.Cautions, thawedStore)
+		} else {
+			require.NotContains(t, j.Cautions, thawedStore)
+		}
+	}
 	j, err = JudgeStore(InFreezer, units.Fahrenheit(0))
 	require.NoError(t, err)
 	require.Empty(t, j.Costs)
