@@ -18,7 +18,8 @@ func (e CeilingError) Error() string {
 	if e.Dry {
 		s = "even a dry surface does not get above this air, "
 	}
-	s += bothScales(e.Ceiling) + "; the core must reach " + bothScales(e.Limit)
+	ceiling, limit := apart(e.Ceiling, e.Limit)
+	s += ceiling + "; the core must reach " + limit
 	if e.Humidity > 0 {
 		return s + ": a relative humidity of " + units.Text(units.CeilTo(e.Humidity, units.PerMille), units.Percent, 1) + " would allow it, or a surface that has dried, or an oven"
 	}

@@ -54,7 +54,8 @@ func (c Claim) coreFindings(limit CoreLimit) (all []RecipeFinding) {
 		core.Kind = NotStated
 		all = append(all, core)
 	case c.Core.Value.Below(limit.AtLeast):
-		core.Kind, core.Stated, core.Difference = Short, bothScales(c.Core.Value), degrees(limit.AtLeast, c.Core.Value)
+		core.Kind, core.Difference = Short, degrees(limit.AtLeast, c.Core.Value)
+		core.Stated, core.Published = apart(c.Core.Value, limit.AtLeast)
 		for _, other := range coreLimits {
 			if other.AtLeast == c.Core.Value {
 				core.Known = cite.Caution{Text: "a published figure, " + other.ID + ", but not the one that governs here", Citation: other.Citation}
@@ -184,8 +185,12 @@ func days(n int) string {
 // degrees is a difference in both scales, empty when there is none; the two are set.
 func degrees(warm, cold units.Temperature) string {
 	d, _ := warm.Sub(cold)
-	if d == 0 {
+	places := int32(2)
+	switch {
+	case d == 0:
 		return ""
+	case d < units.Kelvins/100: // never "short by nothing"
+		places = 6
 	}
-	return units.Text(d, units.FahrenheitDegrees, 2) + " (" + units.Text(d, units.Kelvins, 2) + ")"
+	return units.Text(d, units.FahrenheitDegrees, places) + " (" + units.Text(d, units.Kelvins, places) + ")"
 }

@@ -62,13 +62,25 @@ func (f Finding) String() string {
 		s += fmt.Sprintf(" from %v to %v", f.When.From, f.When.To)
 	}
 	if f.Observed.IsSet() {
-		s += ": " + bothScales(f.Observed) + ", expected at least " + bothScales(f.Required)
+		observed, required := apart(f.Observed, f.Required)
+		s += ": " + observed + ", expected at least " + required
 	}
 	return s
 }
 
-func bothScales(t units.Temperature) string {
-	return t.Text(units.FahrenheitScale, 2) + " (" + t.Text(units.CelsiusScale, 2) + ")"
+func bothScales(t units.Temperature) string { return inBoth(t, 2) }
+
+func inBoth(t units.Temperature, places int32) string {
+	return t.Text(units.FahrenheitScale, places) + " (" + t.Text(units.CelsiusScale, places) + ")"
+}
+
+// apart is a temperature beside its limit, both with as many digits as it takes to tell them apart: 82.22 °C is not 180 °F.
+func apart(t, limit units.Temperature) (string, string) {
+	places := int32(2)
+	for t != limit && places < 6 && inBoth(t, places) == inBoth(limit, places) {
+		places++
+	}
+	return inBoth(t, places), inBoth(limit, places)
 }
 
 // findings says why the longest hold is too short, or why it cannot be told.

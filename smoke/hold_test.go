@@ -147,6 +147,18 @@ func TestFindings(t *testing.T) {
 	}
 }
 
+// A logger's 82.22 °C is 179.996 °F: short, and the sentence shows it.
+func TestShortByAHairIsShown(t *testing.T) {
+	hair := units.Celsius(82.22)
+	h, err := CheckHold(DefaultCoreLimit(), 10*time.Minute, record(t, reading{Value: hair}, reading{At: 10 * time.Minute, Value: hair}))
+	require.NoError(t, err)
+	require.Equal(t, "probe 0 never reached at 0s: 179.996 °F (82.220 °C), expected at least 180.000 °F (82.222 °C)", h.Findings[0].String())
+	a, err := Check(Claim{Method: HotSmoke, Core: units.State(units.Fahrenheit(179.999)), Hold: units.State(30 * time.Minute)})
+	require.NoError(t, err)
+	require.Equal(t, "core: 179.999 °F (82.222 °C) stated, 180.000 °F (82.222 °C) published, short by 0.001000 °F (0.000556 K)", a.Findings[0].String())
+	require.Contains(t, CeilingError{Limit: units.Fahrenheit(180), Ceiling: hair, Air: units.Fahrenheit(225)}.Error(), "179.996 °F (82.220 °C); the core must reach 180.000 °F (82.222 °C)")
+}
+
 // On the edge: a gap of just maxGap is observed, a hold of just long enough across a longer one cannot be told.
 func TestGapsOnTheEdge(t *testing.T) {
 	pnw, hot := limit(t, "HOT-160-PNW"), units.Fahrenheit(165)
