@@ -33,7 +33,7 @@ func ExampleExposure() {
 		}
 		fmt.Println()
 	}
-	fmt.Println(report.Next[0])
+	fmt.Println(report.Next[len(report.Next)-1])
 	// Output:
 	// exceeded <nil>
 	// above 38 °F: 5h56m40s
@@ -44,7 +44,7 @@ func ExampleExposure() {
 	// table A-2: within, 61.8 % used
 	// raw ready-to-eat: within, 63.3 % used
 	// kitchen two hours: exceeded, 274.1 % used, exceeded at 2h0m0s
-	// Do not eat, smoke, dry, can or freeze this fish: discard it where neither people nor animals get at it.
+	// Past its limit: kitchen two hours, after 2 h (read).
 }
 
 // A logger that fell silent for nine hours: what it did not see is not known to be cold.

@@ -24,7 +24,8 @@ func Exposure(record series.Series[units.Temperature], terms Terms) (Report, err
 	first, _ := record.First()
 	r := Report{Terms: terms, Span: record.Span(), Unknown: w.unknown, LongestGap: record.LongestGap(), Highest: w.highest}
 	r.judge(terms.judges(), w.total, w)
-	r.advise(first.At)
+	last, _ := record.Last()
+	r.advise(first.At, w.total, last.Value)
 	return r, nil
 }
 
@@ -75,9 +76,9 @@ func (r *Report) judge(judges []judge, l ledger, m moments) {
 	r.FromMemory = r.Verdict == Exceeded && !inPrint
 }
 
-// advise adds what to do and what must be known, for a record that begins at a time.
-func (r *Report) advise(start time.Duration) {
-	r.Next = r.next()
+// advise adds what to do and what must be known, for a record that begins at a time and ends at a temperature.
+func (r *Report) advise(start time.Duration, l ledger, last units.Temperature) {
+	r.Next = r.next(r.Verdict == Exceeded && r.iced(l, last))
 	r.Cautions = r.cautions(start)
 }
 

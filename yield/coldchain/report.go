@@ -44,7 +44,7 @@ type Report struct {
 	Highest    series.Reading[units.Temperature]
 	Hours      []Hours
 	Findings   []Finding
-	Next       []string // what to do now
+	Next       []string // what to do now; of an Exceeded the last one says why
 	Cautions   []cite.Caution
 }
 

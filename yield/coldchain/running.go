@@ -119,7 +119,7 @@ func (r RunningExposure) Report() (Report, error) {
 		Terms: r.terms, Span: last.At - r.first.At, Unknown: r.unknown, LongestGap: r.seen.LongestGap(), Highest: r.highest,
 	}
 	report.judge(r.judges, r.total, r)
-	report.advise(r.first.At)
+	report.advise(r.first.At, r.total, last.Value)
 	return report, nil
 }
 

@@ -1,0 +1,58 @@
+package coldchain
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"example.org/lakelarder/units"
+	"github.com/stretchr/testify/require"
+)
+
+func cooling(d time.Duration, from, to float64) segment {
+	return segment{d, units.Fahrenheit(from), units.Fahrenheit(to)}
+}
+
+// Raw fish in ice, cooled from the water, is not condemned by the rules that ask where it lay and how it is eaten; fish that was too warm is,
+// in whatever it is past a limit, and whatever was asked for. Both are exceeded, and both are told why.
+func TestAdviceTellsIcedFromWarm(t *testing.T) {
+	const discard, ask, raw, where = "discard it", "ask the extension service before it is cooked", "do not eat this fish raw", "time out of the cold"
+	kitchen, table := Terms{Product: RawFish}, Terms{Product: RawFish, Rules: []Rule{TableA2}, Hazards: []Hazard{Listeria}, MaxGap: 1000 * hour}
+	for name, c := range map[string]struct {
+		segs  []segment
+		terms Terms
+		says  []string
+		not   []string
+		why   string
+	}{
+		"eight days in ice": {[]segment{flat(96*hour, 32), flat(96*hour, 32)}, kitchen, []string{raw, ask}, []string{discard, where, "toxins"},
+			"table A-2, Listeria monocytogenes, after 168 h (read); table A-2, Yersinia enterocolitica, after 24 h (from memory)."},
+		"a day in ice":                {[]segment{flat(25*hour, 32)}, kitchen, []string{raw, ask, "from memory alone"}, []string{discard}, "Yersinia enterocolitica, after 24 h (from memory)."},
+		"a large fish cools":          {[]segment{cooling(4*hour, 55, 34)}, kitchen, []string{where, ask, discard}, []string{"Do not eat, smoke", raw}, "kitchen two hours, after 2 h (read)."},
+		"and is still cooling":        {[]segment{cooling(3*hour, 55, 45)}, kitchen, []string{where, ask}, []string{"Do not eat, smoke"}, "kitchen two hours, after 2 h (read)."},
+		"three hours at 60":           {[]segment{flat(3*hour, 60)}, kitchen, []string{"Do not eat, smoke", discard, "toxins"}, []string{ask}, "kitchen two hours, after 2 h (read)."},
+		"a warm refrigerator":         {[]segment{flat(20*hour, 43)}, kitchen, []string{"Do not eat, smoke", discard}, []string{ask}, "kitchen two hours, after 2 h (read)."},
+		"warm before the ice":         {[]segment{cooling(12*hour, 60, 50), cooling(hour, 50, 33)}, kitchen, []string{"Do not eat, smoke", "toxins"}, []string{ask}, ""},
+		"above 70 before the ice":     {[]segment{cooling(3*hour, 71, 33)}, kitchen, []string{"Do not eat, smoke"}, []string{ask}, ""},
+		"hot sun":                     {[]segment{flat(10*hour, 136), cooling(time.Minute, 136, 33)}, kitchen, []string{"Do not eat, smoke"}, []string{ask}, ""},
+		"a week at 40":                {[]segment{flat(96*hour, 40), flat(96*hour, 40)}, kitchen, []string{"Do not eat, smoke", "toxins"}, []string{ask}, "botulinum type E and non-proteolytic B, F, after 168 h (from memory)"},
+		"only Listeria asked, iced":   {[]segment{flat(200*hour, 32)}, table, []string{raw, ask}, []string{discard}, "Listeria monocytogenes, after 168 h (read)."},
+		"only Listeria asked, warm":   {[]segment{flat(40*hour, 45)}, table, []string{"Do not eat, smoke"}, []string{ask}, "Listeria monocytogenes, after 24 h (read)."},
+		"cooked fish, days in ice":    {[]segment{flat(200*hour, 32)}, Terms{Product: CookedFish, MaxGap: 1000 * hour}, []string{"Do not eat, smoke", discard}, []string{ask, "toxins"}, "(read)"},
+		"fish nobody described, iced": {[]segment{flat(200*hour, 32)}, Terms{MaxGap: 1000 * hour}, []string{"Do not eat, smoke", discard}, []string{ask, "toxins"}, "(read)"},
+		"ice with a gap":              {[]segment{flat(96*hour, 32), flat(96*hour, 32), flat(97*hour, 32)}, Terms{Product: RawFish, MaxGap: 96 * hour}, []string{"Do not eat, smoke", discard}, []string{ask, "toxins"}, ""},
+	} {
+		r := exposed(t, record(t, c.segs...), c.terms)
+		require.Equal(t, Exceeded, r.Verdict, name)
+		text := strings.Join(r.Next, "\n")
+		for _, says := range c.says {
+			require.Contains(t, text, says, name)
+		}
+		for _, not := range c.not {
+			require.NotContains(t, text, not, name)
+		}
+		why := r.Next[len(r.Next)-1]
+		require.True(t, strings.HasPrefix(why, "Past its limit: "), name)
+		require.Contains(t, why, c.why, name)
+	}
+}
