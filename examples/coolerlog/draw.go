@@ -127,7 +127,13 @@ func (j judged) curves(c *chart.Picture, a axes, p *page, nth int) {
 	color, key := colors[nth%len(colors)], float64(leftEdge+190*nth)
 	style := `stroke="` + color + `" stroke-width="2"`
 	var warm, used []chart.Point
-	for _, r := range j.record.Readings() {
+	gap, before := j.report.Terms.MaxGap, time.Duration(0)
+	for i, r := range j.record.Readings() {
+		if i > 0 && r.At-before > gap { // what is not recorded is not drawn
+			c.Curve(style, warm)
+			warm = nil
+		}
+		before = r.At
 		warm = append(warm, chart.Point{X: a.x(r.At), Y: a.y(math.Max(in(r.Value, p), a.low))})
 	}
 	for _, s := range j.used {
@@ -137,7 +143,7 @@ func (j judged) curves(c *chart.Picture, a axes, p *page, nth int) {
 	c.Curve(style, used)
 	for i, s := range j.stages {
 		value, err := j.record.ValueAt(s.at)
-		if err != nil {
+		if err != nil || !recorded(j.record, s.at, gap) {
 			continue // an event in a gap has no place on the curve
 		}
 		x, y := a.x(s.at), a.y(math.Max(in(value, p), a.low))

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"sort"
 	"time"
 
 	"example.org/lakelarder/units"
@@ -89,7 +90,7 @@ func (l cooler) judgeFish(f fish) (judged, error) {
 	if j.toxin, err = coldchain.ToxinShare(f.record, l.maxGap); err != nil {
 		return judged{}, err
 	}
-	if j.stages, err = f.stages(); err != nil {
+	if j.stages, err = f.stages(l.maxGap); err != nil {
 		return judged{}, err
 	}
 	j.used, err = l.usedOverTime(f.record)
@@ -100,8 +101,8 @@ func (l cooler) terms() coldchain.Terms {
 	return coldchain.Terms{MaxGap: l.maxGap, Product: coldchain.RawFish}
 }
 
-// stages parts the record at the events.
-func (f fish) stages() ([]stage, error) {
+// stages parts the record at the events. What lies in a gap longer than maxGap is not recorded, and not guessed.
+func (f fish) stages(maxGap time.Duration) ([]stage, error) {
 	last, _ := f.record.Last()
 	var all []stage
 	for i, e := range f.events {
@@ -113,12 +114,21 @@ func (f fish) stages() ([]stage, error) {
 		if err != nil {
 			return nil, err
 		}
-		coldest, _ := part.Min()
-		warmest, _ := part.Max()
-		s.coldest, s.warmest = coldest.Value, warmest.Value
-		if s.event.store != 0 {
-			end, _ := part.Last()
-			store, err := coldchain.JudgeStore(s.event.store, end.Value)
+		var end units.Temperature
+		for _, r := range part.Readings() {
+			if !recorded(f.record, r.At, maxGap) {
+				continue
+			}
+			end = r.Value
+			if !s.coldest.IsSet() || end.Below(s.coldest) {
+				s.coldest = end
+			}
+			if !s.warmest.IsSet() || end.Above(s.warmest) {
+				s.warmest = end
+			}
+		}
+		if s.event.store != 0 && end.IsSet() {
+			store, err := coldchain.JudgeStore(s.event.store, end)
 			if err != nil {
 				return nil, err
 			}
@@ -129,13 +139,27 @@ func (f fish) stages() ([]stage, error) {
 	return all, nil
 }
 
-// usedOverTime judges the record as it stood every half hour, by the limit that had least left then.
+// recorded reports whether a time of the record lies at a reading, or between two that are not further apart than maxGap.
+func recorded(record series.Series[units.Temperature], at, maxGap time.Duration) bool {
+	after := sort.Search(record.Len(), func(i int) bool { r, _ := record.At(i); return r.At >= at })
+	next, _ := record.At(after)
+	if next.At == at || after == 0 {
+		return next.At == at
+	}
+	before, _ := record.At(after - 1)
+	return next.At-before.At <= maxGap
+}
+
+// usedOverTime judges the record as it stood every half hour, but for gaps, by the limit that had least left then.
 func (l cooler) usedOverTime(record series.Series[units.Temperature]) ([]share, error) {
 	first, _ := record.First()
 	last, _ := record.Last()
 	all := []share{{at: first.At}}
 	for at := first.At; at < last.At; {
 		at = min(at+30*time.Minute, last.At)
+		if !recorded(record, at, l.maxGap) {
+			continue
+		}
 		part, err := record.Slice(first.At, at)
 		if err != nil {
 			return nil, err

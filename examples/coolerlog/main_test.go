@@ -9,7 +9,11 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/yield/coldchain"
 	"github.com/stretchr/testify/require"
 )
 
@@ -24,7 +28,7 @@ func TestDemo(t *testing.T) {
 	us := printed(t)
 	for _, want := range []string{
 		"Invented for demonstration", "COHO\n----\nVERDICT: EXCEEDED", "kitchen two hours: ran out after 2 h 00 min",
-		"table A-2, Listeria monocytogenes: ran out after 26 h 41 min", "now: Do not eat, smoke, dry, can or freeze this fish",
+		"table A-2, Listeria monocytogenes: ran out after 26 h 41 min [1] [2 recalled]", "Yersinia enterocolitica: ran out after 15 h 03 min [2 recalled]", "now: Do not eat, smoke, dry, can or freeze this fish",
 		"4  12 h 40 min    31 h 40 min     37.1 °F   43.0 °F  into the kitchen refrigerator",
 		"above 40.0 °F  22 h 19 min in all, first after 0 h 00 min", "  126 %  exceeded    table A-2, Listeria monocytogenes",
 		"WHITEFISH\n---------\nVERDICT: WITHIN", "now: Keep the fish at 38 °F (3.3 °C) or below", "##################.    91 %  within      table A-2, Yersinia",
@@ -83,6 +87,31 @@ func TestAGapIsNotTrusted(t *testing.T) {
 	require.NoError(t, err)
 	require.Contains(t, out, "WHITEFISH\n---------\nVERDICT: CANNOT TELL")
 	require.Contains(t, out, "are not recorded: treat the fish as exceeded")
+	require.Contains(t, out, "what is not recorded may have used some or all of this already")
+}
+
+// What lies in a gap is neither guessed for an event nor drawn nor judged.
+func TestAGapIsEmpty(t *testing.T) {
+	var readings []series.Reading[units.Temperature]
+	for _, minute := range []time.Duration{0, 10, 20, 200, 210} {
+		readings = append(readings, series.Reading[units.Temperature]{At: minute * time.Minute, Value: units.Fahrenheit(34 + float64(minute)/10)})
+	}
+	record, err := series.New(readings)
+	require.NoError(t, err)
+	for minute, want := range map[time.Duration]bool{0: true, 5: true, 20: true, 21: false, 199: false, 200: true, 205: true, 210: true} {
+		require.Equal(t, want, recorded(record, minute*time.Minute, 10*time.Minute), minute)
+	}
+	f := fish{record: record, events: []event{{at: 30 * time.Minute, what: "away"}, {at: 100 * time.Minute, what: "in the refrigerator", store: coldchain.InRefrigerator}, {at: 190 * time.Minute, what: "home"}}}
+	stages, err := f.stages(10 * time.Minute)
+	require.NoError(t, err)
+	require.False(t, stages[0].coldest.IsSet() || stages[1].warmest.IsSet())
+	require.Nil(t, stages[1].store)
+	require.Equal(t, []units.Temperature{units.Fahrenheit(54), units.Fahrenheit(55)}, []units.Temperature{stages[2].coldest, stages[2].warmest})
+	used, err := cooler{maxGap: 10 * time.Minute}.usedOverTime(record)
+	require.NoError(t, err)
+	for _, s := range used {
+		require.True(t, recorded(record, s.at, 10*time.Minute), s.at)
+	}
 }
 
 func TestWhatIsNotKnownCannotBeTold(t *testing.T) {

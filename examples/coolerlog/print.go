@@ -1,11 +1,11 @@
 package main
 
 import (
+	"slices"
 	"sort"
 	"strings"
 
 	"example.org/lakelarder/units"
-	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/yield/coldchain"
 )
 
@@ -30,7 +30,7 @@ func (j judged) printVerdict(p *page) {
 	p.Line("VERDICT: %s", strings.ToUpper(r.Verdict.String()))
 	for _, f := range r.Findings {
 		if f.Verdict == coldchain.Exceeded {
-			p.Line("  %s: ran out after %s", name(f), left(f.ExceededAt))
+			p.Line("  %s: ran out after %s %s", name(f), left(f.ExceededAt), from(p, f))
 		}
 	}
 	for _, text := range r.Next {
@@ -53,7 +53,11 @@ func (j judged) printLanding(p *page) {
 func (j judged) printStages(p *page) {
 	p.Line("\n   from           to              coldest   warmest")
 	for i, s := range j.stages {
-		p.Line("%d  %-14s %-14s %8s  %8s  %s", i+1, left(s.at), left(s.until), p.temperature(s.coldest), p.temperature(s.warmest), s.what)
+		coldest, warmest := "not", "recorded"
+		if s.coldest.IsSet() {
+			coldest, warmest = p.temperature(s.coldest), p.temperature(s.warmest)
+		}
+		p.Line("%d  %-14s %-14s %8s  %8s  %s", i+1, left(s.at), left(s.until), coldest, warmest, s.what)
 	}
 	for _, s := range j.stages {
 		if s.store != nil {
@@ -89,12 +93,24 @@ func printStore(p *page, s coldchain.StoreJudgement) {
 func (j judged) printBudgets(p *page) {
 	p.Line("\nwhat was used of each allowance (twenty marks are all of it)")
 	for _, f := range j.report.Findings {
-		var from cite.Citation
-		if len(f.Lines) > 0 {
-			from = f.Lines[0].Limit.Citation
-		}
-		p.Line("%s %6s  %-11s %s %s", bar(f.Used), units.Text(f.Used, units.Percent, 0), f.Verdict, name(f), p.From(from))
+		p.Line("%s %6s  %-11s %s %s", bar(f.Used), units.Text(f.Used, units.Percent, 0), f.Verdict, name(f), from(p, f))
 	}
+}
+
+// from is the mark of every source of the limits that count in a finding: those of which time was used, else all.
+func from(p *page, f coldchain.Finding) string {
+	var all []string
+	for _, used := range []bool{true, false} {
+		for _, l := range f.Lines {
+			if mark := p.From(l.Limit.Citation); (l.Used > 0 || !used) && !slices.Contains(all, mark) {
+				all = append(all, mark)
+			}
+		}
+		if len(all) > 0 {
+			break
+		}
+	}
+	return strings.Join(all, " ")
 }
 
 // name is the rule of a finding, and the hazard where it has one.
@@ -114,6 +130,9 @@ func (j judged) printNext(p *page) {
 	if j.report.Verdict == coldchain.Exceeded {
 		p.Line("  what is exceeded stays so, however cold it gets")
 		return
+	}
+	if j.report.Verdict == coldchain.CannotTell {
+		p.Line("  what is not recorded may have used some or all of this already")
 	}
 	var running []coldchain.Forecast
 	for _, f := range j.next {
@@ -138,7 +157,7 @@ func (j judged) printAge(p *page) {
 		p.Line("  of %s printed for %s: %s left on ice %s", span(l.Life.Low, l.Life.High), lifeName(l.Life), span(l.Low, l.High), p.From(l.Life.Citation))
 		p.Warn(l.Cautions...)
 	}
-	p.Line("  of the shortest time to botulinum toxin in food without air: %s used %s", units.Text(j.toxin.Share, units.Percent, 1), p.From(j.toxin.Citation))
+	p.Line("  of the shortest time to botulinum toxin in food without air: %s used %s", units.Text(units.CeilTo(j.toxin.Share, units.PerMille), units.Percent, 1), p.From(j.toxin.Citation))
 	p.Warn(j.aged.Cautions...)
 	p.Warn(j.toxin.Cautions...)
 }
