@@ -45,6 +45,13 @@ func TestInventedCoolings(t *testing.T) {
 	})
 }
 
+// From 60 to 18 °C in an hour the core is at 21 °C after 39/42 h, 3,342,857,142,857.14 ns: the nanosecond that makes it longer counts.
+func TestCoolingTakesTheLongerNanosecond(t *testing.T) {
+	c, err := CheckCooling(DefaultCoolingRule(), time.Hour, record(t, reading{Value: units.Celsius(60)}, reading{At: time.Hour, Value: units.Celsius(18)}))
+	require.NoError(t, err)
+	require.Equal(t, time.Duration(3_342_857_142_858), c.Steps[0].Took)
+}
+
 func TestCoolingsRefused(t *testing.T) {
 	good, rule := fahrenheit(t, time.Minute, 180, 170), DefaultCoolingRule()
 	for name, c := range map[string]struct {

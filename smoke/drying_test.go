@@ -183,6 +183,8 @@ func TestDryingLoss(t *testing.T) {
 		printed.Within(t, r, "lost_g", units.In(d.Mass, units.Gram, 6))
 		require.False(t, d.Reached || d.BeyondPublished)
 	})
+	_, err := LossForWaterPhaseSalt(100*units.Gram, 2*units.Gram, 70*units.Gram, 263_950*units.PartsPerMillion)
+	require.NoError(t, err, "saturated brine at 60 °F, 26.395 %")
 	there, err := LossForWaterPhaseSalt(100*units.Gram, 3*units.Gram, 70*units.Gram, 35*units.PerMille)
 	require.NoError(t, err)
 	require.True(t, there.Reached)
@@ -262,6 +264,10 @@ func TestDryingRefuses(t *testing.T) {
 		"more than the fillet":  func() error { _, err := LossForWaterPhaseSalt(kg, kg/2, kg, units.Percent); return err },
 		"no target":             func() error { _, err := LossForWaterPhaseSalt(kg, kg/20, kg/2, 0); return err },
 		"past saturation":       func() error { _, err := LossForWaterPhaseSalt(kg, kg/20, kg/2, 27*units.Percent); return err },
+		"a hair past it": func() error {
+			_, err := LossForWaterPhaseSalt(kg, kg/20, kg/2, 263_950*units.PartsPerMillion+1)
+			return err
+		},
 	} {
 		require.ErrorIs(t, f(), units.ErrRange, name)
 	}

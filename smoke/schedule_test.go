@@ -247,6 +247,32 @@ func TestPlansRefused(t *testing.T) {
 	}
 }
 
+// Fifty minutes of drying cost less than 3 % likely and more at the most: that is over-dried.
+func TestOverDriedGoesByTheMost(t *testing.T) {
+	p, err := twoKilograms(t, DefaultCoreLimit(),
+		Stage{Kind: Dry, Air: units.Fahrenheit(80), For: 50 * time.Minute}, Stage{Kind: Smoke, Air: units.Fahrenheit(140), For: time.Hour},
+		Stage{Kind: Cook, Air: units.Fahrenheit(225), For: 4 * time.Hour, DryAfter: units.State(time.Duration(0))}).Plan()
+	require.NoError(t, err)
+	require.Less(t, p.BeforeSmoke.Likely, 60*units.Gram)
+	require.Greater(t, p.BeforeSmoke.High, 60*units.Gram)
+	require.True(t, p.OverDried)
+}
+
+// Cooling air is as cold as four states ask of smoked fish, to the quantum.
+func TestCoolingAirIsColdStorage(t *testing.T) {
+	for _, r := range StorageRules() {
+		if r.ID != "STORE-38" {
+			continue
+		}
+		s := Stage{Kind: Cool, Air: r.AtMost, For: time.Hour}
+		require.NoError(t, s.check())
+		s.Air = s.Air.Add(1)
+		require.ErrorIs(t, s.check(), units.ErrRange)
+		return
+	}
+	t.Fatal("no such rule")
+}
+
 // Air as wet as the surface takes nothing from it, and yet it cooks.
 func TestWetAirDriesNothing(t *testing.T) {
 	s := twoKilograms(t, limit(t, "HOT-160-PNW"), Stage{
