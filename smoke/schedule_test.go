@@ -258,6 +258,20 @@ func TestOverDriedGoesByTheMost(t *testing.T) {
 	require.True(t, p.OverDried)
 }
 
+// A wet bulb at the limit itself is never reached: only one above it will do.
+func TestCeilingAtTheLimitIsRefused(t *testing.T) {
+	s := twoKilograms(t, DefaultCoreLimit())
+	stage := Stage{Kind: Cook, Air: units.Fahrenheit(225), For: time.Hour}
+	for above, refused := range map[units.TemperatureChange]bool{0: true, units.Kelvins / 1000: false} {
+		a, err := AirByWetBulb(stage.Air, s.Limit.AtLeast.Add(above), units.Atmosphere)
+		require.NoError(t, err)
+		wetBulb, err := a.WetBulb()
+		require.NoError(t, err)
+		require.Equal(t, s.Limit.AtLeast.Add(above), wetBulb)
+		require.Equal(t, refused, s.reach(stage, a) != nil)
+	}
+}
+
 // Cooling air is as cold as four states ask of smoked fish, to the quantum.
 func TestCoolingAirIsColdStorage(t *testing.T) {
 	for _, r := range StorageRules() {
