@@ -105,7 +105,7 @@ func upTo[Q units.Quantity](step Q, numerators, denominators []int64) (Q, error)
 	}
 	high.Add(high, low).Sub(high, big.NewInt(1)).Quo(high, low).Mul(high, big.NewInt(int64(step)))
 	if !high.IsInt64() {
-		return 0, units.RangeError{What: "result", Got: "more than can be stated"}
+		return 0, units.RangeError{What: "result", Got: "too large", High: "what its type can hold"}
 	}
 	return Q(high.Int64()), nil
 }

@@ -190,6 +190,13 @@ func TestIceIsRoundedUp(t *testing.T) {
 	}
 }
 
+// What no Mass can hold is said to be that, and is no mass.
+func TestMoreIceThanCanBeStated(t *testing.T) {
+	_, err := MeltRate{PerHour: mostFish}.Hold(units.Celsius(60), 30*day)
+	require.ErrorIs(t, err, units.ErrRange)
+	require.EqualError(t, err, "result too large is out of range: expected at most what its type can hold")
+}
+
 func TestIceRefuses(t *testing.T) {
 	zero, warm := units.Celsius(0), units.Celsius(14)
 	kg, w := units.Kilogram, units.WattPerSquareMetreKelvin

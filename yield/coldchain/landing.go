@@ -82,9 +82,11 @@ type LandingReport struct {
 // longestLanding is the longest that fish is believed to lie about.
 const longestLanding = 7 * day
 
-// CheckLanding holds what was done with a fish against the published deadlines. Bleeding and gutting, and the ice after it, is judged for every fish, for which
-// the canning guide is the only source: on ice within the same time, in a medium of at most 40 °F, which others print beside ice. Each rule holds by itself; one for warm air or water only where it was warm or nobody knows, and the longer time that one source
-// gives gutted fish is named by LandingRules and never used. Times must be 0 to 7 days, a stated medium -3 to 15 °C, the warmest -5 to 50 °C: otherwise a units.RangeError. What is left out cannot be told.
+// CheckLanding holds what was done with a fish against the published deadlines, each by itself. Bleeding and gutting is judged for every fish, though the
+// canning guide is its only source, and so is the ice that the guide asks for after it: within the same time, in a medium of at most 40 °F, which others
+// print beside ice. A rule for warm air or water holds where it was warm or nobody knows. The longer time that one source gives gutted fish is named by
+// LandingRules and never used. Times must be 0 to 7 days, a stated medium -3 to 15 °C, the warmest -5 to 50 °C: otherwise a units.RangeError. What is left
+// out cannot be told.
 func CheckLanding(l Landing) (LandingReport, error) {
 	if err := l.check(); err != nil {
 		return LandingReport{}, err
