@@ -205,7 +205,9 @@ func TestEveryReportSaysWhatToDo(t *testing.T) {
 }
 
 func TestExposureRefuses(t *testing.T) {
-	good := record(t, flat(hour, 60))
+	good, ends := record(t, flat(hour, 60)), func(c float64) series.Series[units.Temperature] {
+		return record(t, segment{hour, units.Celsius(20), units.Celsius(c)})
+	}
 	single, err := series.New([]series.Reading[units.Temperature]{{Value: units.Fahrenheit(34)}})
 	require.NoError(t, err)
 	for name, c := range map[string]struct {
@@ -221,10 +223,17 @@ func TestExposureRefuses(t *testing.T) {
 		"unknown rule":         {good, Terms{MaxGap: hour, Rules: []Rule{TableA2, 99}}},
 		"hazard not set":       {good, Terms{MaxGap: hour, Hazards: []Hazard{0}}},
 		"unknown hazard":       {good, Terms{MaxGap: hour, Hazards: []Hazard{Listeria, 99}}},
+		"probe came loose":     {ends(-127), Terms{MaxGap: hour}},
+		"just too cold":        {ends(-80.1), Terms{MaxGap: hour}},
+		"past boiling":         {ends(100.1), Terms{MaxGap: hour}},
 		"hazard after the end": {good, Terms{MaxGap: hour, Hazards: []Hazard{Yersinia + 1}}},
 	} {
 		_, err := Exposure(c.record, c.terms)
 		require.ErrorIs(t, err, units.ErrRange, name)
+	}
+	for _, c := range []float64{-80, 100} {
+		_, err := Exposure(ends(c), Terms{MaxGap: hour})
+		require.NoError(t, err, c)
 	}
 	_, err = Exposure(series.Series[units.Temperature]{}, Terms{MaxGap: hour})
 	require.ErrorIs(t, err, series.ErrEmpty)

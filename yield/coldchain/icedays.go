@@ -31,7 +31,7 @@ type Spoilage struct {
 // of the spoilage rate over straight lines between readings. Gaps longer than maxGap are reported and not
 // bridged. By FreshFish the integral is exact, but for 1e-16 ns at each crossing of -10 °C, and rounded up
 // once, to the nanosecond; by the other laws each line to 1e-15 of itself and rounded up. The record must
-// have two readings or more, none above 100 °C, and maxGap be above zero: otherwise a units.RangeError, as
+// have two readings or more, none below -80 or above 100 °C, and maxGap be above zero: otherwise a units.RangeError, as
 // is a result past 292 years; an empty record is series.ErrEmpty. Source: FAO Fisheries Technical Paper
 // 348; Dalgaard et al. 2004 for smoked salmon.
 func IceDays(record series.Series[units.Temperature], law SpoilageLaw, maxGap time.Duration) (Spoilage, error) {
@@ -43,9 +43,7 @@ func IceDays(record series.Series[units.Temperature], law SpoilageLaw, maxGap ti
 	}
 	s := Spoilage{Law: law, MaxGap: maxGap, Span: record.Span(), LongestGap: record.LongestGap(), Citation: law.Citation()}
 	w := iceWalk{law: law, floor: quanta(units.Celsius(spoilageMinimum)), maxGap: maxGap}
-	if err := w.through(record); err != nil {
-		return Spoilage{}, err
-	}
+	w.through(record)
 	used, ok := w.total()
 	if !ok {
 		return Spoilage{}, units.RangeError{What: "time on ice that the record is worth", Got: "past 292 years", High: "292 years"}
@@ -57,7 +55,7 @@ func IceDays(record series.Series[units.Temperature], law SpoilageLaw, maxGap ti
 	return s, nil
 }
 
-// checkRecord refuses a record of fewer than two readings, and a gap that trusts nothing.
+// checkRecord refuses a record of fewer than two readings or with one that no fish is, and a gap that trusts nothing.
 func checkRecord(record series.Series[units.Temperature], maxGap time.Duration) error {
 	if err := checkCount(record.Len()); err != nil {
 		return err
@@ -65,7 +63,7 @@ func checkRecord(record series.Series[units.Temperature], maxGap time.Duration) 
 	if maxGap <= 0 {
 		return units.RangeError{What: "longest gap trusted", Got: maxGap.String(), Low: "more than 0s"}
 	}
-	return nil
+	return checkAllFish(record)
 }
 
 // iceWalk adds up the integral of a law over the lines of a record: by the square root law dt (x² + xy + y²),
@@ -79,18 +77,16 @@ type iceWalk struct {
 	lowest, highest units.Temperature
 }
 
-// through walks a record of at least one reading; one above 100 °C is refused.
-func (w *iceWalk) through(record series.Series[units.Temperature]) error {
+// through walks a record of at least one reading.
+func (w *iceWalk) through(record series.Series[units.Temperature]) {
 	before, _ := record.First()
-	x, top, slope := quanta(before.Value)-w.floor, quanta(boiling)-w.floor, w.law.slope()
+	x, slope := quanta(before.Value)-w.floor, w.law.slope()
 	low, high, at, sum := x, x, before.At, wide{}
 	for i, n := 1, record.Len(); i < n; i++ {
 		next, _ := record.At(i)
 		y, dt := quanta(next.Value)-w.floor, next.At-at
 		low, high = min(low, y), max(high, y)
 		switch {
-		case high > top:
-			return checkFish(w.above(high))
 		case dt > w.maxGap:
 			w.unknown += dt
 		case slope != 0:
@@ -103,7 +99,6 @@ func (w *iceWalk) through(record series.Series[units.Temperature]) error {
 		x, at = y, next.At
 	}
 	w.lowest, w.highest, w.sum = w.above(low), w.above(high), sum
-	return nil
 }
 
 // above is the temperature so many quanta above Tmin.

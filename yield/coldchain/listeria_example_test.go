@@ -36,7 +36,7 @@ func ExampleListeriaInRawSalmon() {
 	// Output: 0.25 log10 a day after 6.05 days <nil>
 }
 
-// A smoked fish in a refrigerator at 5 °C, where Listeria grows by 0.15 log10 a day: two weeks are a hundredfold.
+// A smoked fish in a refrigerator at 5 °C, where Listeria grows by 0.15 log10 a day: two weeks are more than a hundredfold.
 func ExampleGrowth_Over() {
 	g, _ := coldchain.ListeriaRate(150*units.PerMille, units.Celsius(5), units.Celsius(5))
 	logs, err := g.Over(14 * day)

@@ -63,15 +63,18 @@ func watchedBy(judges []judge) []func(ledger) bool {
 }
 
 // Next returns the exposure with one more reading of the temperature inside the fish. The reading must follow
-// in time and be set, as for series.New: otherwise a series.ReadingError, and r as it was, so that a faulty
-// reading may be left out; it then widens the gap. A RunningExposure not made by WatchExposure is a
-// units.RangeError.
+// in time and be set, as for series.New: otherwise a series.ReadingError; one below -80 or above 100 °C is a
+// units.RangeError. Beside either r is as it was, so that a faulty reading may be left out; it then widens the
+// gap. A RunningExposure not made by WatchExposure is a units.RangeError.
 func (r RunningExposure) Next(reading series.Reading[units.Temperature]) (RunningExposure, error) {
 	if r.watched == nil {
 		return r, units.RangeError{What: "running exposure", Got: "not set", Low: "one made by WatchExposure"}
 	}
 	seen, err := r.seen.Next(reading)
 	if err != nil {
+		return r, err
+	}
+	if err := checkFish(reading.Value); err != nil {
 		return r, err
 	}
 	next, before := r, reading

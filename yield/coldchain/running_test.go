@@ -158,6 +158,11 @@ func TestRunningRefuses(t *testing.T) {
 		require.ErrorAs(t, err, &series.ReadingError{}, name)
 		require.Equal(t, r.AtThisRate(), same.AtThisRate(), name)
 	}
+	for _, c := range []float64{-127, -80.1, 100.1} {
+		same, err := r.Next(series.Reading[units.Temperature]{At: 2 * hour, Value: units.Celsius(c)})
+		require.ErrorIs(t, err, units.ErrRange, c)
+		require.Equal(t, r.AtThisRate(), same.AtThisRate(), c)
+	}
 	_, err := RunningExposure{}.Next(start)
 	require.ErrorIs(t, err, units.ErrRange)
 	_, err = RunningExposure{}.Report()

@@ -6,6 +6,7 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/units/series"
 )
 
 // SpoilageLaw says how much faster than in melting ice a fish spoils at another temperature. It speaks of
@@ -96,7 +97,7 @@ func (l SpoilageLaw) rate(celsius float64) float64 {
 }
 
 // SpoilageRate returns how many times as fast as on ice a fish spoils: 4 at 10 °C by FreshFish. It is
-// rounded to 1e-12. The temperature must be set and at most 100 °C, the law be known: otherwise a
+// rounded to 1e-12. The temperature must lie in -80 to 100 °C, the law be known: otherwise a
 // units.RangeError. Outside -3 to 25 °C the law is stretched, and SpoilageHolds says so.
 func SpoilageRate(law SpoilageLaw, t units.Temperature) (units.Ratio, error) {
 	if err := law.check(); err != nil {
@@ -139,12 +140,24 @@ func LifeAt(onIce time.Duration, law SpoilageLaw, t units.Temperature) (time.Dur
 	return time.Duration(life), nil
 }
 
-var boiling = units.Celsius(100)
+// No fish at home is colder than dry ice or warmer than boiling water: such a reading is a fault of the probe, and -127 °C of one that came
+// loose must not count as cold.
+var (
+	coldest = units.Celsius(-80)
+	boiling = units.Celsius(100)
+)
 
-// checkFish refuses what no fish is: not set, or above 100 °C.
+// checkFish refuses what no fish is: not set, below -80 °C or above 100 °C.
 func checkFish(t units.Temperature) error {
-	if !t.IsSet() || t.Above(boiling) {
-		return units.RangeError{What: "temperature of the fish", Got: t.String(), High: boiling.String()}
+	return units.CheckTemperature("temperature of the fish", t, coldest, boiling)
+}
+
+// checkAllFish refuses a record with a reading that no fish is.
+func checkAllFish(record series.Series[units.Temperature]) error {
+	low, _ := record.Min()
+	if err := checkFish(low.Value); err != nil {
+		return err
 	}
-	return nil
+	high, _ := record.Max()
+	return checkFish(high.Value)
 }

@@ -27,7 +27,7 @@ func days(d time.Duration) string {
 	return units.In(n, units.One, 2).StringFixed(2) + " days"
 }
 
-// An invented catch of two and a half days is worth four on ice.
+// An invented catch of two and a quarter days is worth almost four on ice.
 func ExampleIceDays() {
 	spoiled, err := coldchain.IceDays(caught(), coldchain.FreshFish, 48*time.Hour)
 	fmt.Println(days(spoiled.Span), "are worth", days(spoiled.Used), "on ice", err)

@@ -193,6 +193,7 @@ func TestOutsideIsMarked(t *testing.T) {
 func TestSpoilageRefuses(t *testing.T) {
 	one, err := series.New([]series.Reading[units.Temperature]{{Value: units.Celsius(0)}})
 	require.NoError(t, err)
+	loose := record(t, segment{hour, units.Celsius(20), units.Celsius(-127)}, segment{hour, units.Celsius(-127), units.Celsius(20)})
 	good, hot := record(t, flat(hour, 34)), record(t, segment{hour, units.Celsius(20), units.Celsius(100.1)})
 	for name, f := range map[string]func() error{
 		"one reading":  func() error { _, err := IceDays(one, FreshFish, hour); return err },
@@ -210,6 +211,8 @@ func TestSpoilageRefuses(t *testing.T) {
 			_, err := IceDays(record(t, segment{200 * 365 * day, at, at}), ColdSmokedSalmon, 250*365*day)
 			return err
 		},
+		"probe came loose":     func() error { _, err := IceDays(loose, FreshFish, hour); return err },
+		"rate too cold":        func() error { _, err := SpoilageRate(FreshFish, units.Celsius(-80.1)); return err },
 		"rate not set":         func() error { _, err := SpoilageRate(FreshFish, units.Temperature{}); return err },
 		"rate past boiling":    func() error { _, err := SpoilageRate(FreshFish, units.Celsius(100.1)); return err },
 		"rate, unknown law":    func() error { _, err := SpoilageRate(9, units.Celsius(1)); return err },

@@ -21,7 +21,7 @@ const (
 	fishSpores   = -0.091
 
 	toxinLow  = 3  // °C, where non-proteolytic strains begin to grow
-	toxinHigh = 45 // °C, where they cease
+	toxinHigh = 45 // °C, where they cease; type A and proteolytic strains grow on, up to 48 °C
 	mostLogs  = 6  // log10 spores
 )
 

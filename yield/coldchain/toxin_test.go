@@ -133,6 +133,7 @@ func TestToxinRefuses(t *testing.T) {
 	}{
 		"one reading":  {one, hour},
 		"no gap":       {record(t, flat(hour, 40)), 0},
+		"loose probe":  {record(t, segment{hour, units.Celsius(-127), units.Celsius(20)}), hour},
 		"past boiling": {record(t, segment{hour, hot, hot}), hour},
 	} {
 		_, err := ToxinShare(c.record, c.maxGap)

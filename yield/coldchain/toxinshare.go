@@ -10,6 +10,8 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
+var toxinGrowth = cite.Citation{Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420, as quoted in a public note", Basis: cite.Read}
+
 // Toxin is what a record comes to by the envelope of TimeToToxin. Share is the part used up of the time to
 // toxin, one at its end. It is never a verdict: a small share of a long time does not make fish safe.
 type Toxin struct {
@@ -24,8 +26,8 @@ type Toxin struct {
 }
 
 // ToxinShare returns how much of the time to toxin a record has used up: the integral of time over TimeToToxin
-// at each temperature, along straight lines, from 3 to 45 °C included and nothing outside, where no strain
-// that the envelope covers grows. Each line is integrated numerically to within 1e-8 of itself and rounded up
+// at each temperature, along straight lines, from 3 to 45 °C included and nothing outside, though type A and
+// proteolytic strains grow up to 48 °C. Each line is integrated numerically to within 1e-8 of itself and rounded up
 // to 1e-12; their order makes no difference. Gaps longer than maxGap are reported and not bridged. Record and
 // maxGap must be as for IceDays, with its errors. Source: Skinner and Larkin 1998, from memory.
 func ToxinShare(record series.Series[units.Temperature], maxGap time.Duration) (Toxin, error) {
@@ -34,9 +36,6 @@ func ToxinShare(record series.Series[units.Temperature], maxGap time.Duration) (
 	}
 	t := Toxin{MaxGap: maxGap, Span: record.Span(), LongestGap: record.LongestGap(), Citation: anyFoodCitation}
 	t.Highest, _ = record.Max()
-	if err := checkFish(t.Highest.Value); err != nil {
-		return Toxin{}, err
-	}
 	before, _ := record.First()
 	for i, n := 1, record.Len(); i < n; i++ {
 		next, _ := record.At(i)
@@ -109,7 +108,10 @@ func (t Toxin) cautions() []cite.Caution {
 		say("%v lie in gaps longer than %v and are not counted", units.Lasting(t.Unknown), units.Lasting(t.MaxGap))
 	}
 	if t.Highest.Value.Above(units.Celsius(toxinHigh)) {
-		say("time above 45 °C is not counted, and takes nothing back: toxin formed before stays")
+		all = append(all, cite.Caution{
+			Text:     "time above 45 °C is not counted, though type A and proteolytic strains grow up to 48 °C, and takes nothing back: toxin formed before stays",
+			Citation: toxinGrowth,
+		})
 	}
 	return all
 }
