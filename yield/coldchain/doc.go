@@ -23,8 +23,8 @@
 // the others are named, and figures too weak for raw fish are refused. Flesh has the thermal properties of fish from its
 // composition, Freezing the time until it is frozen through, FreezerPlan how much of a catch a freezer takes in a day.
 //
-// Printed bands leave gaps (41 °F, then 42 °F). Here bands touch: a temperature exactly on a printed upper
-// edge stays in the lower band, anything above it belongs to the next, stricter one. Most rows of table
-// A-2 are from memory, and say so: check the print before relying on them, and follow local codes and the
+// The print says nothing of 41.5 °F, between a band that ends at 41 °F and one that begins at 42 °F. Here the stricter
+// band begins where the milder one ends: 41 °F is the last temperature of the milder, and 41.5 °F has the stricter limit. Most
+// rows of table A-2 are from memory, and say so: check the print before relying on them, and follow local codes and the
 // advice of the extension service.
 package coldchain

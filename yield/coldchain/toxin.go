@@ -72,7 +72,7 @@ func TimeToToxinInFish(t units.Temperature, logs units.Ratio) (ToxinTime, error)
 // anyFoodLog is the log10 of the days at T °C.
 func anyFoodLog(c float64) float64 { return anyFoodConstant + float64(anyFoodSlope*c) + anyFoodPole/c }
 
-// toxinTime is at most 26 days at 3 °C, and so within a time.Duration.
+// toxinTime is at most 58 days, in fish with one spore at 3 °C, and so within a time.Duration.
 func toxinTime(t units.Temperature, log float64, citation cite.Citation) ToxinTime {
 	return ToxinTime{
 		Temperature: t, Time: time.Duration(math.Floor(math.Pow(10, log) * float64(day))),
