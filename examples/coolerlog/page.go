@@ -50,9 +50,13 @@ func (s *page) mass(m units.Mass) string {
 	return units.Text(units.CeilTo(m, 10*units.Gram), units.Kilogram, 2)
 }
 
-// days is a time in days and tenths, cut.
+const tenth = 24 * time.Hour / 10 // of a day
+
+// aged is a time in days and tenths, rounded up: a fish is no younger than it says.
+func aged(d time.Duration) string { return days(d + tenth - 1) }
+
+// days is a time in days and tenths, cut: there is no more left than it says.
 func days(d time.Duration) string {
-	const tenth = 24 * time.Hour / 10
 	sign := ""
 	if d < 0 {
 		sign, d = "-", -d+tenth-1

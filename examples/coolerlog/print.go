@@ -152,7 +152,7 @@ func (j judged) printNext(p *page) {
 // printAge is smell and taste, and the envelope of the toxin beside it: neither is a verdict.
 func (j judged) printAge(p *page) {
 	p.Line("\nhow far it has aged, which is quality and never safety")
-	p.Line("  worth %s on melting ice %s", days(j.aged.Used), p.From(j.aged.Citation))
+	p.Line("  worth %s on melting ice %s", aged(j.aged.Used), p.From(j.aged.Citation))
 	for _, l := range j.left {
 		p.Line("  of %s printed for %s: %s left on ice %s", span(l.Life.Low, l.Life.High), lifeName(l.Life), span(l.Low, l.High), p.From(l.Life.Citation))
 		p.Warn(l.Cautions...)
