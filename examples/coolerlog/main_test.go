@@ -34,7 +34,7 @@ func TestDemo(t *testing.T) {
 		"WHITEFISH\n---------\nVERDICT: WITHIN", "now: Keep the fish at 38 °F (3.3 °C) or below", "##################.    91 %  within      table A-2, Yersinia",
 		"the refrigerator brought the fish to 43.0 °F:", "3.0 °F too warm for any food, 40.0 °F", "Listeria monocytogenes: 24 h allowed in place of 168 h",
 		"from the hook to the ice: exceeded", "exceeded    bleed and gut: at once, never later than 2 hours", "from the hook to the ice: within",
-		"what is exceeded stays so", "  0 h 5", "left of kitchen two hours", "worth 3.5 days on melting ice", "of 11.8 days printed for salmon: 8.3 days left on ice",
+		"what is exceeded stays so", "  0 h 5", "left of kitchen two hours", "worth 3.5 days on melting ice", "whatever is left of that, the verdict above stands", "of 11.8 days printed for salmon: 8.3 days left on ice",
 		"worth 1.1 days on melting ice", "of 9.0 days to 20.0 days printed for freshwater fish of temperate waters: ", "to botulinum toxin in food without air: 22.7 % used",
 		"ICE FOR THE NEXT TRIP", "to chill the fish    12 lb 8 oz", "together             ", "CAUTIONS", "the warmest part inside the fish, not of the air", "(recalled: check the print before relying on it)",
 	} {

@@ -153,6 +153,9 @@ func (j judged) printNext(p *page) {
 func (j judged) printAge(p *page) {
 	p.Line("\nhow far it has aged, which is quality and never safety")
 	p.Line("  worth %s on melting ice %s", aged(j.aged.Used), p.From(j.aged.Citation))
+	if j.report.Verdict != coldchain.Within {
+		p.Line("  whatever is left of that, the verdict above stands")
+	}
 	for _, l := range j.left {
 		p.Line("  of %s printed for %s: %s left on ice %s", span(l.Life.Low, l.Life.High), lifeName(l.Life), span(l.Low, l.High), p.From(l.Life.Citation))
 		p.Warn(l.Cautions...)
