@@ -267,6 +267,11 @@ func TestVerdictFromMemory(t *testing.T) {
 	require.False(t, r.FromMemory)
 	require.Equal(t, []bool{false, true}, []bool{r.Findings[0].FromMemory, r.Findings[1].FromMemory})
 
+	// More than half of each of two bands that were read: over by what was read.
+	r = exposed(t, record(t, flat(90*hour, 40), flat(12*hour, 45)), Terms{Hazards: []Hazard{Listeria}, Rules: []Rule{TableA2}, MaxGap: 200 * hour})
+	require.Equal(t, Exceeded, r.Verdict)
+	require.False(t, r.FromMemory)
+
 	// Half of the read bands and more than half of a recalled one: over together, not by what was read.
 	mixed := record(t, flat(84*hour, 40), flat(4*hour, 60))
 	for reading, verdict := range map[Reading]Verdict{SumOfFractions: Exceeded, EachBand: Within} {

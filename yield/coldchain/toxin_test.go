@@ -179,6 +179,8 @@ func TestToxinCountsWhereItGrows(t *testing.T) {
 	for _, c := range []float64{3, 3.0001, 44.9999, 45} {
 		require.Positive(t, level(c), c)
 	}
+	// A nanosecond rounds up.
+	require.Equal(t, units.Ratio(1), toxinShare(t, record(t, segment{1, units.Celsius(4), units.Celsius(4)})))
 	// A day from -39 to 45 °C is half a day from 3 to 45 °C; so is the way down from 87 °C.
 	half := toxinShare(t, record(t, segment{12 * hour, units.Celsius(3), units.Celsius(45)}))
 	require.InDelta(t, int64(half), int64(toxinShare(t, record(t, segment{day, units.Celsius(-39), units.Celsius(45)}))), 1e3)
