@@ -154,6 +154,12 @@ func (r Report) cautions(start time.Duration) []cite.Caution {
 	if r.judges(TableA2) && r.Terms.Product == RawFish {
 		say(quickRecalled, "table A-2 is meant for fish that is eaten without further cooking; held against fish to be cooked or canned it is the stricter choice")
 	}
+	if len(r.Terms.Rules) > 0 {
+		say(cite.Citation{}, "the record was held against the rules asked for alone: it may be past others")
+	}
+	if r.judges(TableA2) && len(r.Terms.Hazards) > 0 {
+		say(cite.Citation{}, "of table A-2 the hazards asked for were judged alone: the record may be past others")
+	}
 	if r.Terms.Product == AnyFish && len(r.Terms.Rules) == 0 {
 		say(cite.Citation{}, "nobody said whether the fish is raw or cooked: it was held to the rules for both")
 	}

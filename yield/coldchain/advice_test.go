@@ -13,6 +13,32 @@ func cooling(d time.Duration, from, to float64) segment {
 	return segment{d, units.Fahrenheit(from), units.Fahrenheit(to)}
 }
 
+// Five days at 45 °F are within the short rule for raw fish, which begins at 50 °F, and past eight others: a narrow question is answered as one.
+func TestNarrowTermsAreNamed(t *testing.T) {
+	s := record(t, flat(60*hour, 45), flat(60*hour, 45))
+	said := func(terms Terms) (rules, hazards bool) {
+		for _, c := range exposed(t, s, terms).Cautions {
+			rules = rules || strings.Contains(c.Text, "rules asked for alone")
+			hazards = hazards || strings.Contains(c.Text, "hazards asked for were judged alone")
+		}
+		return rules, hazards
+	}
+	narrow := Terms{Rules: []Rule{RawReadyToEat}}
+	require.Equal(t, Within, exposed(t, s, narrow).Verdict)
+	require.Equal(t, Exceeded, exposed(t, s, Terms{}).Verdict)
+	for _, c := range []struct {
+		terms          Terms
+		rules, hazards bool
+	}{
+		{Terms{}, false, false}, {narrow, true, false}, {Terms{Hazards: []Hazard{Campylobacter}}, false, true},
+		{Terms{Rules: []Rule{TableA2}, Hazards: []Hazard{Campylobacter}}, true, true},
+		{Terms{Rules: []Rule{KitchenTwoHours}, Hazards: []Hazard{Campylobacter}}, true, false},
+	} {
+		rules, hazards := said(c.terms)
+		require.Equal(t, []bool{c.rules, c.hazards}, []bool{rules, hazards}, "%+v", c.terms)
+	}
+}
+
 // Raw fish in ice, cooled from the water, is not condemned by the rules that ask where it lay and how it is eaten; fish that was too warm is,
 // in whatever it is past a limit, and whatever was asked for. Both are exceeded, and both are told why.
 func TestAdviceTellsIcedFromWarm(t *testing.T) {
