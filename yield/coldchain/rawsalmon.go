@@ -40,7 +40,10 @@ func ListeriaInRawSalmon(t units.Temperature) (RawSalmonGrowth, error) {
 		root := salmonScale * math.Pow(above, salmonPower)
 		mu = root * root
 	}
-	g, err := growth(mu, rawSalmonCitation)
+	g, err := growth(mu, rawSalmonCitation, cite.Caution{
+		Text:     "the lag is a model's, and a real fish need not keep to it: count growth from the start, as Over does",
+		Citation: rawSalmonCitation,
+	})
 	if err != nil {
 		return RawSalmonGrowth{}, err
 	}

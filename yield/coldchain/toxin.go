@@ -1,6 +1,7 @@
 package coldchain
 
 import (
+	"fmt"
 	"math"
 	"time"
 
@@ -54,7 +55,7 @@ func TimeToToxin(t units.Temperature) (ToxinTime, error) {
 
 // TimeToToxinInFish is the envelope found on fresh fish packed without air, by the number of spores in it:
 // logs is the log10 of that, from 0 for one spore to 6 for a million. From about ten thousand up it is
-// shorter than TimeToToxin in a refrigerator: go by the shorter of both. Temperature, rounding and errors
+// shorter than TimeToToxin in a refrigerator: go by the shorter of both, which a caution names. Temperature, rounding and errors
 // are those of TimeToToxin; logs out of range is a units.RangeError. From memory as well. Source: Baker and
 // Genigeorgis 1990.
 func TimeToToxinInFish(t units.Temperature, logs units.Ratio) (ToxinTime, error) {
@@ -66,7 +67,14 @@ func TimeToToxinInFish(t units.Temperature, logs units.Ratio) (ToxinTime, error)
 	}
 	c := t.Celsius()
 	log := fishConstant + float64(fishSlope*c) + fishPole/c + float64(fishSpores*units.Float(logs, units.One))
-	return toxinTime(t, log, fishCitation), nil
+	in := toxinTime(t, log, fishCitation)
+	if food := toxinTime(t, anyFoodLog(c), anyFoodCitation); food.Time < in.Time {
+		in.Cautions = append(in.Cautions, cite.Caution{
+			Text:     fmt.Sprintf("the envelope of any food is shorter here, %v: go by that", units.Lasting(food.Time.Truncate(time.Minute))),
+			Citation: anyFoodCitation,
+		})
+	}
+	return in, nil
 }
 
 // anyFoodLog is the log10 of the days at T °C.

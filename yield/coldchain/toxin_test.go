@@ -86,6 +86,18 @@ func TestTableA2LiesWithinTheEnvelope(t *testing.T) {
 	}
 }
 
+// Few spores take longer than the envelope of any food, which is then the one to go by.
+func TestTheShorterEnvelopeIsNamed(t *testing.T) {
+	few, err := TimeToToxinInFish(units.Celsius(5), 0)
+	require.NoError(t, err)
+	require.Contains(t, few.Cautions[len(few.Cautions)-1].Text, "shorter here, 206 h") // 8.62 days
+	many, err := TimeToToxinInFish(units.Celsius(5), 6*units.One)
+	require.NoError(t, err)
+	for _, c := range many.Cautions {
+		require.NotContains(t, c.Text, "shorter here")
+	}
+}
+
 // More warmth and more spores never give more time.
 func TestTimeToToxinFalls(t *testing.T) {
 	before := time.Duration(math.MaxInt64)
