@@ -103,21 +103,23 @@ func TestParasitePlans(t *testing.T) {
 		"home freezer, a year":               {ParasitePlan{Freezer: units.Fahrenheit(0), Stored: 365 * 24 * time.Hour}, "Food Code, 7 days", NotMet, NotMet},
 		"cold, then kept at 0 F":             {ParasitePlan{Freezer: c(-40), Store: units.Fahrenheit(0), Stored: week}, "Food Code, 7 days", NotMet, NotMet},
 		"warm freezer, then cold":            {ParasitePlan{Freezer: c(-18), Store: c(-40), Stored: week}, "Food Code, 7 days", NotMet, NotMet},
-		"a day at -20 is for the EU":         {ParasitePlan{Freezer: c(-20), Stored: 34 * time.Hour, Through: through}, "EU, 24 hours", Met, NotMet},
+		"a day at -20 is for the EU":         {ParasitePlan{Freezer: c(-20), Stored: 34 * time.Hour, Through: through, Core: c(-20)}, "EU, 24 hours", Met, NotMet},
 		"a day and no probe":                 {ParasitePlan{Freezer: c(-20), Stored: 34 * time.Hour}, "EU, 24 hours", NotTold, NotMet},
 		"the day counted from loading":       {ParasitePlan{Freezer: c(-20), Stored: 24 * time.Hour, Through: through}, "EU, 24 hours", NotMet, NotMet},
-		"15 h from solid at -35":             {ParasitePlan{Freezer: c(-35), Stored: 25 * time.Hour, Through: through}, "Food Code, 15 hours", Met, Met},
+		"15 h from solid at -35":             {ParasitePlan{Freezer: c(-35), Stored: 25 * time.Hour, Through: through, Core: c(-35)}, "Food Code, 15 hours", Met, Met},
 		"15 h from loading at -35":           {ParasitePlan{Freezer: c(-35), Stored: 15 * time.Hour, Through: through}, "Food Code, 15 hours", NotMet, NotMet},
 		"25 h at -35, solid when?":           {ParasitePlan{Freezer: c(-35), Stored: 25 * time.Hour}, "Food Code, 15 hours", NotTold, NotTold},
-		"solid at -35, a day at -20":         {ParasitePlan{Freezer: c(-35), Store: c(-20), Stored: 34 * time.Hour, Through: through}, "Food Code, 24 hours", Met, Met},
+		"solid at -35, a day at -20":         {ParasitePlan{Freezer: c(-35), Store: c(-20), Stored: 34 * time.Hour, Through: through, Core: c(-20)}, "Food Code, 24 hours", Met, Met},
 		"solid at -34, a day at -20":         {ParasitePlan{Freezer: c(-34), Store: c(-20), Stored: 34 * time.Hour, Through: through}, "Food Code, 24 hours", NotMet, NotMet},
 		"solid at -35, a day at -19":         {ParasitePlan{Freezer: c(-35), Store: c(-19), Stored: 34 * time.Hour, Through: through}, "Food Code, 24 hours", NotMet, NotMet},
 		"a day since the core was at -20":    {ParasitePlan{Freezer: c(-20), Stored: 34 * time.Hour, Through: through, Core: c(-20)}, "EU, 24 hours", Met, NotMet},
 		"since it was at -19":                {ParasitePlan{Freezer: c(-20), Stored: 34 * time.Hour, Through: through, Core: c(-19)}, "EU, 24 hours", NotTold, NotMet},
+		"through, and nobody says at what":   {ParasitePlan{Freezer: c(-35), Stored: 25 * time.Hour, Through: through}, "Food Code, 15 hours", NotTold, NotTold},
+		"thick, through at what?":            {ParasitePlan{Freezer: c(-20), Stored: week + 10*time.Hour, Through: through, Thickness: units.State(7 * units.Inch)}, "Food Code, 7 days", NotTold, NotTold},
 		"-35 in all parts, core seen at -20": {ParasitePlan{Freezer: c(-40), Stored: 25 * time.Hour, Through: through, Core: c(-20)}, "EU, 15 hours", NotTold, NotTold},
 		"six inches":                         {ParasitePlan{Freezer: c(-20), Stored: week, Thickness: units.State(6 * units.Inch)}, "Food Code, 7 days", Met, Met},
 		"more than six inches":               {ParasitePlan{Freezer: c(-20), Stored: week, Thickness: units.State(6*units.Inch + 1)}, "Food Code, 7 days", NotTold, NotTold},
-		"more than six, week from through":   {ParasitePlan{Freezer: c(-20), Stored: week + 10*time.Hour, Through: through, Thickness: units.State(7 * units.Inch)}, "Food Code, 7 days", Met, Met},
+		"more than six, week from through":   {ParasitePlan{Freezer: c(-20), Stored: week + 10*time.Hour, Through: through, Core: c(-20), Thickness: units.State(7 * units.Inch)}, "Food Code, 7 days", Met, Met},
 		"more than six, week from loading":   {ParasitePlan{Freezer: c(-20), Stored: week, Through: through, Thickness: units.State(7 * units.Inch)}, "Food Code, 7 days", NotMet, NotMet},
 		"tolerance of an inspector is ours":  {ParasitePlan{Freezer: units.Fahrenheit(-2), Stored: week}, "Food Code, 7 days", NotMet, NotMet},
 	} {
@@ -145,6 +147,13 @@ func TestHomeFreezerIsToldWhatWouldDo(t *testing.T) {
 	require.Equal(t, 168*time.Hour, f.Short)
 	require.Equal(t, "4 °F (2.2 °C) too warm: keep it at -20 °C (-4 °F) or below for 168 h without a break, from loading the freezer", f.Would)
 	require.Len(t, report.Next, 3)
+}
+
+// Too warm by a hair is not told as too warm by nothing.
+func TestHairTooWarm(t *testing.T) {
+	report, err := ParasitePlan{Freezer: units.Celsius(-20).Add(1), Stored: 168 * time.Hour}.Check()
+	require.NoError(t, err)
+	require.Contains(t, byRule(t, report, "Food Code, 7 days").Would, "0.2 °F (0.1 °C) too warm: ")
 }
 
 func TestParasitePlanRefuses(t *testing.T) {
@@ -315,7 +324,7 @@ func FuzzParasitePlan(f *testing.F) {
 	f.Fuzz(func(t *testing.T, freezer, store int16, hours, through uint16, colder int16, longer uint16) {
 		p := ParasitePlan{Freezer: tenths(freezer), Store: tenths(store), Stored: time.Duration(hours) * time.Hour}
 		if through > 0 {
-			p.Through = units.State(time.Duration(through) * time.Hour)
+			p.Through, p.Core = units.State(time.Duration(through)*time.Hour), units.Celsius(-35)
 		}
 		before, err := p.Check()
 		if err != nil {

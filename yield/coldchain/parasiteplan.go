@@ -14,10 +14,10 @@ type ParasitePlan struct {
 	Freezer units.Temperature // the warmest the freezer gets while the fish freezes, by a thermometer in it
 	Store   units.Temperature // the warmest it is kept at once frozen; not set, the same
 	Stored  time.Duration     // from loading the freezer to taking the fish out
-	// Through is the time from loading until the middle of the thickest fish is down at Core, by a probe or the High of Freezing.Between. Left
-	// out, or with a Core above a rule's temperature, nothing is said of the rules whose clock starts there.
+	// Through is the time from loading until the middle of the thickest fish is down at Core, by a probe or the High of Freezing.Between. Where
+	// either is left out, or Core is above a rule's temperature, nothing is said of the rules whose clock starts there.
 	Through units.Stated[time.Duration]
-	Core    units.Temperature // not set, the temperature of each rule
+	Core    units.Temperature
 	// Thickness is that of the thickest piece. Above 6 in (15.2 cm) time from loading is not relied on.
 	Thickness units.Stated[units.Length]
 }
@@ -84,7 +84,7 @@ func (p ParasitePlan) finding(rule ParasiteRule) ParasiteFinding {
 	switch {
 	case f.Beyond > 0 || f.Short > 0:
 		f.Treatment = NotMet
-	case !fromLoading && (!p.Through.Given || p.Core.Above(rule.Temperature)):
+	case !fromLoading && (!p.Through.Given || !p.Core.IsSet() || p.Core.Above(rule.Temperature)):
 		f.Treatment = NotTold
 	}
 	if f.Beyond > 0 { // time that is too warm does not count

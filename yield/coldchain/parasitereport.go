@@ -55,7 +55,8 @@ func (f ParasiteFinding) would() string {
 		if f.Rule.Heat {
 			side = "too cool"
 		}
-		text = fmt.Sprintf("%s °F (%s °C) %s: ", units.In(f.Beyond, units.FahrenheitDegrees, 1), units.In(f.Beyond, units.CelsiusDegrees, 1), side)
+		off := max(f.Beyond, units.CelsiusDegrees/10) // a hair is never told as none
+		text = fmt.Sprintf("%s °F (%s °C) %s: ", units.In(off, units.FahrenheitDegrees, 1), units.In(off, units.CelsiusDegrees, 1), side)
 	}
 	at := bothScales(f.Rule.Temperature) + " or below"
 	if f.Rule.Heat {
