@@ -93,7 +93,7 @@ func ExampleFreezing_Pham() {
 	fmt.Println(t.Cautions[len(t.Cautions)-1].Text)
 	// Output:
 	// 10.0 h, Biot 0.08, <nil>
-	// Pham's time came out even to 42 % long for fish put in at 15 °C or colder: the safe side
+	// Pham's time came out 0 to 42 % long for fish put in at 15 °C or colder: the safe side
 }
 
 // The time until the middle is cold goes, at its High, into the plan against parasites.

@@ -137,8 +137,8 @@ func checkFlesh(t units.Temperature) error {
 }
 
 // IceAt returns how much of the whole is ice at a temperature from -40 to 150 °C, to the nearest 1e-12; 0 from the freezing point up. A
-// composition or temperature out of range is a units.RangeError. The laws are from memory: for lean fish they give 72 and 76 % of the
-// water at -5 °C where the FAO prints 70, and 49 and 58 % at -2.2 °C where it prints 55.
+// composition or temperature out of range is a units.RangeError. The laws are from memory: for lean fish they give 73 and 77 % of the
+// water at -5 °C where the FAO prints 70, and 50 and 58 % at -2.2 °C where it prints 55.
 func (f Flesh) IceAt(t units.Temperature) (units.Ratio, error) {
 	if err := checkFlesh(t); err != nil {
 		return 0, err

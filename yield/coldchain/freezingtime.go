@@ -60,8 +60,10 @@ func (f Freezing) Plank() (FreezingTime, error) {
 
 // Pham returns the time until the core is at its end temperature by Pham's method of 1986. The piece must be as its fields say and start above
 // Pham's mean freezing temperature, and Core be -25 to -10 °C and 3 K or more above Medium: otherwise a units.RangeError, for nearer the medium the
-// method turns short. Within that, with the figures of Flesh.Freezing, it was even to 42 % long against a model of the whole heat for
-// fish put in at 15 °C or colder, and from 25 °C up to 1 % short. That, and numbers outside of those it was made for, are cautions. Its constants are from memory.
+// method turns short. Within that, with the figures of Flesh.Freezing, it was 0 to 42 % long against a model of the whole heat for fish put in at
+// 15 °C or colder that freezes at 28 °F (-2.2 °C) or above and is not very fatty, in a medium of -60 °C or above. Put in warmer it came out up to 2 %
+// short; of less than 67 % water or freezing at a lower temperature, up to 13 %. Those, and numbers outside of those it was made for, are cautions. Its
+// constants are from memory.
 func (f Freezing) Pham() (FreezingTime, error) {
 	if err := f.check(); err != nil {
 		return FreezingTime{}, err
@@ -83,17 +85,25 @@ func (f Freezing) Pham() (FreezingTime, error) {
 	if err != nil {
 		return FreezingTime{}, err
 	}
-	t.Cautions = append(append(freezingCautions(), cite.Caution{
-		Text:     "Pham's time came out even to 42 % long for fish put in at 15 °C or colder: the safe side",
-		Citation: modelCitation,
-	}), t.outside()...)
+	t.Cautions = append(append(freezingCautions(), f.phamError()), t.outside()...)
 	if f.Start.Above(units.Celsius(15)) {
 		t.Cautions = append(t.Cautions, cite.Caution{
-			Text:     "the fish goes in above 15 °C: chill it first; from 25 °C Pham's time came out up to 1 % short",
+			Text:     "the fish goes in above 15 °C: chill it first; Pham's time came out up to 2 % short for it",
 			Citation: modelCitation,
 		})
 	}
 	return t, nil
+}
+
+// phamError is to which side Pham's time errs for this fish. Its latent heat tells how much water it has.
+func (f Freezing) phamError() cite.Caution {
+	if f.FreezesAt.Below(fishThaws) || f.Latent < leastPhamLatent {
+		return cite.Caution{
+			Text:     "fish of less than 67 % water, as when it is very fatty, or that freezes below 28 °F (-2.2 °C): Pham's time came out up to 13 % short, most where the core ends near the medium: add that",
+			Citation: modelCitation,
+		}
+	}
+	return cite.Caution{Text: "Pham's time came out 0 to 42 % long for fish put in at 15 °C or colder: the safe side", Citation: modelCitation}
 }
 
 // outside names the numbers that Pham's method was not made for.

@@ -21,3 +21,6 @@ var (
 	phamStefan = ratios{11 * units.Percent, 36 * units.Percent}
 	phamAbove  = ratios{3 * units.Percent, 61 * units.Percent}
 )
+
+// leastPhamLatent is the latent heat, of about 67 % of water, from which up Pham's time was not short.
+const leastPhamLatent = 225 * units.KilojoulePerKilogram
