@@ -1,7 +1,6 @@
 package main
 
 import (
-	"slices"
 	"sort"
 	"strings"
 
@@ -30,7 +29,7 @@ func (j judged) printVerdict(p *page) {
 	p.Line("VERDICT: %s", strings.ToUpper(r.Verdict.String()))
 	for _, f := range r.Findings {
 		if f.Verdict == coldchain.Exceeded {
-			p.Line("  %s: ran out after %s %s", name(f), left(f.ExceededAt), from(p, f))
+			p.Line("  %s: ran out after %s %s", name(f), left(f.ExceededAt), p.FromEach(f.Citations()))
 		}
 	}
 	for _, text := range r.Next {
@@ -93,24 +92,8 @@ func printStore(p *page, s coldchain.StoreJudgement) {
 func (j judged) printBudgets(p *page) {
 	p.Line("\nwhat was used of each allowance (twenty marks are all of it)")
 	for _, f := range j.report.Findings {
-		p.Line("%s %6s  %-11s %s %s", bar(f.Used), units.Text(f.Used, units.Percent, 0), f.Verdict, name(f), from(p, f))
+		p.Line("%s %6s  %-11s %s %s", bar(f.Used), units.Text(f.Used, units.Percent, 0), f.Verdict, name(f), p.FromEach(f.Citations()))
 	}
-}
-
-// from is the mark of every source of the limits that count in a finding: those of which time was used, else all.
-func from(p *page, f coldchain.Finding) string {
-	var all []string
-	for _, used := range []bool{true, false} {
-		for _, l := range f.Lines {
-			if mark := p.From(l.Limit.Citation); (l.Used > 0 || !used) && !slices.Contains(all, mark) {
-				all = append(all, mark)
-			}
-		}
-		if len(all) > 0 {
-			break
-		}
-	}
-	return strings.Join(all, " ")
 }
 
 // name is the rule of a finding, and the hazard where it has one.

@@ -91,11 +91,7 @@ func (s season) printCooler(p *page) (within bool, err error) {
 		if f.Hazard != 0 {
 			name += ", " + f.Hazard.String()
 		}
-		var from cite.Citation
-		if len(f.Lines) > 0 {
-			from = f.Lines[0].Limit.Citation
-		}
-		p.Line("  %-70s %-9s %6s %s", name, f.Verdict, units.Text(f.Used, units.Percent, 0), p.From(from))
+		p.Line("  %-70s %-9s %6s %s", name, f.Verdict, units.Text(f.Used, units.Percent, 0), p.FromEach(f.Citations()))
 	}
 	for _, text := range report.Next {
 		p.Line("now: %s", text)

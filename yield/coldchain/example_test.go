@@ -136,3 +136,19 @@ func ExampleVerdict() {
 	fmt.Println(coldchain.CannotTell, "|", coldchain.Within, "|", coldchain.Exceeded)
 	// Output: cannot tell | within | exceeded
 }
+
+// Two hours at 45 °F use one band of Listeria, of which the print was read; at 60 °F another, from memory.
+func ExampleFinding_Citations() {
+	record, _ := series.New([]series.Reading[units.Temperature]{
+		{At: 0, Value: units.Fahrenheit(45)}, {At: 2 * time.Hour, Value: units.Fahrenheit(45)}, {At: 3 * time.Hour, Value: units.Fahrenheit(60)},
+	})
+	report, err := coldchain.Exposure(record, coldchain.Terms{
+		MaxGap: 2 * time.Hour, Rules: []coldchain.Rule{coldchain.TableA2}, Hazards: []coldchain.Hazard{coldchain.Listeria},
+	})
+	for _, c := range report.Findings[0].Citations() {
+		fmt.Println(c.Basis, err)
+	}
+	// Output:
+	// read <nil>
+	// recalled <nil>
+}

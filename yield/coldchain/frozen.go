@@ -86,23 +86,17 @@ type FrozenUse struct {
 }
 
 // Use returns what a record used of this life by time-temperature tolerance: the sum of time over life, each straight stretch of the
-// record integrated exactly. MaxGap must be above zero; an empty record is series.ErrEmpty and one of a single reading a
-// units.RangeError, as is a table that is not in order. Used is within 1e-9 of the exact share, rounded up; times outside the table
+// record integrated exactly. MaxGap must be above zero; an empty record is series.ErrEmpty and one of a single reading, or with
+// one below -80 or above 100 °C (a fault of the probe), a units.RangeError, as is a table that is not in order. Used is within 1e-9 of the exact share, rounded up; times outside the table
 // round up to the nanosecond. It is of quality: fish past its life is poor, fish within it is no safer.
 func (s StorageLife) Use(record series.Series[units.Temperature], maxGap time.Duration) (FrozenUse, error) {
 	if err := s.check(); err != nil {
 		return FrozenUse{}, err
 	}
-	if maxGap <= 0 {
-		return FrozenUse{}, units.RangeError{What: "longest gap trusted", Got: maxGap.String(), Low: "more than 0s"}
+	if err := checkRecord(record, maxGap); err != nil {
+		return FrozenUse{}, err
 	}
-	before, ok := record.First()
-	if !ok {
-		return FrozenUse{}, series.ErrEmpty
-	}
-	if record.Len() < 2 {
-		return FrozenUse{}, units.RangeError{What: "readings", Got: "1", Low: "2"}
-	}
+	before, _ := record.First()
 	u, used, knots := FrozenUse{Life: s}, frozenSum{}, s.knots()
 	celsius := before.Value.Celsius()
 	for i := 1; i < record.Len(); i++ {

@@ -192,6 +192,7 @@ func TestFrozenRefuses(t *testing.T) {
 		"no gap":                of(l.Use(ok, 0)),
 		"negative gap":          of(l.Use(ok, -1)),
 		"one reading":           of(l.Use(store(t, reading(0, -18)), day)),
+		"a loose probe":         of(l.Use(store(t, reading(0, -18), reading(day, -127)), day)),
 		"use of no table":       of(StorageLife{}.Use(ok, day)),
 		"one point":             of(broken(func(s *StorageLife) { s.Points = s.Points[:1] }).Use(ok, day)),
 		"upside down":           of(broken(func(s *StorageLife) { s.Points[0], s.Points[2] = s.Points[2], s.Points[0] }).Use(ok, day)),

@@ -41,10 +41,15 @@ func tenthDays(n int64) time.Duration { return time.Duration(n) * (day / 10) }
 // IceLivesOf returns the published lives that may speak of a fish, the shortest first: that one is the one to
 // go by. The row of a kind speaks of all its fish and theirs of the kind: "rainbow trout" and "lake trout"
 // are held to "trout" as well. Where gutted is stated, rows that state the other are left out; rows that
-// state nothing always stand. Capitals do not matter. A fish of which nothing is published is an
-// UnknownFishError: "freshwater fish" is the row to take then.
+// state nothing always stand. Capitals do not matter. A fish of which nothing is published, and one that is no
+// longer fresh ("smoked salmon"), is an UnknownFishError: for fresh fish "freshwater fish" is the row to take then.
 func IceLivesOf(fish string, gutted units.Stated[bool]) ([]IceLife, error) {
 	fish = strings.ToLower(strings.TrimSpace(fish))
+	for _, done := range [...]string{"smoked", "salted", "dried", "cooked", "canned", "frozen"} {
+		if strings.Contains(fish, done) {
+			return nil, UnknownFishError{Fish: fish}
+		}
+	}
 	var rows []IceLife
 	for _, l := range IceLives() {
 		speaks := l.Fish == fish || strings.HasSuffix(fish, " "+l.Fish) || strings.HasSuffix(l.Fish, " "+fish)
@@ -74,7 +79,7 @@ func (e UnknownFishError) Error() string {
 			known = append(known, r.fish)
 		}
 	}
-	return fmt.Sprintf("no published life on ice for %q: expected one of %s", e.Fish, strings.Join(known, ", "))
+	return fmt.Sprintf("no published life on ice for %q: expected fresh fish, one of %s", e.Fish, strings.Join(known, ", "))
 }
 
 // LifeLeft is what a record has left of a published life, on ice from now on: Low of the shortest printed,

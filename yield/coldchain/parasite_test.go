@@ -246,6 +246,10 @@ func TestParasiteHoldRefuses(t *testing.T) {
 		_, err = ParasiteHold(coreOf(t, 0, -20, 168, -20), gap)
 		require.ErrorIs(t, err, units.ErrRange)
 	}
+	for _, loose := range []float64{-127, -80.001, 100.001} { // a probe that came loose kills no parasite
+		_, err = ParasiteHold(coreOf(t, 0, -20, 168, loose), 200*time.Hour)
+		require.ErrorIs(t, err, units.ErrRange)
+	}
 }
 
 // A record made of whole quarter hours, from a seed.

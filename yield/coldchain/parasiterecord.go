@@ -11,15 +11,11 @@ import (
 // itself has the rule's temperature counts, straight lines between readings, ends rounded inward: stricter than the rules that count
 // from loading. Above the temperature the clock starts anew, and where a rule asks for a deeper one first, so does that. A gap
 // longer than maxGap breaks a hold; where the hold would be enough if the gap was cold (or hot) throughout, one cannot tell. A record of fewer
-// than two readings or a maxGap not above zero is a units.RangeError; an empty one is series.ErrEmpty.
+// than two readings, one with a reading below -80 or above 100 °C (a fault of the probe) or a maxGap not above zero is a units.RangeError; an
+// empty one is series.ErrEmpty.
 func ParasiteHold(core series.Series[units.Temperature], maxGap time.Duration) (ParasiteReport, error) {
-	switch {
-	case core.Len() == 0:
-		return ParasiteReport{}, series.ErrEmpty
-	case core.Len() < 2:
-		return ParasiteReport{}, units.RangeError{What: "number of readings", Got: "1", Low: "2"}
-	case maxGap <= 0:
-		return ParasiteReport{}, units.RangeError{What: "longest gap trusted", Got: maxGap.String(), Low: "more than 0s"}
+	if err := checkRecord(core, maxGap); err != nil {
+		return ParasiteReport{}, err
 	}
 	var findings []ParasiteFinding
 	for _, rule := range parasiteTable {

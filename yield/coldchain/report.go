@@ -1,6 +1,7 @@
 package coldchain
 
 import (
+	"slices"
 	"time"
 
 	"example.org/lakelarder/units"
@@ -70,6 +71,23 @@ type Finding struct {
 	Used       units.Ratio
 	ExceededAt time.Duration
 	Lines      []Line
+}
+
+// Citations returns where the limits behind the finding are printed, each once: those of which time was used, and
+// where none was, all. The slice is the caller's own.
+func (f Finding) Citations() []cite.Citation {
+	var all []cite.Citation
+	for _, used := range [...]bool{true, false} {
+		for _, l := range f.Lines {
+			if (l.Used > 0 || !used) && !slices.Contains(all, l.Limit.Citation) {
+				all = append(all, l.Limit.Citation)
+			}
+		}
+		if len(all) > 0 {
+			break
+		}
+	}
+	return all
 }
 
 // Line is one limit that applies to the record. Used is the time it counts: under the Nested reading of

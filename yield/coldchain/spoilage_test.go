@@ -272,7 +272,7 @@ func TestIceLivesOf(t *testing.T) {
 		}
 		require.Equal(t, c.low, low, c.fish)
 	}
-	for _, fish := range []string{"", "walleye", "almon", "trout rainbow", "salmontrout"} {
+	for _, fish := range []string{"", "walleye", "almon", "trout rainbow", "salmontrout", "cold-smoked salmon", "canned salmon"} {
 		_, err := IceLivesOf(fish, units.Stated[bool]{})
 		require.ErrorAs(t, err, &UnknownFishError{}, fish)
 		require.ErrorContains(t, err, "freshwater fish")

@@ -45,6 +45,15 @@ func (s *Sheet) From(c cite.Citation) string {
 	return fmt.Sprintf("[%d %s]", n, c.Basis)
 }
 
+// FromEach is the marks of several citations.
+func (s *Sheet) FromEach(all []cite.Citation) string {
+	marks := make([]string, len(all))
+	for i, c := range all {
+		marks[i] = s.From(c)
+	}
+	return strings.Join(marks, " ")
+}
+
 // Warn keeps cautions for the end, each once.
 func (s *Sheet) Warn(all ...cite.Caution) {
 	for _, c := range all {
