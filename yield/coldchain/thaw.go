@@ -117,11 +117,14 @@ func (r *ThawReport) add(what, required, planned string, verdict Verdict, citati
 }
 
 func (r *ThawReport) colder(what string, row thawRow, medium units.Temperature) {
-	verdict := Within
+	planned, verdict := medium.Text(units.FahrenheitScale, 1), Within
 	if medium.Above(row.atMost) {
 		verdict = Exceeded
+		if planned == row.atMost.Text(units.FahrenheitScale, 1) {
+			planned = "above it by less than 0.1 °F"
+		}
 	}
-	r.add(what, "at or below "+row.atMost.Text(units.FahrenheitScale, 0), medium.Text(units.FahrenheitScale, 1), verdict, row.citation)
+	r.add(what, "at or below "+row.atMost.Text(units.FahrenheitScale, 0), planned, verdict, row.citation)
 }
 
 // warmTime is the time above 41 °F: four hours raw, none ready to eat and none in the refrigerator.

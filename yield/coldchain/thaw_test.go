@@ -66,6 +66,15 @@ func TestCheckThaw(t *testing.T) {
 	}
 }
 
+// What fails is never told as the limit that it fails.
+func TestThawByAHair(t *testing.T) {
+	for celsius, want := range map[float64]string{5.02: "above it by less than 0.1 °F", 5.1: "41.2 °F", 5: "41.0 °F"} {
+		r, err := CheckThaw(ThawPlan{Method: ThawInRefrigerator, Medium: units.Celsius(celsius)})
+		require.NoError(t, err)
+		require.Equal(t, want, r.Lines[0].Planned)
+	}
+}
+
 // A warmer medium, a longer time or a pack left shut never makes a plan better.
 func TestThawSafeDirection(t *testing.T) {
 	rank := map[Verdict]int{Within: 0, CannotTell: 1, Exceeded: 2}
