@@ -76,7 +76,7 @@ func TestCoolingsRefused(t *testing.T) {
 	}
 	var fault ProbeError
 	for name, probes := range map[string][]core{
-		"no probe": {}, "empty record": {good, {}}, "air": {fahrenheit(t, time.Minute, 225, 170)},
+		"no probe": {}, "empty record": {good, {}}, "air": {fahrenheit(t, time.Minute, 225, 170)}, "loose": {fahrenheit(t, time.Minute, 180, 150, -196.6)},
 	} {
 		_, err := CheckCooling(rule, time.Minute, probes...)
 		require.ErrorAs(t, err, &fault, name)
