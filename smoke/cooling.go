@@ -49,13 +49,16 @@ type Cooling struct {
 	Cautions []cite.Caution
 }
 
+// coldestCore is colder than fish gets by cooling: a probe that shows -127 °C has come loose, and must not pass for cold fish.
+var coldestCore = units.Celsius(-40)
+
 // CheckCooling judges records of the core, from before the end of the heating on, against a cooling rule; the slowest probe decides each
 // step. The clock of a step starts when the core first falls below From after its highest reading and stops when it is at To and stays there
 // until the time is up, each rounded to the nanosecond that makes it longer; what comes after is storage. It is CannotTell when the record
 // begins below From, or for a clock from the end of the heating does not show that end at 145 °F or above, when it ends above To before the
 // time is up, and when it has a gap longer than maxGap while the clock runs and would be met only by trusting the line across. MaxGap must be above 0
 // and at most an hour, and a caller's own rule must have steps that go down, to 70 °F or below, in at most 12 h: otherwise a units.RangeError;
-// probes as for CheckHold: otherwise a ProbeError.
+// probes as for CheckHold, and none below -40 °C: otherwise a ProbeError.
 func CheckCooling(rule CoolingRule, maxGap time.Duration, probes ...series.Series[units.Temperature]) (Cooling, error) {
 	if err := units.CheckDuration("longest gap", maxGap, 1, time.Hour); err != nil {
 		return Cooling{}, err
@@ -65,6 +68,12 @@ func CheckCooling(rule CoolingRule, maxGap time.Duration, probes ...series.Serie
 	}
 	if err := checkProbes(probes); err != nil {
 		return Cooling{}, err
+	}
+	for i, core := range probes {
+		if lowest, _ := core.Min(); lowest.Value.Below(coldestCore) {
+			fault := units.RangeError{What: "core temperature", Got: lowest.Value.String(), Low: coldestCore.String() + ", below which the probe has come loose"}
+			return Cooling{}, ProbeError{Probe: i, At: lowest.At, Err: fault}
+		}
 	}
 	c := Cooling{Verdict: Met, Rule: rule, Cautions: []cite.Caution{coldAtOnce, notByHeatAlone}}
 	if rule.Citation.Unverified() {

@@ -30,7 +30,7 @@ type Hold struct {
 // unobserved: if the hold is long enough only across such a gap, the verdict is CannotTell.
 //
 // The limit must lie in 145 °F to 100 °C and 30 min to 24 h, maxGap above 0 and at most half the hold: otherwise a
-// units.RangeError. At least one probe, each with a reading, none below -40 °C, which is a loose probe, and none above 100 °C, which is air and never a moist
+// units.RangeError. At least one probe, each with a reading and none above 100 °C, which is air and never a moist
 // core: otherwise a ProbeError. A longer hold or a warmer reading never turns Met into anything else.
 // Source of the rule, coldest part and continuous: Michigan R 285.569.7(1).
 func CheckHold(limit CoreLimit, maxGap time.Duration, probes ...series.Series[units.Temperature]) (Hold, error) {
@@ -73,29 +73,12 @@ func checkProbes(probes []series.Series[units.Temperature]) error {
 	}
 	for i, p := range probes {
 		highest, ok := p.Max()
-		if !ok {
+		switch {
+		case !ok:
 			return ProbeError{Probe: i, Err: series.ErrEmpty}
+		case highest.Value.Above(boiling):
+			return ProbeError{Probe: i, At: highest.At, Err: inTheAir(highest.Value)}
 		}
-		lowest, _ := p.Min()
-		for _, r := range [...]series.Reading[units.Temperature]{highest, lowest} {
-			if err := checkCore(r.Value); err != nil {
-				return ProbeError{Probe: i, At: r.At, Err: err}
-			}
-		}
-	}
-	return nil
-}
-
-// coldestCore is colder than any core of fish that was smoked and cooled: a probe that shows -127 °C came loose.
-var coldestCore = units.Celsius(-40)
-
-// checkCore refuses what no core is.
-func checkCore(core units.Temperature) error {
-	if core.Above(boiling) {
-		return inTheAir(core)
-	}
-	if core.Below(coldestCore) {
-		return units.RangeError{What: "core temperature", Got: core.String(), Low: coldestCore.String() + ", below which it is a fault of the probe"}
 	}
 	return nil
 }

@@ -34,7 +34,7 @@ func WatchHold(limit CoreLimit, maxGap time.Duration) (RunningHold, error) {
 }
 
 // Next returns the hold after one more reading of every probe, in the same order each time. The time must be later than the one before, every
-// core set and in -40 to 100 °C, and their number that of the step before: otherwise a ProbeError, and h as it was, so that a faulty step
+// core set and at most 100 °C, and their number that of the step before: otherwise a ProbeError, and h as it was, so that a faulty step
 // may be left out; a RunningHold not made by WatchHold is a units.RangeError. What a step shows above the limit counts from where the straight
 // line from the step before crosses it; a gap longer than maxGap begins anew.
 func (h RunningHold) Next(at time.Duration, cores ...units.Temperature) (RunningHold, error) {
@@ -105,8 +105,8 @@ func (h RunningHold) checkStep(at time.Duration, cores []units.Temperature) erro
 		if !core.IsSet() {
 			return ProbeError{Probe: i, At: at, Err: series.ErrUnset}
 		}
-		if err := checkCore(core); err != nil {
-			return ProbeError{Probe: i, At: at, Err: err}
+		if core.Above(boiling) {
+			return ProbeError{Probe: i, At: at, Err: inTheAir(core)}
 		}
 	}
 	return nil

@@ -82,7 +82,6 @@ func TestRunningHoldRefuses(t *testing.T) {
 		"a probe too many": {time.Hour, []units.Temperature{hot, hot, hot}, series.ErrMissing},
 		"not set":          {time.Hour, []units.Temperature{hot, {}}, series.ErrUnset},
 		"in the air":       {time.Hour, []units.Temperature{units.Fahrenheit(212.1), hot}, units.ErrRange},
-		"loose":            {time.Hour, []units.Temperature{units.Celsius(-127), hot}, units.ErrRange},
 	} {
 		after, err := h.Next(c.at, c.cores...)
 		var fault ProbeError
