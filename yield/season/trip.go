@@ -6,7 +6,7 @@ import "strconv"
 // all anglers together.
 type Trip struct {
 	Week     int // from 0, the first week of the plan
-	Days     int // days of fishing, each with its daily limit
+	Days     int // days of fishing, each with its daily limit; at most 7 in a week, all trips together
 	Expected int // fish
 	Possible int // fish
 }

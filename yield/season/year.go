@@ -30,12 +30,18 @@ func (y Year) check() error {
 	if err := within("weeks of the plan", y.Weeks, 1, century); err != nil {
 		return err
 	}
-	first := 0
+	first, days := 0, 0
 	for i, t := range y.Trips {
 		if err := t.check(i, first, y.Weeks); err != nil {
 			return err
 		}
-		first = t.Week
+		if t.Week > first {
+			days = 0
+		}
+		first, days = t.Week, days+t.Days
+		if err := within("days of fishing in week "+strconv.Itoa(t.Week), days, 1, 7); err != nil {
+			return err
+		}
 	}
 	if y.Fishing > Possible {
 		return units.RangeError{What: "fishing", Got: y.Fishing.String(), Low: Expected.String(), High: Possible.String()}
