@@ -233,7 +233,8 @@ func TestKeepRefuses(t *testing.T) {
 		"no weeks": func(y *season.Year) { y.Weeks = 0 }, "more than a century": func(y *season.Year) { y.Weeks = 5301 },
 		"trip after the end": func(y *season.Year) { y.Trips[1].Week = 20 }, "trip before the start": func(y *season.Year) { y.Trips[0].Week = -1 },
 		"trips out of order": func(y *season.Year) { y.Trips[0].Week = 3 }, "no days": func(y *season.Year) { y.Trips[0].Days = 0 },
-		"eight days": func(y *season.Year) { y.Trips[0].Days = 8 }, "expects more than possible": func(y *season.Year) { y.Trips[0].Expected = 6 },
+		"two trips of eight days in a week": func(y *season.Year) { y.Trips[0].Week, y.Trips[0].Days, y.Trips[1].Days = 2, 4, 4 },
+		"eight days":                        func(y *season.Year) { y.Trips[0].Days = 8 }, "expects more than possible": func(y *season.Year) { y.Trips[0].Expected = 6 },
 		"negative catch": func(y *season.Year) { y.Trips[0].Expected = -1 }, "fishing": func(y *season.Year) { y.Fishing = 2 },
 		"no lag": func(y *season.Year) { y.Lag = 0 }, "fresh fish does not keep for the lag": func(y *season.Year) { y.Lag = 2 },
 		"no fish": func(y *season.Year) { y.Fish = 0 }, "no appetite": func(y *season.Year) { y.Weekly = 0 },
@@ -266,7 +267,8 @@ func TestCautions(t *testing.T) {
 	}
 	y.Keeps = season.Keeping{Time: days(365), Citation: y.Fresh.Citation}
 	least := keep(t, y)
-	require.Len(t, least.Cautions, 3)
+	require.Len(t, least.Cautions, 4)
+	require.Contains(t, least.Cautions[2].Text, "empty shelf")
 	require.Equal(t, season.OneDay.Citation(), least.Cautions[0].Citation)
 	for name, change := range map[string]func(*season.Year){
 		"short fresh": func(y *season.Year) { y.Fresh.Time = days(2) }, "possible": func(y *season.Year) { y.Fishing = season.Possible },
@@ -277,7 +279,7 @@ func TestCautions(t *testing.T) {
 	} {
 		changed := y
 		change(&changed)
-		require.Empty(t, cmp.Diff(4, len(keep(t, changed).Cautions)), name)
+		require.Empty(t, cmp.Diff(5, len(keep(t, changed).Cautions)), name)
 	}
 }
 

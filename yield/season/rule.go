@@ -14,7 +14,7 @@ type Rule struct {
 	Daily      int // fish a day
 	Possession int // fish held at once: Everything and Unpreserved only
 	Processed  int // processed fish held at once: ProcessedQuota only
-	Annual     int // fish a year; zero where there is no such cap
+	Annual     int // fish a year, held for the whole plan however long; zero where there is no such cap
 }
 
 // Stock is a number of fish held at once. A fish eaten in part counts whole, in the state it was in when it was begun; as a limit, zero is no limit.
