@@ -46,6 +46,9 @@ func demo(t *testing.T, old, new string) string {
 func TestBelowTheLimitIsSaid(t *testing.T) {
 	out := printed(t, "-in", demo(t, `"salt": "24 g"`, `"salt": "12 g"`))
 	require.Contains(t, out, "BELOW that limit")
+	require.NotContains(t, out, "that TARGET is below")
+	out = printed(t, "-in", demo(t, `"waterPhaseSalt": "3.5 %"`, `"waterPhaseSalt": "3.49 %"`))
+	require.Contains(t, out, "that TARGET is below the limit, 3.5 %")
 }
 
 // TestBroken: one clear message naming the field or the line, and nothing printed before it.

@@ -100,6 +100,9 @@ func (w walk) printTarget(s *page) {
 	s.Heading("What the target takes")
 	s.Line("%s moisture and %s water phase salt: take up %s of salt (%s of raw), lose %s of water, to %s (%s of raw)", percent(w.Target.Moisture, 1), percent(w.Target.WaterPhaseSalt, 1),
 		s.mass(w.target.Gained.Salt), percent(ratio(w.target.Gained.Salt, total(w.raw)), 4), s.mass(w.target.Lost.Water), s.mass(total(after)), percent(ratio(total(after), total(w.raw)), 2))
+	if w.Target.WaterPhaseSalt < limit.Least {
+		s.Line("that TARGET is below the limit, %s %s", percent(limit.Least, 1), s.From(limit.Citation))
+	}
 	s.Line("this fillet: %s; the strictest published least water phase salt is %s %s", percent(wps, 2), percent(limit.Least, 1), s.From(limit.Citation))
 	if wps < limit.Least {
 		s.Line("BELOW that limit: it is not cured for keeping; eat it fresh or freeze it")
@@ -112,7 +115,7 @@ func (w walk) printTied(s *page) {
 	t := w.tied
 	scales := ratio(total(w.final), total(w.raw))
 	s.Heading("What an analysis says of the yield")
-	s.Line("of the finished fillet: water %s, protein %s, fat %s, ash %s (invented)", percent(w.Laboratory.Water, 1), percent(w.Laboratory.Protein, 1), percent(w.Laboratory.Fat, 1), percent(w.Laboratory.Ash, 1))
+	s.Line("of the finished fillet: water %s, protein %s, fat %s, ash %s", percent(w.Laboratory.Water, 1), percent(w.Laboratory.Protein, 1), percent(w.Laboratory.Fat, 1), percent(w.Laboratory.Ash, 1))
 	s.Line("yield by protein %s, by dry matter %s, by fat %s, by the scales %s %s", percent(t.Protein, 1), percent(t.DryMatter, 1), percent(t.Fat, 1), percent(scales, 1), s.From(t.Citation))
 	s.Line("largest above smallest: %s; salt taken up counts as dry matter and lowers that one, drip raises the others", percent(t.Difference, 1))
 	s.Warn(t.Cautions...)

@@ -79,7 +79,7 @@ func (s season) cure(b larder.Batch) (brine.Cure, error) {
 // printCosts shares the price of the trips that are made out over the fish they bring.
 func (s season) printCosts(p *page, plan larder.Plan, l larder.Larder) error {
 	p.Heading("The year: costs")
-	p.Line("in %s, invented as all else here, for the larder as wanted; trips are shared out by the kilogram of whole fish", s.year.currency)
+	p.Line("in %s, for the larder as wanted; trips are shared out by the kilogram of whole fish", s.year.currency)
 	trips := s.year.trip.Mul(decimal.NewFromInt(int64(plan.Trips())))
 	kilogram := decimal.Zero
 	if plan.Fish() > 0 {
@@ -134,7 +134,7 @@ func (s season) printSmokeSheet(p *page, b larder.Batch) error {
 	if err != nil {
 		return err
 	}
-	p.Line("[ ] fillets for %s, %s raw: %s salt, %s sugar", count(b.Made[1], "bag"), p.mass(cure.Fillet), p.mass(coarse(p, cure.Salt)), p.mass(coarse(p, cure.Sugar)))
+	p.Line("[ ] fillets for %s, %s raw: %s salt, %s sugar", count(b.Made[1], "bag"), p.mass(cure.Fillet), p.mass(dose(p, cure.Salt)), p.mass(dose(p, cure.Sugar)))
 	p.Line("[ ] weight before the smoker ______, after ______; lost ______ %%")
 	p.Line("[ ] core %s for %s by the probe in the thickest piece: from ______ to ______ %s", p.temperature(s.coreLimit.AtLeast), minutes(s.coreLimit.Hold), p.From(s.coreLimit.Citation))
 	p.Line("[ ] frozen on ______; eat within %d days %s", s.year.smoked.Keeps.Time/day, p.From(s.year.smoked.Keeps.Citation))

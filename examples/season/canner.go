@@ -49,12 +49,12 @@ func (f fileRun) read(r *form.Fields, s *season) {
 	v.maxGap = form.Field(r, "run.maxGap", f.MaxGap, time.ParseDuration)
 }
 
-// printCanner says what stands in the canner and judges the record of a run.
-func (s season) printCanner(p *page, schedule process.Schedule) error {
+// printCanner says what stands in the canner and judges the record of a run. It reports whether the run was good.
+func (s season) printCanner(p *page, schedule process.Schedule) (met bool, err error) {
 	p.Heading("Did the canner hold?")
 	load, err := canner.Fit(schedule, s.vessel.Vessel, s.vessel.jar, s.vessel.clearance)
 	if err != nil {
-		return fmt.Errorf("run: %w", err)
+		return false, fmt.Errorf("run: %w", err)
 	}
 	p.Line("load: by its measure the canner takes %d %s jars, %d in a layer, %s %s; the households load %d", load.Jars, s.vessel.jar.Name, load.PerLayer,
 		count(load.Layers, "layer"), p.From(load.Packing.Citation), s.jarsPerLoad)
@@ -65,7 +65,7 @@ func (s season) printCanner(p *page, schedule process.Schedule) error {
 	run := canner.Run{Schedule: schedule, Altitude: s.altitude, Gauge: canner.Gauge{Kind: s.gauge}, Marks: s.marks, MaxGap: s.vessel.maxGap}
 	report, err := canner.Audit(run, s.steam)
 	if err != nil {
-		return fmt.Errorf("run: %w", err)
+		return false, fmt.Errorf("run: %w", err)
 	}
 	p.Line("VERDICT of the recorded run: %s", report.Verdict)
 	p.Line("  at %s or above without a break for %s, of %s owed %s", report.Required, minutes(report.Held.Length()), minutes(report.Process), p.From(schedule.Citation))
@@ -76,5 +76,5 @@ func (s season) printCanner(p *page, schedule process.Schedule) error {
 		p.Line("now: %s %s", step, p.From(step.Citation))
 	}
 	p.Warn(report.Cautions...)
-	return nil
+	return report.Verdict == canner.Met, nil
 }

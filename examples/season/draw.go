@@ -51,7 +51,7 @@ func (s season) draw(plan larder.Plan) string {
 	}
 	pic.Line(left, y(0), width-right, y(0), `stroke="#444"`)
 	pic.Line(left, top, left, y(0), `stroke="#444"`)
-	pic.Text(left, 26, "start", `font-size="17"`, "Fish held each week before eating, "+s.place+" (invented)")
+	pic.Text(left, 26, "start", `font-size="17"`, "Fish held each week before eating, "+s.place)
 	for i, key := range []struct{ fill, words string }{{"#0060a8", "preserved"}, {"#30a05c", "fresh"}, {"#c02020", "short week"}} {
 		at := float64(left + 130*i)
 		bar(at, 48, 14, 14, key.fill)

@@ -28,7 +28,7 @@ func TestDemo(t *testing.T) {
 		"225 servings", "VERDICT of the recorded run: met", "takes 9 pint regular jars", "55 fish kept, at most 37 held",
 		"peak 37 held before eating", "185, for 22 canner loads", "BATCH SHEET, FISH CAUGHT IN WEEK 36", "CAUTIONS",
 		"193 of 14 oz raw", "cans drain to 76.6 % of pink salmon", "together 55 fish", "VERDICT with the expected catch: feasible", "week  0  days 2  expected 14, possible 24: keep 12",
-		"\n   0  11 oooooooooooo  kept 12\n", "lids            185, new for every jar", "canned or cured within 1 day", "the local rules decide",
+		"\n   0  11 oooooooooooo  kept 12\n", "lids            185, new for every jar", "canned or cured within 1 day", "fillets for 1 bag, 1 lb raw: 1/2 oz salt, 1 oz sugar", "the local rules decide",
 		"caught in week  0: 11 fish, 62 lb 1 oz whole: 39 jars in 5 loads, 7 bags", "(recalled: check the print before relying on it)",
 	} {
 		require.True(t, strings.Contains(us, want), "missing: %s", want)
@@ -117,6 +117,7 @@ func TestFoodNeedsTheRecords(t *testing.T) {
 		{"cooler.csv", "", "elapsed (min),fish (°F)\n0,60\n25,60\n50,60\n75,60\n100,60\n125,60\n", "VERDICT: exceeded", "Nothing is counted"},
 		{"cooler.csv", "", "elapsed (min),fish (°F)\n0,36\n45,36\n", "VERDICT: cannot tell", "Nothing is counted"},
 		{"season.json", "HOT-160-PNW", "HOT-180-MSU", "(HOT-180-MSU) [35]: not met", "smoked   not counted"},
+		{"season.json", `"heatOff": "2h17m"`, `"heatOff": "2h7m"`, "VERDICT of the recorded run: not met", "canned   not counted"},
 	} {
 		out, err := broken(t, c.file, c.old, c.new)
 		require.NoError(t, err)

@@ -132,6 +132,14 @@ func (s season) printSchedule(p *page, jars int64) (process.Schedule, error) {
 	return found, nil
 }
 
+// dose rounds up to what a kitchen scale shows.
+func dose(p *page, m units.Mass) units.Mass {
+	if p.US {
+		return units.CeilTo(m, units.Ounce/4)
+	}
+	return units.CeilTo(m, units.Gram)
+}
+
 func hours(d time.Duration) string {
 	return fmt.Sprintf("%d h %02d min", d/time.Hour, d%time.Hour/time.Minute)
 }
@@ -143,12 +151,8 @@ func (s season) printCure(p *page, fillets units.Mass) error {
 		return err
 	}
 	p.Line("for %s of fillets, %s salt to fish by weight:", p.mass(cure.Fillet), cure.Ratio)
-	scale := units.Gram
-	if p.US {
-		scale = units.Ounce / 4
-	}
-	p.Line("  salt   %s", p.mass(units.CeilTo(cure.Salt, scale)))
-	p.Line("  sugar  %s", p.mass(units.CeilTo(cure.Sugar, scale)))
+	p.Line("  salt   %s", p.mass(dose(p, cure.Salt)))
+	p.Line("  sugar  %s", p.mass(dose(p, cure.Sugar)))
 	volumes, err := cure.Volumes(s.salt, s.sugar)
 	if err != nil {
 		return err

@@ -28,10 +28,11 @@ func (s season) printVerdicts(p *page, schedule process.Schedule, jars int64, fi
 	if err != nil {
 		return err
 	}
-	if err := s.printCanner(p, schedule); err != nil {
+	canned, err := s.printCanner(p, schedule)
+	if err != nil {
 		return err
 	}
-	return s.printFood(p, jars, fillets, cold, hot)
+	return s.printFood(p, jars, fillets, cold, hot, canned)
 }
 
 // printCore judges the smoker's record by the rule that the households chose, and by the others. It
@@ -102,18 +103,23 @@ func (s season) printCooler(p *page) (within bool, err error) {
 
 // printFood says what is left to eat when all is in jars and smoked. Fish that no record vouches for is
 // not counted.
-func (s season) printFood(p *page, jars int64, fillets yield.Estimate, cold, hot bool) error {
+func (s season) printFood(p *page, jars int64, fillets yield.Estimate, cold, hot, canned bool) error {
 	p.Heading("What is left to eat")
 	if !cold {
 		p.Line("Nothing is counted: the record does not show that the catch was cold enough. See what to do now, above.")
 		return nil
 	}
-	packed, err := units.Times(s.packPerJar, jars)
-	if err != nil {
-		return err
+	var together units.Mass
+	if canned {
+		packed, err := units.Times(s.packPerJar, jars)
+		if err != nil {
+			return err
+		}
+		together = packed
+		p.Line("canned   %d jars with %s of fish, its liquid with it, if every load meets its process", jars, p.mass(packed))
+	} else {
+		p.Line("canned   not counted: the recorded run does not show that the process was met. See what to do now, above")
 	}
-	together := packed
-	p.Line("canned   %d jars with %s of fish, its liquid with it, if every load meets its process", jars, p.mass(packed))
 	if hot {
 		low, err := s.printSmoked(p, fillets)
 		if err != nil {
