@@ -80,7 +80,7 @@ func ExampleSplit() {
 	// Output: 3,592.5 g 489.9 g true <nil>
 }
 
-// A lake-run salmon of 4 kg (invented), gutted, headed and filleted with the planning defaults.
+// A fish of 4 kg, gutted, its roe taken and what is left dried; the shares are invented but for the first, a planning default.
 func ExampleChain() {
 	o, err := yield.Chain(4*units.Kilogram,
 		yield.Step{Name: "gut", Kept: 88 * units.Percent, Rest: yield.Trim},
