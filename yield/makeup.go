@@ -93,12 +93,16 @@ func (m Makeup) Moisture() (units.Ratio, error) {
 	return units.RatioOf(m.Water, total)
 }
 
-// WaterPhaseSalt returns salt/(salt + water), rounded to the nearest 1e-12: what the salt of the fish is in its water, as
+// WaterPhaseSalt returns salt/(salt + water), rounded down to 1e-12 so that it never reaches a limit it is short of: what the salt of the fish is in its water, as
 // salt limits of smoked fish ask for it. Worked out and not measured: without a laboratory it decides nothing. A Makeup
 // with neither salt nor water, or one that Total refuses, is a RangeError.
 func (m Makeup) WaterPhaseSalt() (units.Ratio, error) {
 	if _, err := m.Total(); err != nil {
 		return 0, err
 	}
-	return units.RatioOf(m.Salt, m.Salt+m.Water)
+	if m.Salt+m.Water == 0 {
+		return 0, units.RangeError{What: "salt and water together", Got: units.Mass(0).String(), Low: "more than " + units.Mass(0).String()}
+	}
+	share, _ := scaled(units.One, m.Salt, m.Salt+m.Water) // at most one
+	return share, nil
 }

@@ -234,6 +234,22 @@ func TestMakeupRefuses(t *testing.T) {
 	require.NoError(t, Makeup{}.negative())
 }
 
+// A piece a quantum of water past 3.5 % has not reached it, one that is all salt has all of it.
+func TestWaterPhaseSaltRoundsDown(t *testing.T) {
+	for _, c := range []struct {
+		piece Makeup
+		want  units.Ratio
+	}{
+		{Makeup{Water: 9_650_000_000_000_001, Salt: 350_000_000_000_000}, 35*units.PerMille - 1},
+		{Makeup{Water: 9_650_000_000_000_000, Salt: 350_000_000_000_000}, 35 * units.PerMille},
+		{Makeup{Salt: 1}, units.One}, {Makeup{Water: 1}, 0},
+	} {
+		got, err := c.piece.WaterPhaseSalt()
+		require.NoError(t, err)
+		require.Equal(t, c.want, got)
+	}
+}
+
 func TestTargetsAreRefused(t *testing.T) {
 	raw := rawCoho(t)
 	gram := units.Gram
