@@ -1,6 +1,7 @@
 package yield
 
 import (
+	"math"
 	"strconv"
 	"time"
 
@@ -34,7 +35,7 @@ func (i Intake) Meals(period time.Duration) (int64, error) {
 }
 
 // Edge returns the concentration at which this many meals in a period just meet the dose: the edge of an advisory's band, dose·
-// body·days/(meals·meal), rounded to the nearest 1e-12. Meals must be 1 to 10,000; limits otherwise as in Meals, and
+// body·days/(meals·meal), rounded down to 1e-12 so that Meals allows them there. Meals must be 1 to 10,000; limits otherwise as in Meals, and
 // the Concentration of the Intake is not looked at.
 func (i Intake) Edge(meals int, period time.Duration) (units.Ratio, error) {
 	if meals < 1 || meals > 10_000 {
@@ -44,7 +45,7 @@ func (i Intake) Edge(meals int, period time.Duration) (units.Ratio, error) {
 	if err != nil {
 		return 0, err
 	}
-	return units.OfFloat(allowed/float64(float64(meals)*float64(i.Meal)), units.Ratio(1))
+	return units.OfFloat(math.Floor(allowed/float64(float64(meals)*float64(i.Meal))), units.Ratio(1))
 }
 
 // allowed is dose·body·days, in quanta of ratio times mass.

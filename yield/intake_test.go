@@ -30,10 +30,10 @@ func TestEdgesOfBands(t *testing.T) {
 		require.NoError(t, err)
 		printed.Within(t, r, "concentration_ppm", units.In(edge, units.PartsPerMillion, 9))
 
-		i.Concentration = edge - 1
+		i.Concentration = edge
 		got, err := i.Meals(period)
 		require.NoError(t, err)
-		require.Equal(t, int64(meals), got, "just below the edge")
+		require.Equal(t, int64(meals), got, "at the edge")
 		i.Concentration = edge + edge/1000
 		got, err = i.Meals(period)
 		require.NoError(t, err)
