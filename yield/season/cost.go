@@ -38,7 +38,10 @@ func Costs(h Household, s Supply, prices Prices, places int32) (Cost, error) {
 			return Cost{}, units.RangeError{What: "price of a " + p.what, Got: p.price.String(), Low: "0"}
 		}
 	}
-	if s.Containers < 1 || s.Need <= 0 || s.Want.Meals <= 0 || h.People < 1 || h.Weeks < 1 {
+	if err := h.check(1); err != nil {
+		return Cost{}, err
+	}
+	if s.Containers < 1 || s.Need <= 0 || s.Want.Meals <= 0 {
 		return Cost{}, units.RangeError{What: "containers of the supply", Got: decimal.NewFromInt(int64(s.Containers)).String(), Low: "1"}
 	}
 	round := exact(int64(s.Round), int64(units.Kilogram))

@@ -149,6 +149,7 @@ func TestCosts(t *testing.T) {
 	require.ErrorIs(t, err, units.ErrRange)
 	_, err = season.Costs(season.Household{}, l.Supplies[0], season.Prices{}, 2)
 	require.ErrorIs(t, err, units.ErrRange)
+	require.ErrorContains(t, err, "number of people")
 	_, err = season.Costs(h, l.Supplies[0], season.Prices{}, 9)
 	require.ErrorIs(t, err, units.ErrRange)
 }
