@@ -67,7 +67,8 @@ func (i Intake) allowed(period time.Duration) (float64, error) {
 }
 
 // Advisory is what the caller's own jurisdiction says of this water, species and size: Meals in a Period, none where it is
-// not to be eaten. It is an input, never worked out here. The zero Advisory is that none was looked up.
+// not to be eaten. It is an input, never worked out here. The zero Advisory is that none was looked up: a fish that is not to be
+// eaten is no meals in its stated Period, a year if none is printed.
 type Advisory struct {
 	Meals  int
 	Period time.Duration

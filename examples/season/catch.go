@@ -82,7 +82,7 @@ func (s season) chain(b batch, to yield.Stage) (yield.Outcome, string, error) {
 // isSalmon reports whether the planning defaults for lake-run salmon are meant for the species.
 func isSalmon(species yield.Species) bool {
 	switch species {
-	case yield.Coho, yield.Chinook, yield.Steelhead, yield.AtlanticSalmon, yield.Pink:
+	case yield.Coho, yield.Chinook, yield.AtlanticSalmon, yield.Pink:
 		return true
 	}
 	return false

@@ -71,6 +71,7 @@ func TestBroken(t *testing.T) {
 		{"season.json", `"mass": "6 lb 4 oz"`, `"mass": "6 lb 4"`, "fish[1].mass: cannot read"},
 		{"season.json", `"mass": "6 lb 4 oz"`, `"mass": "0 lb"`, "fish[1].mass: expected more than 0 g"},
 		{"season.json", `"species": "coho"`, `"species": "carp"`, "fish[0].species: cannot read \"carp\""},
+		{"season.json", `"species": "coho"`, `"species": "steelhead"`, "weighed: no share of canning-ready is known for steelhead"},
 		{"season.json", `"largest": 3`, `"largest": 12`, "smoker[0].largest: 12 of coho for the smoker, but 11 caught"},
 		{"season.json", `"gauge": "weighted"`, `"gauge": "steam"`, "canner.gauge: cannot read"},
 		{"season.json", `"jar": "pint"`, `"jar": "500 mL"`, "canner.jar: cannot read"},
