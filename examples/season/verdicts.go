@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"time"
 
 	"example.org/lakelarder/pressure/process"
@@ -115,8 +116,12 @@ func (s season) printFood(p *page, jars int64, fillets yield.Estimate, cold, hot
 		if err != nil {
 			return err
 		}
-		together = packed
-		p.Line("canned   %d jars with %s of fish, its liquid with it, if every load meets its process", jars, p.mass(packed))
+		eaten, err := yield.Servings(packed, s.year.jars.Served, s.serving)
+		if err != nil {
+			return fmt.Errorf("year.jars.served: %w", err)
+		}
+		together = eaten.Drained
+		p.Line("canned   %d jars packed with %s of raw fish, %s of it eaten: %s, if every load meets its process", jars, p.mass(packed), s.year.jars.Served, p.mass(together))
 	} else {
 		p.Line("canned   not counted: the recorded run does not show that the process was met. See what to do now, above")
 	}
