@@ -20,10 +20,10 @@ func Exposure(record series.Series[units.Temperature], terms Terms) (Report, err
 	if err := terms.check(); err != nil {
 		return Report{}, err
 	}
-	if err := checkAllFish(record); err != nil {
+	w := walked(record, terms.MaxGap)
+	if err := checkExtremes(w.lowest, w.highest.Value); err != nil {
 		return Report{}, err
 	}
-	w := walked(record, terms.MaxGap)
 	first, _ := record.First()
 	r := Report{Terms: terms, Span: record.Span(), Unknown: w.unknown, LongestGap: record.LongestGap(), Highest: w.highest}
 	r.judge(terms.judges(), w.total, w)

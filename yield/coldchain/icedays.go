@@ -38,12 +38,15 @@ func IceDays(record series.Series[units.Temperature], law SpoilageLaw, maxGap ti
 	if err := law.check(); err != nil {
 		return Spoilage{}, err
 	}
-	if err := checkRecord(record, maxGap); err != nil {
+	if err := checkWalk(record, maxGap); err != nil {
 		return Spoilage{}, err
 	}
 	s := Spoilage{Law: law, MaxGap: maxGap, Span: record.Span(), LongestGap: record.LongestGap(), Citation: law.Citation()}
 	w := iceWalk{law: law, floor: quanta(units.Celsius(spoilageMinimum)), maxGap: maxGap}
 	w.through(record)
+	if err := checkExtremes(w.lowest, w.highest); err != nil {
+		return Spoilage{}, err
+	}
 	used, ok := w.total()
 	if !ok {
 		return Spoilage{}, units.RangeError{What: "time on ice that the record is worth", Got: "past 292 years", High: "292 years"}
@@ -57,13 +60,23 @@ func IceDays(record series.Series[units.Temperature], law SpoilageLaw, maxGap ti
 
 // checkRecord refuses a record of fewer than two readings or with one that no fish is, and a gap that trusts nothing.
 func checkRecord(record series.Series[units.Temperature], maxGap time.Duration) error {
+	if err := checkWalk(record, maxGap); err != nil {
+		return err
+	}
+	low, _ := record.Min()
+	high, _ := record.Max()
+	return checkExtremes(low.Value, high.Value)
+}
+
+// checkWalk is checkRecord for a walk that finds the extremes itself.
+func checkWalk(record series.Series[units.Temperature], maxGap time.Duration) error {
 	if err := checkCount(record.Len()); err != nil {
 		return err
 	}
 	if maxGap <= 0 {
 		return units.RangeError{What: "longest gap trusted", Got: maxGap.String(), Low: "more than 0s"}
 	}
-	return checkAllFish(record)
+	return nil
 }
 
 // iceWalk adds up the integral of a law over the lines of a record: by the square root law dt (x² + xy + y²),

@@ -6,7 +6,6 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
-	"example.org/lakelarder/units/series"
 )
 
 // SpoilageLaw says how much faster than in melting ice a fish spoils at another temperature. It speaks of
@@ -152,12 +151,10 @@ func checkFish(t units.Temperature) error {
 	return units.CheckTemperature("temperature of the fish", t, coldest, boiling)
 }
 
-// checkAllFish refuses a record with a reading that no fish is.
-func checkAllFish(record series.Series[units.Temperature]) error {
-	low, _ := record.Min()
-	if err := checkFish(low.Value); err != nil {
+// checkExtremes refuses a record that goes where no fish is.
+func checkExtremes(lowest, highest units.Temperature) error {
+	if err := checkFish(lowest); err != nil {
 		return err
 	}
-	high, _ := record.Max()
-	return checkFish(high.Value)
+	return checkFish(highest)
 }
