@@ -228,7 +228,7 @@ func ExampleIntake_Meals() {
 
 func ExampleAdvise() {
 	i := yield.Intake{Concentration: 200 * units.PartsPerBillion, Dose: units.PartsPerBillion / 10, Body: 75 * units.Kilogram, Meal: 4 * units.Ounce}
-	a, err := yield.Advise(yield.Advisory{Meals: 1, Period: 28 * 24 * time.Hour}, i)
+	a, err := yield.Advise(units.State(yield.Advisory{Meals: 1, Period: 28 * 24 * time.Hour}), i)
 	fmt.Println(a.Meals, "meal in", a.Period, "rules; the arithmetic says", a.Explained, err)
 	// Output: 1 meal in 672h0m0s rules; the arithmetic says 9 <nil>
 }

@@ -66,9 +66,8 @@ func (i Intake) allowed(period time.Duration) (float64, error) {
 	return float64(float64(i.Dose)*float64(i.Body)) * (float64(period) / float64(day)), nil
 }
 
-// Advisory is what the caller's own jurisdiction says of this water, species and size: Meals in a Period, none where it is
-// not to be eaten. It is an input, never worked out here. The zero Advisory is that none was looked up: a fish that is not to be
-// eaten is no meals in its stated Period, a year if none is printed.
+// Advisory is what the caller's own jurisdiction says of this water, species and size: Meals in a Period. It is an input, never worked
+// out here. Of fish that is not to be eaten the Meals are zero; it needs no Period.
 type Advisory struct {
 	Meals  int
 	Period time.Duration
@@ -92,20 +91,22 @@ var (
 )
 
 // Advise returns the meals of the local advisory, whatever the arithmetic of the intake says; where the arithmetic allows fewer, a
-// caution says so. Without an advisory (a zero Period) it is the federal advice: one serving in the week and no
-// other fish in it. Canning and smoking remove neither mercury nor PCB. Negative meals, or an intake that Meals refuses, are a
-// RangeError.
-func Advise(local Advisory, intake Intake) (MealAdvice, error) {
-	if local.Meals < 0 {
-		return MealAdvice{}, units.RangeError{What: "meals of the advisory", Got: strconv.Itoa(local.Meals), Low: "0"}
-	}
-	a := MealAdvice{Meals: local.Meals, Period: local.Period, Citation: localAdvisory}
-	if local.Period == 0 {
-		if local.Meals > 0 {
-			return MealAdvice{}, units.RangeError{What: "period of the advisory", Got: "none", Low: "a day"}
-		}
+// caution says so. Where no advisory is stated it is the federal advice: one serving in the week and no other fish in it; the zero
+// Advisory, stated, is that the fish is not to be eaten. Canning and smoking remove neither mercury nor PCB. Negative meals, meals
+// without a period, or an intake that Meals refuses, are a RangeError.
+func Advise(local units.Stated[Advisory], intake Intake) (MealAdvice, error) {
+	a := MealAdvice{Meals: local.Value.Meals, Period: local.Value.Period, Citation: localAdvisory}
+	switch {
+	case !local.Given:
 		a.Meals, a.Period, a.Citation = 1, 7*24*time.Hour, withoutOne
 		a.warn("no local advisory was stated: one serving, and no other fish in that week", withoutOne)
+	case a.Meals < 0:
+		return MealAdvice{}, units.RangeError{What: "meals of the advisory", Got: strconv.Itoa(a.Meals), Low: "0"}
+	case a.Meals == 0:
+		if a.Period == 0 {
+			a.Period = 365 * 24 * time.Hour
+		}
+		a.warn("the advisory says not to eat this fish: no preserving makes it fit to eat", localAdvisory)
 	}
 	var err error
 	if a.Explained, err = intake.Meals(a.Period); err != nil {

@@ -68,7 +68,7 @@ func TestIntakeRefuses(t *testing.T) {
 		by(&bad)
 		_, err := bad.Meals(7 * day)
 		require.ErrorIs(t, err, units.ErrRange, name)
-		_, err = Advise(Advisory{Meals: 1, Period: 7 * day}, bad)
+		_, err = Advise(units.State(Advisory{Meals: 1, Period: 7 * day}), bad)
 		require.ErrorIs(t, err, units.ErrRange, name)
 	}
 	for _, period := range []time.Duration{0, -day, day - 1, 4000 * day, math.MaxInt64} {
@@ -80,7 +80,7 @@ func TestIntakeRefuses(t *testing.T) {
 		require.ErrorIs(t, err, units.ErrRange)
 	}
 	for _, local := range []Advisory{{Meals: -1, Period: 7 * day}, {Meals: 1}, {Meals: 1, Period: -day}} {
-		_, err := Advise(local, good)
+		_, err := Advise(units.State(local), good)
 		require.ErrorIs(t, err, units.ErrRange)
 	}
 }
@@ -90,16 +90,17 @@ func TestAdvise(t *testing.T) {
 	i := Intake{Concentration: units.PartsPerMillion / 2, Dose: units.PartsPerBillion / 10, Body: 70 * units.Kilogram, Meal: 227 * units.Gram}
 	month := 30 * day // the arithmetic gives 210 µg by 113.5 µg a meal: 1
 	for name, c := range map[string]struct {
-		local  Advisory
+		local  units.Stated[Advisory]
 		meals  int
 		period time.Duration
 		warned int
 	}{
-		"fewer than worked out":  {Advisory{0, month}, 0, month, 1},
-		"as worked out":          {Advisory{1, month}, 1, month, 1},
-		"more than worked out":   {Advisory{4, month}, 4, month, 2},
-		"no advisory looked up":  {Advisory{}, 1, 7 * day, 3},
-		"do not eat, for a year": {Advisory{0, 365 * day}, 0, 365 * day, 1},
+		"fewer than worked out":  {units.State(Advisory{0, month}), 0, month, 2},
+		"as worked out":          {units.State(Advisory{1, month}), 1, month, 1},
+		"more than worked out":   {units.State(Advisory{4, month}), 4, month, 2},
+		"no advisory looked up":  {units.Stated[Advisory]{}, 1, 7 * day, 3},
+		"do not eat, for a year": {units.State(Advisory{0, 365 * day}), 0, 365 * day, 2},
+		"do not eat":             {units.State(Advisory{}), 0, 365 * day, 2},
 	} {
 		a, err := Advise(c.local, i)
 		require.NoError(t, err, name)
