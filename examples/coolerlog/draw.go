@@ -68,7 +68,7 @@ func (v verdicts) draw(p *page) string {
 
 // in is a temperature in the scale of the page.
 func in(t units.Temperature, p *page) float64 {
-	x, _ := t.In(p.scale(), 3).Float64()
+	x, _ := t.In(p.Scale(), 3).Float64()
 	return x
 }
 
@@ -92,7 +92,7 @@ func (a axes) grid(c *chart.Picture, p *page, step float64) {
 		if l.fahrenheit == 38 { // close below the next
 			shift = 12
 		}
-		c.Text(width-rightEdge+8, y+shift, "start", `fill="#a06000" font-size="12"`, p.temperature(t)+"  "+l.what)
+		c.Text(width-rightEdge+8, y+shift, "start", `fill="#a06000" font-size="12"`, p.Temperature(t)+"  "+l.what)
 	}
 	for used := 0.; used <= a.used; used += 0.5 {
 		c.Line(leftEdge, a.share(used), width-rightEdge, a.share(used), thin)
@@ -106,7 +106,7 @@ func (a axes) grid(c *chart.Picture, p *page, step float64) {
 	}
 	c.Line(leftEdge, top, leftEdge, middle, frame)
 	c.Line(leftEdge, upper, leftEdge, bottom, frame)
-	c.Turned(16, (top+middle)/2, -90, "", "inside the fish, "+p.scale().String())
+	c.Turned(16, (top+middle)/2, -90, "", "inside the fish, "+p.Scale().String())
 	c.Turned(16, (upper+bottom)/2, -90, "", "allowance used")
 	c.Text(leftEdge, upper-10, "start", `fill="#444"`, "share used of the allowance that had least left")
 	c.Text((leftEdge+width-rightEdge)/2, bottom+40, "middle", "", "hours since the record began")

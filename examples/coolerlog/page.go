@@ -15,22 +15,6 @@ type page struct{ sheet.Sheet }
 
 func newPage(w io.Writer, us bool) *page { return &page{sheet.Sheet{W: w, US: us}} }
 
-func (s *page) scale() units.Scale {
-	if s.US {
-		return units.FahrenheitScale
-	}
-	return units.CelsiusScale
-}
-
-func (s *page) temperature(t units.Temperature) string { return t.Text(s.scale(), 1) }
-
-func (s *page) change(c units.TemperatureChange) string {
-	if s.US {
-		return units.Text(c, units.FahrenheitDegrees, 1)
-	}
-	return units.Text(c, units.Kelvins, 1)
-}
-
 // hours prints a duration in hours and whole minutes, rounded up: what a limit counts is never hidden.
 func hours(d time.Duration) string {
 	d = (d + time.Minute - 1) / time.Minute * time.Minute

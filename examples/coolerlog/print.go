@@ -54,7 +54,7 @@ func (j judged) printStages(p *page) {
 	for i, s := range j.stages {
 		coldest, warmest := "not", "recorded"
 		if s.coldest.IsSet() {
-			coldest, warmest = p.temperature(s.coldest), p.temperature(s.warmest)
+			coldest, warmest = p.Temperature(s.coldest), p.Temperature(s.warmest)
 		}
 		p.Line("%d  %-14s %-14s %8s  %8s  %s", i+1, left(s.at), left(s.until), coldest, warmest, s.what)
 	}
@@ -68,16 +68,16 @@ func (j judged) printStages(p *page) {
 		if h.Ever {
 			since = ", first after " + left(h.First)
 		}
-		p.Line("above %-8s %s in all%s %s", p.temperature(h.Above), hours(h.Time), since, p.From(h.Citation))
+		p.Line("above %-8s %s in all%s %s", p.Temperature(h.Above), hours(h.Time), since, p.From(h.Citation))
 	}
 }
 
 // printStore says by how much a storage was too warm, and what the hazards lose by it that lose the most.
 func printStore(p *page, s coldchain.StoreJudgement) {
-	p.Line("the %v brought the fish to %s:", s.Storage, p.temperature(s.At))
+	p.Line("the %v brought the fish to %s:", s.Storage, p.Temperature(s.At))
 	for _, l := range s.Lines {
 		if !l.Met {
-			p.Line("  %s too warm for %s, %s %s", p.change(l.TooWarm), l.Limit.For, p.temperature(l.Limit.AtMost), p.From(l.Limit.Citation))
+			p.Line("  %s too warm for %s, %s %s", p.Change(l.TooWarm, 1), l.Limit.For, p.Temperature(l.Limit.AtMost), p.From(l.Limit.Citation))
 		}
 	}
 	for _, c := range s.Costs {
@@ -109,7 +109,7 @@ func rule(r coldchain.Rule, h coldchain.Hazard) string {
 // printNext is what is left of the allowances if the fish stays as warm as it was at the last reading, the first to run out first.
 func (j judged) printNext(p *page) {
 	last, _ := j.record.Last()
-	p.Line("\nif it stays at %s from now on", p.temperature(last.Value))
+	p.Line("\nif it stays at %s from now on", p.Temperature(last.Value))
 	if j.report.Verdict == coldchain.Exceeded {
 		p.Line("  what is exceeded stays so, however cold it gets")
 		return
@@ -158,7 +158,7 @@ func lifeName(l coldchain.IceLife) string {
 func (v verdicts) printIce(p *page) {
 	t := v.trip
 	p.Heading("Ice for the next trip")
-	p.Line("%s of fish from %s to %s, then %s in the box in air of %s", p.mass(t.Fish), p.temperature(t.From), p.temperature(t.To), left(t.For), p.temperature(t.Outside))
+	p.Line("%s of fish from %s to %s, then %s in the box in air of %s", p.mass(t.Fish), p.Temperature(t.From), p.Temperature(t.To), left(t.For), p.Temperature(t.Outside))
 	p.Line("  to chill the fish    %s", p.mass(v.ice.Chill))
 	p.Line("  to hold the box      %s, as it melted ice when it was tried %s", p.mass(v.ice.Hold), p.From(t.Box.Citation))
 	p.Line("  to have some left    %s, %s of that", p.mass(v.ice.Spare), t.Spare)

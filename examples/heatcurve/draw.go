@@ -40,8 +40,8 @@ func (s study) draw(p *page) (string, error) {
 		return "", err
 	}
 	in := func(i int) (steam, centre float64) {
-		steam, _ = rows[i].steam.In(p.scale(), 3).Float64()
-		centre, _ = rows[i].centre.In(p.scale(), 3).Float64()
+		steam, _ = rows[i].steam.In(p.Scale(), 3).Float64()
+		centre, _ = rows[i].centre.In(p.Scale(), 3).Float64()
 		return steam, centre
 	}
 	c := &plot{Picture: chart.New(width, height), minutes: 30 * math.Ceil(rows[len(rows)-1].at.Minutes()/30), low: 0, high: 130, temperatureUp: 20, timeStep: 30}
@@ -51,7 +51,7 @@ func (s study) draw(p *page) (string, error) {
 	step := niceStep(rows[len(rows)-1].f.Minutes() / 5)
 	c.lethality = step * math.Ceil(rows[len(rows)-1].f.Minutes()*1.05/step)
 	c.Text(left, 26, "start", `font-size="17"`, fmt.Sprintf("The middle of a %s jar at %s, %s psi for %s", s.schedule.Jar, p.altitude(s.jar.altitude), psi(s), minutes(s.schedule.Process)))
-	c.axes(p.scale().String(), step)
+	c.axes(p.Scale().String(), step)
 	off := c.x(s.base.SteamOff.Minutes())
 	c.Line(off, top, off, height-bottom, `stroke="#888" stroke-dasharray="2 4"`)
 	c.Text(off+6, height-bottom-10, "start", `fill="#666"`, "heat off")

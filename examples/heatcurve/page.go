@@ -14,15 +14,6 @@ type page struct{ sheet.Sheet }
 
 func newPage(w io.Writer, us bool) *page { return &page{sheet.Sheet{W: w, US: us}} }
 
-func (s *page) scale() units.Scale {
-	if s.US {
-		return units.FahrenheitScale
-	}
-	return units.CelsiusScale
-}
-
-func (s *page) temperature(t units.Temperature) string { return t.Text(s.scale(), 1) }
-
 func (s *page) altitude(l units.Length) string {
 	if s.US {
 		return units.Text(l, units.Foot, 0)

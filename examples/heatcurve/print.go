@@ -17,7 +17,7 @@ func (s study) print(p *page) error {
 	p.Line("Published for raw fish in %s jars, %s gauge, %s %s: %s psi for %s.", s.schedule.Jar, s.schedule.Gauge, s.schedule.Band,
 		p.From(s.schedule.Citation), units.In(s.schedule.Pressure, units.PSI, 0), minutes(s.schedule.Process))
 	p.Line("In standard air that is steam at %s %s. The rest is arithmetic on a solid cylinder and explains the process; none of it shortens one.",
-		p.temperature(s.run.Steam), p.From(pressure.SteamSource()))
+		p.Temperature(s.run.Steam), p.From(pressure.SteamSource()))
 	p.Line("Diffusivity of the fish %s to %s mm²/s %s; the curve takes the middle.",
 		squares(s.food.DiffusivityLow), squares(s.food.DiffusivityHigh), p.From(s.food.Citation))
 	if err := s.printCurve(p); err != nil {
@@ -83,10 +83,10 @@ func (s study) printCurve(p *page) error {
 	}
 	p.Line("%8s  %9s  %9s  %8s", "min", "steam", "centre", "F0, min")
 	for _, r := range rows {
-		p.Line("%8.0f  %9s  %9s  %8.2f", r.at.Minutes(), p.temperature(r.steam), p.temperature(r.centre), r.f.Minutes())
+		p.Line("%8.0f  %9s  %9s  %8.2f", r.at.Minutes(), p.Temperature(r.steam), p.Temperature(r.centre), r.f.Minutes())
 	}
-	p.Line("The centre is at %s when the heat goes off after %s and goes on rising for %s, to %s.", p.temperature(s.base.AtSteamOff),
-		minutes(s.base.SteamOff), minutes(s.base.Peak.At-s.base.SteamOff), p.temperature(s.base.Peak.Value))
+	p.Line("The centre is at %s when the heat goes off after %s and goes on rising for %s, to %s.", p.Temperature(s.base.AtSteamOff),
+		minutes(s.base.SteamOff), minutes(s.base.Peak.At-s.base.SteamOff), p.Temperature(s.base.Peak.Value))
 	return nil
 }
 
@@ -115,7 +115,7 @@ func (s study) printChanges(p *page) {
 	p.Heading("What would change it")
 	p.Line("%-30s  %9s  %14s  %8s  %6s  %10s", "", "steam", "at steam off", "F0, min", "", "in cooling")
 	row := func(name string, steam units.Temperature, r lethality.Result) {
-		p.Line("%-30s  %9s  %14s  %8.2f  %+4.0f %%  %8.0f %%", name, p.temperature(steam), p.temperature(r.AtSteamOff), r.F.Total.Minutes(),
+		p.Line("%-30s  %9s  %14s  %8.2f  %+4.0f %%  %8.0f %%", name, p.Temperature(steam), p.Temperature(r.AtSteamOff), r.F.Total.Minutes(),
 			100*(r.F.Total.Minutes()/s.base.F.Total.Minutes()-1), 100*r.F.Cooling.Minutes()/r.F.Total.Minutes())
 	}
 	row("as published", s.run.Steam, s.base)

@@ -136,7 +136,7 @@ func (s season) printSmokeSheet(p *page, b larder.Batch) error {
 	}
 	p.Line("[ ] fillets for %s, %s raw: %s salt, %s sugar", count(b.Made[1], "bag"), p.mass(cure.Fillet), p.mass(dose(p, cure.Salt)), p.mass(dose(p, cure.Sugar)))
 	p.Line("[ ] weight before the smoker ______, after ______; lost ______ %%")
-	p.Line("[ ] core %s for %s by the probe in the thickest piece: from ______ to ______ %s", p.temperature(s.coreLimit.AtLeast), minutes(s.coreLimit.Hold), p.From(s.coreLimit.Citation))
+	p.Line("[ ] core %s for %s by the probe in the thickest piece: from ______ to ______ %s", p.Temperature(s.coreLimit.AtLeast), minutes(s.coreLimit.Hold), p.From(s.coreLimit.Citation))
 	p.Line("[ ] frozen on ______; eat within %d days %s", s.year.smoked.Keeps.Time/day, p.From(s.year.smoked.Keeps.Citation))
 	return nil
 }

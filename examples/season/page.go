@@ -38,20 +38,6 @@ func (s *page) length(l units.Length) string {
 	return units.Text(l, units.Metre, 0)
 }
 
-func (s *page) temperature(t units.Temperature) string {
-	if s.US {
-		return t.Text(units.FahrenheitScale, 1)
-	}
-	return t.Text(units.CelsiusScale, 1)
-}
-
-func (s *page) change(c units.TemperatureChange) string {
-	if s.US {
-		return units.Text(c, units.FahrenheitDegrees, 1)
-	}
-	return units.Text(c, units.Kelvins, 1)
-}
-
 func (s *page) pressure(p units.Pressure) string {
 	if s.US {
 		return units.Text(p, units.PSI, 0)

@@ -125,7 +125,7 @@ func (s season) printSchedule(p *page, jars int64) (process.Schedule, error) {
 		return found, err
 	}
 	p.Line("What the setting gives here: steam at %s, %s against %s %s. It explains the setting and changes nothing.",
-		p.temperature(margin.Steam), p.change(margin.Above), p.temperature(margin.Reference), p.From(margin.Citation))
+		p.Temperature(margin.Steam), p.Change(margin.Above, 1), p.Temperature(margin.Reference), p.From(margin.Citation))
 	loads := (jars + int64(s.jarsPerLoad) - 1) / int64(s.jarsPerLoad)
 	p.Line("At pressure alone the %d loads take %s.", loads, hours(time.Duration(loads)*found.Process))
 	p.Warn(found.Cautions()...)

@@ -43,7 +43,7 @@ func (s season) printCore(p *page) (met bool, err error) {
 	var probes []series.Series[units.Temperature]
 	for _, c := range s.core {
 		hottest, _ := c.Series.Max()
-		p.Line("%-16s %3d readings over %s, at most %s", c.Name, c.Series.Len(), hours(c.Series.Span()), p.temperature(hottest.Value))
+		p.Line("%-16s %3d readings over %s, at most %s", c.Name, c.Series.Len(), hours(c.Series.Span()), p.Temperature(hottest.Value))
 		probes = append(probes, c.Series)
 	}
 	limits := append([]smoke.CoreLimit{s.coreLimit}, smoke.CoreLimits()...)
@@ -57,7 +57,7 @@ func (s season) printCore(p *page) (met bool, err error) {
 		}
 		if i == 0 {
 			met = hold.Verdict == smoke.Met
-			p.Line("VERDICT by the rule chosen, %s for %s (%s) %s: %s", p.temperature(limit.AtLeast), minutes(limit.Hold), limit.ID, p.From(limit.Citation), hold.Verdict)
+			p.Line("VERDICT by the rule chosen, %s for %s (%s) %s: %s", p.Temperature(limit.AtLeast), minutes(limit.Hold), limit.ID, p.From(limit.Citation), hold.Verdict)
 			p.Line("  coldest probe at or above it for %s without a break; owed %s", minutes(hold.Held), minutes(hold.Owed))
 			for _, f := range hold.Findings {
 				p.Line("  %s", f)
@@ -70,7 +70,7 @@ func (s season) printCore(p *page) (met bool, err error) {
 		if limit.Home {
 			use = "home"
 		}
-		p.Line("  %-14s %s for %s, %-10s %-8s %s", limit.ID, p.temperature(limit.AtLeast), minutes(limit.Hold), use, hold.Verdict, p.From(limit.Citation))
+		p.Line("  %-14s %s for %s, %-10s %-8s %s", limit.ID, p.Temperature(limit.AtLeast), minutes(limit.Hold), use, hold.Verdict, p.From(limit.Citation))
 	}
 	return met, nil
 }
@@ -83,9 +83,9 @@ func (s season) printCooler(p *page) (within bool, err error) {
 	if err != nil {
 		return false, err
 	}
-	p.Line("VERDICT: %s, over %s; warmest %s after %s", report.Verdict, hours(report.Span), p.temperature(report.Highest.Value), hours(report.Highest.At))
+	p.Line("VERDICT: %s, over %s; warmest %s after %s", report.Verdict, hours(report.Span), p.Temperature(report.Highest.Value), hours(report.Highest.At))
 	for _, h := range report.Hours {
-		p.Line("  above %-9s %-11s %s", p.temperature(h.Above), hours(h.Time), p.From(h.Citation))
+		p.Line("  above %-9s %-11s %s", p.Temperature(h.Above), hours(h.Time), p.From(h.Citation))
 	}
 	p.Line("what each rule allows, and how much of it is used:")
 	for _, f := range report.Findings {

@@ -146,7 +146,7 @@ func (s study) axes(c *plot) {
 	c.Line(left, top, left, height-bottom, frame)
 	c.Line(left, height-bottom, width-right, height-bottom, frame)
 	c.Text((left+width-right)/2, height-bottom+38, "middle", "", "clock time, hours and minutes")
-	c.Turned(24, float64(top+height-bottom)/2, -90, "", "temperature, "+c.p.scale().String())
+	c.Turned(24, float64(top+height-bottom)/2, -90, "", "temperature, "+c.p.Scale().String())
 }
 
 // legend names the lines in columns above the plot.

@@ -18,21 +18,12 @@ type page struct{ sheet.Sheet }
 
 func newPage(w io.Writer, us bool) *page { return &page{sheet.Sheet{W: w, US: us}} }
 
-func (s *page) scale() units.Scale {
-	if s.US {
-		return units.FahrenheitScale
-	}
-	return units.CelsiusScale
-}
-
-func (s *page) temperature(t units.Temperature) string { return t.Text(s.scale(), 1) }
-
 // limit is a temperature to reach or to stay below, to a hundredth: 180 °F is 82.22 °C, and a core at 82.20 °C is not there.
-func (s *page) limit(t units.Temperature) string { return t.Text(s.scale(), 2) }
+func (s *page) limit(t units.Temperature) string { return t.Text(s.Scale(), 2) }
 
 // bare is a core's reading without its unit, cut: 179.97 never looks like 180.
 func (s *page) bare(t units.Temperature) string {
-	return t.In(s.scale(), 4).RoundFloor(1).StringFixed(1)
+	return t.In(s.Scale(), 4).RoundFloor(1).StringFixed(1)
 }
 
 func (s *page) mass(m units.Mass) string {
@@ -97,20 +88,13 @@ func (d day) clock(at time.Duration) string {
 	return fmt.Sprintf("%02d:%02d%s", t/time.Hour, t%time.Hour/time.Minute, days)
 }
 
-func (s *page) change(c units.TemperatureChange) string {
-	if s.US {
-		return units.Text(c, units.FahrenheitDegrees, 0)
-	}
-	return units.Text(c, units.Kelvins, 0)
-}
-
 // degrees is a temperature as a number to draw.
 func (s *page) degrees(t units.Temperature) float64 {
-	f, _ := t.In(s.scale(), 3).Float64()
+	f, _ := t.In(s.Scale(), 3).Float64()
 	return f
 }
 
 // tens is a temperature cut to whole tens of degrees.
 func (s *page) tens(t units.Temperature) int { return 10 * int(math.Floor(s.degrees(t)/10)) }
 
-func (s *page) whole(degrees float64) string { return fmt.Sprintf("%.0f %s", degrees, s.scale()) }
+func (s *page) whole(degrees float64) string { return fmt.Sprintf("%.0f %s", degrees, s.Scale()) }

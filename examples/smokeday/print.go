@@ -56,7 +56,7 @@ func (s study) printTimetable(p *page) {
 		stage := s.schedule.Stages[e.Stage]
 		switch e.Event {
 		case smoke.Begin:
-			p.Line("%s  %-5s  air %s, %s%s", s.clock(e.At), stage.Kind, p.temperature(stage.Air), held(stage.For), s.remarks(stage))
+			p.Line("%s  %-5s  air %s, %s%s", s.clock(e.At), stage.Kind, p.Temperature(stage.Air), held(stage.For), s.remarks(stage))
 		default:
 			p.Line("%s         %s", s.clock(e.At), e.Event)
 		}
@@ -136,6 +136,6 @@ func (s study) printBelief(p *page) {
 			return
 		}
 		below, _ := air.Sub(core)
-		p.Line("At %s the air stood at %s and the coldest core at %s, %s below it.", s.clock(from+later), p.temperature(air), p.temperature(core), p.change(below))
+		p.Line("At %s the air stood at %s and the coldest core at %s, %s below it.", s.clock(from+later), p.Temperature(air), p.Temperature(core), p.Change(below, 0))
 	}
 }

@@ -145,10 +145,10 @@ func (s study) printKeep(p *page) {
 		who = "Only once a hold is met is it kept"
 	}
 	if k.Days == 0 {
-		p.Line("- %s, %s: frozen, tonight; open the pack before it thaws, and until it is eaten hold it at or below %s %s.", who, k.Pack, p.temperature(k.AtMost), p.From(k.Temperature.Citation))
+		p.Line("- %s, %s: frozen, tonight; open the pack before it thaws, and until it is eaten hold it at or below %s %s.", who, k.Pack, p.Temperature(k.AtMost), p.From(k.Temperature.Citation))
 		return
 	}
-	p.Line("- %s, %s: at or below %s %s, for at most %d days %s; what is to last longer is frozen tonight.", who, k.Pack, p.temperature(k.AtMost),
+	p.Line("- %s, %s: at or below %s %s, for at most %d days %s; what is to last longer is frozen tonight.", who, k.Pack, p.Temperature(k.AtMost),
 		p.From(k.Temperature.Citation), k.Days, p.From(k.Time.Citation))
 }
 

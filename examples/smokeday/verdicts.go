@@ -65,7 +65,7 @@ func (s study) printDue(p *page, step smoke.CoolingTook) {
 	last, _ := s.cores[step.Probe].Series.Last()
 	left := step.Step.Within - step.Took
 	if step.Verdict == smoke.CannotTell && step.Took > 0 && left > 0 && last.Value.Above(step.Step.To) {
-		p.Line("    the record ends on the way, at %s: be there by %s", p.temperature(last.Value), s.clock((last.At + left).Truncate(time.Minute)))
+		p.Line("    the record ends on the way, at %s: be there by %s", p.Temperature(last.Value), s.clock((last.At + left).Truncate(time.Minute)))
 	}
 }
 
@@ -73,7 +73,7 @@ func (s study) printListeria(p *page) {
 	l := s.listeria
 	p.Heading("Listeria, to explain and never to decide")
 	p.Line("By heat alone the record of the coldest probe comes to %s at %s. For a 6-log reduction in moist food, one in a million left, %s there are published %s.",
-		minutesAt(l.Equivalent), p.temperature(l.Reference), minutesAt(l.SixLog), p.From(l.Citation))
+		minutesAt(l.Equivalent), p.Temperature(l.Reference), minutesAt(l.SixLog), p.From(l.Citation))
 	p.Line("THAT IS NO PASS, whatever the figure:")
 	for _, c := range l.Cautions {
 		p.Line("- %s %s", c.Text, p.From(c.Citation))

@@ -7,6 +7,7 @@ import (
 	"io"
 	"strings"
 
+	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
 
@@ -26,6 +27,25 @@ func (s *Sheet) Heading(text string) {
 
 // Line prints one line.
 func (s *Sheet) Line(format string, a ...any) { fmt.Fprintf(s.W, format+"\n", a...) }
+
+// Scale is that of the temperatures printed.
+func (s *Sheet) Scale() units.Scale {
+	if s.US {
+		return units.FahrenheitScale
+	}
+	return units.CelsiusScale
+}
+
+// Temperature prints to the tenth.
+func (s *Sheet) Temperature(t units.Temperature) string { return t.Text(s.Scale(), 1) }
+
+// Change prints a difference of temperatures to so many places.
+func (s *Sheet) Change(c units.TemperatureChange, places int32) string {
+	if s.US {
+		return units.Text(c, units.FahrenheitDegrees, places)
+	}
+	return units.Text(c, units.Kelvins, places)
+}
 
 // From is the mark of a citation: its number in the list at the end, and a word where it was not read.
 func (s *Sheet) From(c cite.Citation) string {
