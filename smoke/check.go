@@ -62,6 +62,9 @@ func (c Claim) coreFindings(limit CoreLimit) (all []RecipeFinding) {
 				break
 			}
 		}
+		if tenth := limit.AtLeast.Text(units.CelsiusScale, 1); core.Known.Text == "" && c.Core.Value.Text(units.CelsiusScale, 1) == tenth {
+			core.Known = cite.Caution{Text: "the same rule in tenths of a degree, " + tenth + "; where it is printed in both scales the warmer figure counts", Citation: limit.Citation}
+		}
 		all = append(all, core)
 	}
 	hold := RecipeFinding{What: "hold", Published: units.Lasting(limit.Hold), Citation: limit.Citation}

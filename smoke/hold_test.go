@@ -156,6 +156,13 @@ func TestShortByAHairIsShown(t *testing.T) {
 	a, err := Check(Claim{Method: HotSmoke, Core: units.State(units.Fahrenheit(179.999)), Hold: units.State(30 * time.Minute)})
 	require.NoError(t, err)
 	require.Equal(t, "core: 179.999 °F (82.222 °C) stated, 180.000 °F (82.222 °C) published, short by 0.001000 °F (0.000556 K)", a.Findings[0].String())
+	// The rule's own Celsius print, 82.2: short by the hair that its rounding is, and told why.
+	for core, known := range map[units.Temperature]bool{units.Celsius(82.2): true, units.Celsius(82.1): false} {
+		a, err = Check(Claim{Method: HotSmoke, Core: units.State(core), Hold: units.State(30 * time.Minute)})
+		require.NoError(t, err)
+		require.Equal(t, Short, a.Findings[0].Kind)
+		require.Equal(t, known, strings.Contains(a.Findings[0].Known.Text, "the same rule in tenths of a degree, 82.2 °C"))
+	}
 	require.Contains(t, CeilingError{Limit: units.Fahrenheit(180), Ceiling: hair, Air: units.Fahrenheit(225)}.Error(), "179.996 °F (82.220 °C); the core must reach 180.000 °F (82.222 °C)")
 }
 
