@@ -199,7 +199,16 @@ func TestTieSubstanceWarns(t *testing.T) {
 	y, err := TieSubstance(raw.Proximate, smoked.Proximate)
 	require.NoError(t, err)
 	require.Len(t, y.Cautions, 2)
+	require.Contains(t, y.Cautions[1].Text, "grew heavier")
 	require.Greater(t, y.Difference, units.One)
+
+	// A piece that took up a tenth of its weight in water holds less of everything: the yield is 110 % by all three.
+	plump := Proximate{Water: 70 * units.Percent, Protein: 20 * units.Percent, Fat: 8 * units.Percent, Ash: 2 * units.Percent}
+	y, err = TieSubstance(Proximate{Water: 67 * units.Percent, Protein: 22 * units.Percent, Fat: 88 * units.PerMille, Ash: 22 * units.PerMille}, plump)
+	require.NoError(t, err)
+	require.Equal(t, []units.Ratio{110 * units.Percent, 110 * units.Percent, 110 * units.Percent}, []units.Ratio{y.Protein, y.DryMatter, y.Fat})
+	require.Len(t, y.Cautions, 1)
+	require.Contains(t, y.Cautions[0].Text, "grew heavier")
 
 	// At 5 % the estimates still agree, one step above they do not.
 	product := Proximate{Water: 60 * units.Percent, Protein: 25 * units.Percent, Fat: 10 * units.Percent, Ash: 5 * units.Percent}

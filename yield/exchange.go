@@ -55,7 +55,7 @@ func (m Makeup) ToWeight(salt, final units.Mass) (Exchange, error) {
 // ToMoisture returns the exchange that brings a piece to a moisture after it took up this much salt, where all
 // that is lost is water: the final mass is (1 + gain − water)/(1 − moisture) of the raw, all as shares of the raw. The
 // water kept rounds down, by less than 1/16 ng: the moisture is never above what was asked. The moisture must lie in 0 to
-// less than 100 % and not above that of the salted piece; otherwise a RangeError.
+// less than 100 % and not above that of the salted piece, which must hold more than water; otherwise a RangeError.
 func (m Makeup) ToMoisture(salt units.Mass, moisture units.Ratio) (Exchange, error) {
 	with, err := m.salted(salt)
 	if err != nil {
@@ -64,7 +64,11 @@ func (m Makeup) ToMoisture(salt units.Mass, moisture units.Ratio) (Exchange, err
 	if err := units.Check("moisture", moisture, 0, units.One-1); err != nil {
 		return Exchange{}, err
 	}
-	water, fits := scaled(with.Salt+with.Protein+with.Fat+with.Ash, moisture, units.One-moisture)
+	solids := with.Salt + with.Protein + with.Fat + with.Ash
+	if solids == 0 {
+		return Exchange{}, nothingDry("salt, protein, fat and ash")
+	}
+	water, fits := scaled(solids, moisture, units.One-moisture)
 	if !fits || water > with.Water {
 		return Exchange{}, tooMoist(with, moisture)
 	}
@@ -74,7 +78,8 @@ func (m Makeup) ToMoisture(salt units.Mass, moisture units.Ratio) (Exchange, err
 // ToMoistureAndSalt returns the exchange that brings a piece to a moisture and a water phase salt at once: the
 // salt that it must take up and the water it must lose, all else staying. Both targets are shares above 0 that leave room
 // for the rest of the fish. Salt rounds up and water down, each by at most a few 1/16 ng: never less salt nor more
-// moisture than asked. A piece that is saltier or drier already, or targets above 100 % together, are a RangeError.
+// moisture than asked. A piece that is saltier or drier already or holds no protein, fat or ash, or targets above 100 %
+// together, are a RangeError.
 func (m Makeup) ToMoistureAndSalt(moisture, waterPhaseSalt units.Ratio) (Exchange, error) {
 	if _, err := m.Total(); err != nil {
 		return Exchange{}, err
@@ -87,7 +92,11 @@ func (m Makeup) ToMoistureAndSalt(moisture, waterPhaseSalt units.Ratio) (Exchang
 	}
 	// With N of protein, fat and ash, water and salt together are A = N·M/(1 − M − T), and the salt is T·A of them: the
 	// same as k = T/(1−T)·M/(1−M), gain = (k·(1−w0) − s0)/(1−k) for a fish of 1.
-	phase, fits := scaled(m.Protein+m.Fat+m.Ash, moisture, units.One-moisture-waterPhaseSalt)
+	rest := m.Protein + m.Fat + m.Ash
+	if rest == 0 {
+		return Exchange{}, nothingDry("protein, fat and ash")
+	}
+	phase, fits := scaled(rest, moisture, units.One-moisture-waterPhaseSalt)
 	if !fits {
 		return Exchange{}, tooMoist(m, moisture)
 	}
@@ -105,6 +114,11 @@ func (m Makeup) ToMoistureAndSalt(moisture, waterPhaseSalt units.Ratio) (Exchang
 // salted is the piece with more salt, checked.
 func (m Makeup) salted(salt units.Mass) (Makeup, error) {
 	return m.Plus(Makeup{Salt: salt})
+}
+
+// nothingDry refuses a piece that has nothing to hold its water: no target tells how much to keep.
+func nothingDry(of string) error {
+	return units.RangeError{What: of + " of the piece", Got: units.Mass(0).String(), Low: "more than 0 g"}
 }
 
 func tooMoist(m Makeup, moisture units.Ratio) error {

@@ -2,6 +2,7 @@ package yield
 
 import (
 	"math"
+	"math/big"
 	"math/rand"
 	"testing"
 
@@ -133,10 +134,10 @@ func TestTargetsAreMetOnTheSafeSide(t *testing.T) {
 	require.Greater(t, met, 100)
 }
 
-// less reports part < share·whole.
+// less reports part < share·whole, exactly: the products are compared, and nothing is rounded.
 func less(part, whole units.Mass, share units.Ratio) bool {
-	floor, _ := scaled(whole, share, units.One)
-	return part < floor
+	return new(big.Int).Mul(big.NewInt(int64(part)), big.NewInt(int64(units.One))).
+		Cmp(new(big.Int).Mul(big.NewInt(int64(whole)), big.NewInt(int64(share)))) < 0
 }
 
 func moistureOf(share units.Ratio, total units.Mass) units.Mass {
@@ -268,7 +269,13 @@ func TestTargetsAreRefused(t *testing.T) {
 		"no moisture asked":           func() (Exchange, error) { return raw.ToMoistureAndSalt(0, 3*units.Percent) },
 		"nothing but brine":           func() (Exchange, error) { return raw.ToMoistureAndSalt(60*units.Percent, 40*units.Percent) },
 		"moister and saltier":         func() (Exchange, error) { return raw.ToMoistureAndSalt(75*units.Percent, 3*units.Percent) },
-		"nearly nothing but brine":    func() (Exchange, error) { return raw.ToMoistureAndSalt(60*units.Percent, 40*units.Percent-1) },
+		"no fish at all":              func() (Exchange, error) { return Makeup{}.ToMoisture(0, 60*units.Percent) },
+		"nothing but water":           func() (Exchange, error) { return Makeup{Water: units.Kilogram}.ToMoisture(0, 60*units.Percent) },
+		"no fish to salt":             func() (Exchange, error) { return Makeup{}.ToMoistureAndSalt(60*units.Percent, 35*units.PerMille) },
+		"nothing but water to salt": func() (Exchange, error) {
+			return Makeup{Water: units.Kilogram}.ToMoistureAndSalt(60*units.Percent, 35*units.PerMille)
+		},
+		"nearly nothing but brine": func() (Exchange, error) { return raw.ToMoistureAndSalt(60*units.Percent, 40*units.Percent-1) },
 	} {
 		_, err := f()
 		require.ErrorIs(t, err, units.ErrRange, name)

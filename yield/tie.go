@@ -74,7 +74,7 @@ func TieSubstance(raw, product Proximate) (TieYield, error) {
 		})
 	}
 	if largest > units.One {
-		y.Cautions = append(y.Cautions, cite.Caution{Text: "an estimate is above 100 %: the fish cannot have gained that substance", Citation: tieMethod})
+		y.Cautions = append(y.Cautions, cite.Caution{Text: "an estimate is above 100 %: the piece grew heavier, by water or salt that it took up, or that substance was lost after all", Citation: tieMethod})
 	}
 	return y, nil
 }
