@@ -23,7 +23,7 @@ func TestDemo(t *testing.T) {
 		"Invented for demonstration", "a residual of -1.42 %", "716.43 g     1.15 g   213.17 g    58.47 g    10.78 g   1,000.00 g",
 		"965.00 g + 0.00 g salt − 910.00 g = 55.00 g lost", "25.15 g/(25.15 g + 468.43 g) = 5.096 %", "left over: 0 g",
 		"(1.5096 % of raw)", "(74.67 % of raw)", "by the scales 77.2 %", "fish factors 4.27 and 9.02", "servings in the fillet: 6.8",
-		"CAUTIONS", "the three estimates differ by 16.1 %", "at or below 38 °F", "NDB 15081 (read)",
+		"CAUTIONS", "the three estimates differ by 16.1 %", "at or below 38 °F", "salt rubbed on is not salt taken up", "NDB 15081 (read)",
 	} {
 		require.True(t, strings.Contains(metric, want), "missing: %s", want)
 	}
@@ -48,7 +48,21 @@ func TestBelowTheLimitIsSaid(t *testing.T) {
 	require.Contains(t, out, "BELOW that limit")
 	require.NotContains(t, out, "that TARGET is below")
 	out = printed(t, "-in", demo(t, `"waterPhaseSalt": "3.5 %"`, `"waterPhaseSalt": "3.49 %"`))
+	require.Contains(t, out, "3.49 % water phase salt: take up")
 	require.Contains(t, out, "that TARGET is below the limit, 3.5 %")
+
+	// A hair below the limit is not told as the limit: 17.273 g of salt in 493.58 g of salt and water is 3.49953 %.
+	out = printed(t, "-in", demo(t, `"salt": "24 g"`, `"salt": "16.12 g"`))
+	require.Contains(t, out, "this fillet: 3.49 %;")
+	require.Contains(t, out, "BELOW that limit")
+}
+
+// Nothing that the file does not say is said of it: an analysis is not called invented, and samples nobody counted are not 0.
+func TestSaysOnlyWhatIsKnown(t *testing.T) {
+	require.NotContains(t, printed(t), "(invented)")
+	out := printed(t, "-in", demo(t, "15081", "15082"))
+	require.NotContains(t, out, "0 samples")
+	require.Contains(t, out, "by a row whose number of samples is not known")
 }
 
 // TestBroken: one clear message naming the field or the line, and nothing printed before it.

@@ -1,6 +1,8 @@
 package main
 
 import (
+	"fmt"
+
 	"example.org/lakelarder/brine"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -12,6 +14,11 @@ var (
 	uncertain = cite.Caution{
 		Text:     "worked out from one row of a table and from scales, not measured: it decides nothing. Keep smoked fish at or below 38 °F, or frozen, whatever the figures say",
 		Citation: cite.Citation{Where: "a computed salt content is an estimate", Basis: cite.Practice},
+	}
+	// What makes the water phase salt come out too high: all of it on the side that could hurt.
+	flattered = cite.Caution{
+		Text:     "the water phase salt can be lower than printed: salt rubbed on is not salt taken up, salt that drips off is counted as kept, and the thickest part of a fillet holds less than its mean",
+		Citation: uncertain.Citation,
 	}
 )
 
@@ -25,7 +32,7 @@ func (w walk) print(s *page) {
 	w.printTarget(s)
 	w.printTied(s)
 	w.printServing(s)
-	s.Warn(uncertain)
+	s.Warn(uncertain, flattered)
 	s.Close()
 }
 
@@ -98,12 +105,13 @@ func (w walk) printTarget(s *page) {
 	after, _ := w.raw.After(w.target)
 	wps, _ := w.final.WaterPhaseSalt()
 	s.Heading("What the target takes")
-	s.Line("%s moisture and %s water phase salt: take up %s of salt (%s of raw), lose %s of water, to %s (%s of raw)", percent(w.Target.Moisture, 1), percent(w.Target.WaterPhaseSalt, 1),
+	s.Line("%v moisture and %v water phase salt: take up %s of salt (%s of raw), lose %s of water, to %s (%s of raw)", w.Target.Moisture, w.Target.WaterPhaseSalt,
 		s.mass(w.target.Gained.Salt), percent(ratio(w.target.Gained.Salt, total(w.raw)), 4), s.mass(w.target.Lost.Water), s.mass(total(after)), percent(ratio(total(after), total(w.raw)), 2))
 	if w.Target.WaterPhaseSalt < limit.Least {
 		s.Line("that TARGET is below the limit, %s %s", percent(limit.Least, 1), s.From(limit.Citation))
 	}
-	s.Line("this fillet: %s; the strictest published least water phase salt is %s %s", percent(wps, 2), percent(limit.Least, 1), s.From(limit.Citation))
+	// Rounded down: a fillet a hair below the limit is not told as at it.
+	s.Line("this fillet: %s; the strictest published least water phase salt is %s %s", percent(units.FloorTo(wps, units.Percent/100), 2), percent(limit.Least, 1), s.From(limit.Citation))
 	if wps < limit.Least {
 		s.Line("BELOW that limit: it is not cured for keeping; eat it fresh or freeze it")
 	} else {
@@ -128,7 +136,11 @@ func (w walk) printServing(s *page) {
 		units.Text(e.part.Salt, units.Gram, 2))
 	s.Line("energy by the %s, the set for this food; sugar of the cure is not counted", e.factors)
 	if e.omega3 > 0 {
-		s.Line("EPA and DHA %s, if they stay with the fat, by a row of %d samples", units.Text(e.omega3, units.Gram, 2), w.row.OmegaSamples)
+		samples := "whose number of samples is not known"
+		if w.row.OmegaSamples > 0 {
+			samples = fmt.Sprintf("of %d samples", w.row.OmegaSamples)
+		}
+		s.Line("EPA and DHA %s, if they stay with the fat, by a row %s", units.Text(e.omega3, units.Gram, 2), samples)
 	}
 	s.Line("servings in the fillet: %v", units.In(units.FloorTo(ratio(total(w.final), w.Serving), units.One/10), units.One, 1))
 }
