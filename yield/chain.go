@@ -110,7 +110,7 @@ func (s Step) share() Share {
 	if s.Low == 0 && s.High == 0 {
 		return Share{Likely: s.Kept, Low: s.Kept, High: s.Kept}
 	}
-	return Share{Likely: s.Kept, Low: s.Low, High: s.High, Spread: PrintedRange}
+	return Share{Likely: s.Kept, Low: s.Low, High: s.High}
 }
 
 func (s Step) check(number int) error {

@@ -112,7 +112,7 @@ func (r compositionRow) composition() Composition {
 	caution := func(text string) { f.Cautions = append(f.Cautions, cite.Caution{Text: text, Citation: f.Citation}) }
 	for _, c := range calculated {
 		if c.cooked == r.number {
-			f.Cautions = append(f.Cautions, cite.Caution{Text: fmt.Sprintf("calculated from the raw row NDB %05d, not measured: it says nothing of losses in cooking", c.raw), Citation: oneRatio})
+			f.Cautions = append(f.Cautions, cite.Caution{Text: fmt.Sprintf("calculated from the raw row NDB %05d, not measured: it says nothing of losses in cooking", c.raw), Citation: oneRatio(r.release)})
 		}
 	}
 	switch {
@@ -132,7 +132,9 @@ var calculated = [...]struct{ cooked, raw int }{
 	{15082, 15081}, {15086, 15085}, {15204, 15064}, {15209, 15076}, {15211, 15079}, {15212, 15083}, {15219, 15114}, {15223, 15130}, {15241, 15240},
 }
 
-var oneRatio = cite.Citation{Source: cite.USDASR26, Where: "protein, fat and dry matter of both rows in one ratio", Basis: cite.Computed}
+func oneRatio(release cite.Source) cite.Citation {
+	return cite.Citation{Source: release, Where: "protein, fat and dry matter of both rows in one ratio", Basis: cite.Computed}
+}
 
 // few samples earn a caution.
 const few = 4

@@ -250,7 +250,12 @@ func TestCalculatedRows(t *testing.T) {
 		require.NoError(t, err)
 		require.Contains(t, row.Cautions[0].Text, strconv.Itoa(c.raw))
 		require.Zero(t, row.Samples)
+		require.Equal(t, cite.USDASR26, row.Cautions[0].Citation.Source)
 	}
+	// The later release has the sockeye pair anew, again in one ratio: 22.25/26.48, 4.69/5.57 and 27.46/32.67.
+	row, err := FindComposition(15086, cite.USDASR28)
+	require.NoError(t, err)
+	require.Equal(t, cite.USDASR28, row.Cautions[0].Citation.Source)
 	for _, c := range measured {
 		require.Greater(t, difference(c.cooked, c.raw), 5*units.Percent, "%d", c.cooked)
 	}

@@ -13,9 +13,9 @@ type Cuts struct {
 }
 
 // CutAcross returns how a fish of a length is cut into steaks or jar pieces when a share of its length is usable: 65 % as a
-// rule, which is judged and not published, so measure. The tail offcut is shorter than a cut and fills gaps. The cut is a
-// jar's (height less base and headspace, in pints at 1 in the published 3 1/2 in) or about 3/4 in for steaks. Pieces round down. The
-// fish must be 100 mm to 3 m, the cut at least 5 mm and the share 0 to 100 %; otherwise a RangeError.
+// rule, which is judged and not published, so measure. The tail offcut is shorter than a cut and fills gaps. A cut for
+// jars is as long as the jar is high inside less the headspace (the published 3 1/2 in for pints at 1 in of headspace), one for
+// steaks about 3/4 in. Pieces round down. The fish must be 100 mm to 3 m, the cut at least 5 mm and the share 0 to 100 %; otherwise a RangeError.
 func CutAcross(fish units.Length, usable units.Ratio, cut units.Length) (Cuts, error) {
 	if err := units.Check("length of the fish", fish, 100*units.Millimetre, 3*units.Metre); err != nil {
 		return Cuts{}, err

@@ -180,8 +180,8 @@ func ExampleStage() {
 }
 
 func ExampleSpread() {
-	fmt.Println(yield.NoSpread, yield.PrintedRange, yield.StandardDeviation)
-	// Output: none printed printed range standard deviation
+	fmt.Println(yield.NoSpread, yield.PrintedRange, yield.StandardDeviation, yield.JudgedRange)
+	// Output: none printed printed range standard deviation judged range
 }
 
 func ExampleDestination() {

@@ -26,7 +26,7 @@ func TestFindTakesTheLargerPart(t *testing.T) {
 	require.Equal(t, "farmed, male", s.Stock)
 }
 
-func TestFindNeverIsLowerThanAnyShareOfTheSpecies(t *testing.T) {
+func TestFindIsTheLowestShareOrTheLargestPart(t *testing.T) {
 	found := 0
 	for species := Salmon; species <= OtherFish; species++ {
 		for stage := Live; stage <= Gonad; stage++ {

@@ -32,7 +32,7 @@ var byDifference = cite.Citation{Where: "liquid = (whole contents − drained so
 
 // SplitLiquid returns the liquid of a can from the composition and the mass of its whole contents and of its drained solids:
 // content of the liquid = (total − f·drained)/(1 − f), f the drained share. Rounded to the nearest 1e-12. A content that
-// comes out below zero is given as zero and a caution names it: the data can do no better. The cans behind the published
+// comes out below zero is given as zero and a caution names it: the data can do no better. The rows' own cautions stay. The cans behind the published
 // rows are commercial, with salt added; a home jar was not weighed. The solids must be more than nothing and less than
 // the can, and no content above 100 %; otherwise a RangeError.
 func SplitLiquid(whole, drained Composition, can, solids units.Mass) (Liquid, error) {
@@ -43,6 +43,7 @@ func SplitLiquid(whole, drained Composition, can, solids units.Mass) (Liquid, er
 		return Liquid{}, err
 	}
 	l := Liquid{Mass: can - solids, Citation: byDifference}
+	l.Cautions = append(append(l.Cautions, whole.Cautions...), drained.Cautions...)
 	var err error
 	if l.Drained, err = units.RatioOf(solids, can); err != nil {
 		return Liquid{}, err

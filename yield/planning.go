@@ -12,7 +12,7 @@ var planningTable = [...]row{
 	{Salmon, "lake-run", Round, CanningReady, percent(70), judged, ""},
 	{Salmon, "lake-run", Round, SkinOnFillet, percent(57), judged, ""},
 	{Salmon, "lake-run", Round, SkinlessFillet, percent(50), judged, ""},
-	{Salmon, "lake-run, ripe hen", Round, Gutted, between(75, 82), judged, "judged from the largest published share of belly contents, 25 %"},
+	{Salmon, "lake-run, ripe hen", Round, Gutted, judgedBetween(75, 82), judged, "judged from the largest published share of belly contents, 25 %"},
 }
 
 const notMeasured = "a planning default for lake-run salmon, judged and not measured: weigh your own fish and use that"

@@ -1,6 +1,8 @@
 package yield
 
 import (
+	"math"
+
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -78,7 +80,7 @@ func Servings(pack units.Mass, drained units.Ratio, serving units.Mass) (JarServ
 	}
 	servings, fits := scaled(units.One, solids, serving)
 	if !fits {
-		return JarServings{}, units.RangeError{What: "servings in " + solids.String(), Got: "more than a ratio can hold"}
+		return JarServings{}, units.RangeError{What: "servings in " + solids.String(), Got: "more than a ratio can hold", High: units.Ratio(math.MaxInt64).String()}
 	}
 	return JarServings{Drained: solids, Liquid: liquid, Servings: servings}, nil
 }

@@ -90,6 +90,20 @@ func TestLiquidBelowNothingIsSaid(t *testing.T) {
 	require.False(t, l.Sodium.Given || l.DHA.Given || l.Lost.Omega3.Given || l.Lost.Sodium.Given)
 }
 
+// What is wrong with a row is wrong with the liquid worked out from it: no samples known, EPA and DHA of two.
+func TestLiquidKeepsTheCautionsOfItsRows(t *testing.T) {
+	whole, err := FindComposition(15181, cite.USDASR26)
+	require.NoError(t, err)
+	drained, err := FindComposition(15182, cite.USDASR26)
+	require.NoError(t, err)
+	l, err := SplitLiquid(whole, drained, 454*units.Gram, 369*units.Gram)
+	require.NoError(t, err)
+	require.NotEmpty(t, whole.Cautions)
+	require.NotEmpty(t, drained.Cautions)
+	require.Subset(t, l.Cautions, whole.Cautions)
+	require.Subset(t, l.Cautions, drained.Cautions)
+}
+
 func TestSplitLiquidRefuses(t *testing.T) {
 	c, err := FindComposition(15253, cite.USDASR26)
 	require.NoError(t, err)

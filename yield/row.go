@@ -39,6 +39,13 @@ func between(low, high float64) figure {
 	return figure{likely: (pct(low) + pct(high)) / 2, low: pct(low), high: pct(high), spread: PrintedRange}
 }
 
+// judgedBetween is a range that nobody printed.
+func judgedBetween(low, high float64) figure {
+	f := between(low, high)
+	f.spread = JudgedRange
+	return f
+}
+
 // conversion is a printed conversion factor, the earlier mass for the later: the share is its inverse.
 func conversion(factor float64) figure {
 	f := figure{factor: pct(100 * factor)}

@@ -31,9 +31,10 @@ const (
 	NoSpread          Spread = iota // Low and High equal Likely: nothing is known of how fish differ
 	PrintedRange                    // Low and High are printed, Likely is their middle
 	StandardDeviation               // Low and High lie one standard deviation from the mean: one fish in three lies outside
+	JudgedRange                     // as PrintedRange, but judged: nobody printed Low and High
 )
 
-// String is the kind in words: "none printed", "printed range", "standard deviation".
+// String is the kind in words: "none printed", "printed range", "standard deviation", "judged range".
 func (s Spread) String() string {
 	switch s {
 	case NoSpread:
@@ -42,6 +43,8 @@ func (s Spread) String() string {
 		return "printed range"
 	case StandardDeviation:
 		return "standard deviation"
+	case JudgedRange:
+		return "judged range"
 	}
 	return "unknown spread"
 }

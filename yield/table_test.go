@@ -56,7 +56,7 @@ func checkFigures(t *testing.T, r printed.Row, s Share) {
 	in := func(share units.Ratio) float64 { return units.Float(share, units.Percent) }
 	switch {
 	case r.Has("low_percent"):
-		require.Equal(t, PrintedRange, s.Spread)
+		require.Equal(t, map[string]Spread{"table": PrintedRange, "default": JudgedRange}[r.Text("use")], s.Spread)
 		printed.WithinFloat(t, r, "low_percent", in(s.Low))
 		printed.WithinFloat(t, r, "high_percent", in(s.High))
 		require.Equal(t, s.Likely-s.Low, s.High-s.Likely)

@@ -37,3 +37,12 @@ func total(m yield.Makeup) units.Mass {
 }
 
 func percent(r units.Ratio, places int32) string { return units.Text(r, units.Percent, places) }
+
+// saltiness is a water phase salt rounded down: a fillet a hair below a limit is not told as at it.
+func saltiness(wps units.Ratio, places int32) string {
+	step := units.Percent
+	for n := int32(0); n < places; n++ {
+		step /= 10
+	}
+	return percent(units.FloorTo(wps, step), places)
+}

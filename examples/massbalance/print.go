@@ -67,7 +67,7 @@ func (w walk) printSteps(s *page) {
 func (w walk) shares(s *page, name string, m yield.Makeup) {
 	moisture, _ := m.Moisture()
 	wps, _ := m.WaterPhaseSalt()
-	s.Line("%-22s %12s %12s %12s %12s", name, percent(moisture, 3), percent(ratio(m.Salt, total(m)), 3), percent(wps, 3), percent(ratio(total(m), total(w.raw)), 3))
+	s.Line("%-22s %12s %12s %12s %12s", name, percent(moisture, 3), percent(ratio(m.Salt, total(m)), 3), saltiness(wps, 3), percent(ratio(total(m), total(w.raw)), 3))
 }
 
 // ratio is part/whole of masses that were checked when they were worked out.
@@ -84,7 +84,7 @@ func (w walk) printByHand(s *page) {
 			s.mass(total(st.after)), s.mass(total(x.Lost)), s.mass(x.Lost.Protein), s.mass(x.Lost.Fat))
 		s.Line("  water %s − %s = %s", s.mass(st.before.Water), s.mass(x.Lost.Water), s.mass(st.after.Water))
 		wps, _ := st.after.WaterPhaseSalt()
-		s.Line("  water phase salt %s/(%s + %s) = %s", s.mass(st.after.Salt), s.mass(st.after.Salt), s.mass(st.after.Water), percent(wps, 3))
+		s.Line("  water phase salt %s/(%s + %s) = %s", s.mass(st.after.Salt), s.mass(st.after.Salt), s.mass(st.after.Water), saltiness(wps, 3))
 	}
 }
 
@@ -110,8 +110,7 @@ func (w walk) printTarget(s *page) {
 	if w.Target.WaterPhaseSalt < limit.Least {
 		s.Line("that TARGET is below the limit, %s %s", percent(limit.Least, 1), s.From(limit.Citation))
 	}
-	// Rounded down: a fillet a hair below the limit is not told as at it.
-	s.Line("this fillet: %s; the strictest published least water phase salt is %s %s", percent(units.FloorTo(wps, units.Percent/100), 2), percent(limit.Least, 1), s.From(limit.Citation))
+	s.Line("this fillet: %s; the strictest published least water phase salt is %s %s", saltiness(wps, 2), percent(limit.Least, 1), s.From(limit.Citation))
 	if wps < limit.Least {
 		s.Line("BELOW that limit: it is not cured for keeping; eat it fresh or freeze it")
 	} else {
