@@ -27,7 +27,7 @@ func TestDemo(t *testing.T) {
 		"salt   8 3/4 oz", "VERDICT: within", "(HOT-160-PNW) [35]: met", "for 46 min without a break",
 		"43 lb 12 oz of raw fish, 77 % of it eaten: 33 lb 11 oz", "185 servings", "VERDICT of the recorded run: met", "takes 9 pint regular jars", "55 fish kept, at most 37 held",
 		"peak 37 held before eating", "185, for 22 canner loads", "BATCH SHEET, FISH CAUGHT IN WEEK 36", "CAUTIONS",
-		"193 of 14 oz raw", "cans drain to 76.6 % of pink salmon", "together 55 fish", "VERDICT with the expected catch: feasible", "week  0  days 2  expected 14, possible 24: keep 12",
+		"to 38.0 °F or below: no record here shows that", "together, by the lower figures, about ", "193 of 14 oz raw", "cans drain to 76.6 % of pink salmon", "together 55 fish", "VERDICT with the expected catch: feasible", "week  0  days 2  expected 14, possible 24: keep 12",
 		"\n   0  11 oooooooooooo  kept 12\n", "lids            185, new for every jar", "canned or cured within 1 day", "fillets for 1 bag, 1 lb raw: 1/2 oz salt, 1 oz sugar", "the local rules decide",
 		"caught in week  0: 11 fish, 62 lb 1 oz whole: 39 jars in 5 loads, 7 bags", "(recalled: check the print before relying on it)",
 	} {

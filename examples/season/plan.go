@@ -85,7 +85,7 @@ func (s season) printStages(p *page, title string, batches []batch, to yield.Sta
 	return all, nil
 }
 
-// printJars returns how many jars there are, the last one partly full.
+// printJars returns how many jars are packed full; what does not fill one is none.
 func (s season) printJars(p *page, packed units.Mass) int64 {
 	p.Heading("Jars")
 	full := int64(packed / s.packPerJar)

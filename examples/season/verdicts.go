@@ -134,7 +134,7 @@ func (s season) printFood(p *page, jars int64, fillets yield.Estimate, cold, hot
 	} else {
 		p.Line("smoked   not counted: the record does not show that the core was hot enough for long enough")
 	}
-	p.Line("together at least %s: %d servings of %s, %d for each of %d people",
+	p.Line("together, by the lower figures, about %s: %d servings of %s, %d for each of %d people",
 		p.mass(together), together/s.serving, p.mass(s.serving), int64(together/s.serving)/int64(s.people), s.people)
 	return nil
 }
@@ -150,6 +150,7 @@ func (s season) printSmoked(p *page, fillets yield.Estimate) (units.Mass, error)
 	if err != nil {
 		return 0, err
 	}
-	p.Line("smoked   %s to %s, after a loss of %s to %s %s", p.mass(low), p.mass(high), s.lossLow, s.lossHigh, p.From(lost))
+	p.Line("smoked   %s to %s, after a loss of %s to %s %s, if it was cooled at once\n         to %s or below: no record here shows that", p.mass(low), p.mass(high), s.lossLow, s.lossHigh, p.From(lost),
+		p.Temperature(units.Fahrenheit(38)))
 	return low, nil
 }
