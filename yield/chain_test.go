@@ -124,6 +124,8 @@ func TestAfterRefuses(t *testing.T) {
 		"later keeps more":       {{From: Round, To: Headed, Likely: 89 * units.Percent}, gutted},
 		"earlier has no figure":  {gutted, {From: Round, To: Bled}},
 		"counts from other fish": {{From: Live, To: Headed, Likely: units.Percent}, gutted},
+		"a part of one gutted":   {{From: Round, To: Viscera, Likely: 12 * units.Percent}, gutted},
+		"gutted after a part":    {{From: Round, To: Gonad, Likely: units.Percent}, {From: Round, To: Viscera, Likely: 12 * units.Percent}},
 		"negative":               {{From: Round, To: Headed, Likely: -1}, gutted},
 	} {
 		_, err := c[0].After(c[1])

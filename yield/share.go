@@ -76,10 +76,16 @@ func (s Share) Of(mass units.Mass) (Estimate, error) {
 
 // After returns the share that the step from before to s keeps, where both count from the same stage: a
 // headed share of 75 % after a gutted one of 88 % keeps 75/88. Likely figures alone, rounded to the
-// nearest 1e-12. Another From, or a before not above zero or below s, is a RangeError.
+// nearest 1e-12. Another From, a before not above zero or below s, or a part (Stage.IsPart), which no step keeps, is a
+// RangeError. Whether the two are of one species and stock is for the caller to see.
 func (s Share) After(before Share) (units.Ratio, error) {
 	if s.From != before.From {
 		return 0, units.RangeError{What: "stage that the earlier share counts from", Got: before.From.String(), Low: s.From.String(), High: s.From.String()}
+	}
+	for _, part := range [...]Share{s, before} {
+		if part.To.IsPart() {
+			return 0, units.RangeError{What: "stage", Got: part.To.String() + ", a part taken off", Low: Live.String(), High: Salted.String()}
+		}
 	}
 	if before.Likely <= 0 || s.Likely < 0 || before.Likely < s.Likely {
 		return 0, units.RangeError{What: "share at " + before.To.String(), Got: before.Likely.String(), Low: s.Likely.String(), High: units.One.String()}
