@@ -16,7 +16,7 @@ type input struct {
 	Fillet     fillet
 	Steps      []weighing
 	Target     target
-	Laboratory yield.Proximate // of the finished fillet
+	Laboratory yield.Proximate // of the finished fillet; left out where there is none
 	Serving    units.Mass
 }
 
@@ -39,6 +39,9 @@ type target struct {
 	Moisture       units.Ratio
 	WaterPhaseSalt units.Ratio
 }
+
+// analysed reports whether a laboratory's analysis was given.
+func (i input) analysed() bool { return i.Laboratory != yield.Proximate{} }
 
 func load(path string) (input, error) {
 	var i input

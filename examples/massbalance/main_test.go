@@ -66,6 +66,14 @@ func TestSaysOnlyWhatIsKnown(t *testing.T) {
 	require.Contains(t, out, "by a row whose number of samples is not known")
 }
 
+// Few households have an analysis: without one the rest is told.
+func TestWithoutAnAnalysis(t *testing.T) {
+	out := printed(t, "-in", demo(t, `"laboratory": {"water": "60.4 %", "protein": "27.9 %", "fat": "7.4 %", "ash": "4.6 %"},`, ""))
+	require.NotContains(t, out, "WHAT AN ANALYSIS SAYS")
+	require.Contains(t, out, "WHAT A SERVING HOLDS")
+	require.Contains(t, out, "this fillet: ")
+}
+
 // TestBroken: one clear message naming the field or the line, and nothing printed before it.
 func TestBroken(t *testing.T) {
 	for _, c := range []struct{ old, new, message string }{

@@ -30,7 +30,9 @@ func (w walk) print(s *page) {
 	w.printByHand(s)
 	w.printWhere(s)
 	w.printTarget(s)
-	w.printTied(s)
+	if w.analysed() {
+		w.printTied(s)
+	}
 	w.printServing(s)
 	s.Warn(uncertain, flattered)
 	s.Close()

@@ -55,8 +55,10 @@ func (i input) walk() (walk, error) {
 	if w.target, err = w.raw.ToMoistureAndSalt(i.Target.Moisture, i.Target.WaterPhaseSalt); err != nil {
 		return walk{}, fmt.Errorf("target: %w", err)
 	}
-	if w.tied, err = yield.TieSubstance(w.row.Proximate, i.Laboratory); err != nil {
-		return walk{}, fmt.Errorf("laboratory: %w", err)
+	if i.analysed() {
+		if w.tied, err = yield.TieSubstance(w.row.Proximate, i.Laboratory); err != nil {
+			return walk{}, fmt.Errorf("laboratory: %w", err)
+		}
 	}
 	if err := w.serve(); err != nil {
 		return walk{}, fmt.Errorf("serving: %w", err)
