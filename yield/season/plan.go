@@ -47,8 +47,8 @@ func (p *Plan) add(week int) {
 	p.Peak.Preserved = max(p.Peak.Preserved, w.Held.Preserved)
 }
 
-// Feasible reports whether there is enough to eat in every week.
-func (p Plan) Feasible() bool { return len(p.Short) == 0 }
+// Feasible reports whether there is enough to eat in every week; of no plan, the zero Plan, it is false.
+func (p Plan) Feasible() bool { return len(p.Weeks) > 0 && len(p.Short) == 0 }
 
 // Fish returns how many fish are kept on all trips together.
 func (p Plan) Fish() int {
@@ -97,8 +97,11 @@ func (p Plan) EatenWithin(keeping time.Duration) units.Mass {
 }
 
 // String says whether the year can be held; if not, how many weeks are short, the first of them, and the most that can be eaten. Week 0
-// is the first.
+// is the first. "no plan" for the zero Plan.
 func (p Plan) String() string {
+	if len(p.Weeks) == 0 {
+		return "no plan"
+	}
 	var b strings.Builder
 	if p.Feasible() {
 		fmt.Fprintf(&b, "feasible: %d fish kept, at most %d held", p.Fish(), p.Peak.All)

@@ -167,8 +167,11 @@ func TestSteady(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, 99*units.Percent, share)
 	require.Equal(t, 99, p.Fish())
-	_, _, err = season.Steady(season.Year{})
+	share, p, err = season.Steady(season.Year{})
 	require.ErrorIs(t, err, units.ErrRange)
+	require.Zero(t, share)
+	require.False(t, p.Feasible(), "no plan holds no year")
+	require.Equal(t, "no plan", p.String())
 }
 
 // TestCalendar: every quantum preserved is given to a product, and no more containers are filled than it fills.

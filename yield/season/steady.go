@@ -7,8 +7,11 @@ import "example.org/lakelarder/units"
 // wish. Keep says instead what can be eaten at most, with short weeks. Errors are those of Keep.
 func Steady(y Year) (units.Ratio, Plan, error) {
 	wish, err := Keep(y)
-	if err != nil || wish.Feasible() {
-		return units.One, wish, err
+	if err != nil {
+		return 0, Plan{}, err
+	}
+	if wish.Feasible() {
+		return units.One, wish, nil
 	}
 	for percent := units.Ratio(99); percent > 0; percent-- {
 		less := y
