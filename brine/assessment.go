@@ -67,7 +67,7 @@ func (k Kind) verdict() Verdict {
 }
 
 // Finding is one figure of a recipe that is not the published one. Stated, Published and Difference are text, empty where there is nothing to
-// show. Citation is where the published figure is printed.
+// show; beside NotStated, Stated is what can be estimated. Citation is where the published figure is printed.
 type Finding struct {
 	What       string // "salt to fish", "time" …
 	Kind       Kind
@@ -80,8 +80,11 @@ type Finding struct {
 // String is the finding in one line: "salt to fish: 2 % stated, 3 % published, short by 1 %".
 func (f Finding) String() string {
 	s := f.What + ": "
-	if f.Kind == NotStated && f.Stated == "" {
+	if f.Kind == NotStated {
 		s += "not stated"
+		if f.Stated != "" {
+			s += ", " + f.Stated
+		}
 	} else {
 		s += f.Stated + " stated"
 	}

@@ -9,8 +9,8 @@ import (
 
 // Check holds what a recipe states about its salting against published figures: what salt to fish or what strength it comes to, and what of
 // dose, time, temperature and water phase salt falls short, differs or is left out, by how much and where the published figure is
-// printed. Where a recipe tells a figure in two ways, the lesser counts. Water phase salt is met by a measured one alone: an estimate decides only
-// where all of it is below the limit. Impossible figures are a units.RangeError. Nothing is rounded: a gram short is short.
+// printed. Where a recipe tells a figure in two ways, the lesser counts. Water phase salt is met by a measured one alone: without one it is short only
+// where all the salt that is stated cannot reach it, and an estimate of how much went in decides nothing. Impossible figures are a units.RangeError. Nothing is rounded: a gram short is short.
 func Check(c Claim) (Assessment, error) {
 	if err := c.check(); err != nil {
 		return Assessment{}, err

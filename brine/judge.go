@@ -74,10 +74,10 @@ func judgeStrength(a *Assessment) error {
 	f := Finding{What: "brine strength", Stated: percent(a.Strength)}
 	switch {
 	case a.Strength < least:
-		f.Kind, f.Published, f.Citation = Short, percent(least)+", a cup of table salt to the gallon,", leastBrineCitation
+		f.Kind, f.Published, f.Citation = Short, percent(least)+" (a cup of table salt to the gallon)", leastBrineCitation
 		f.Difference = percent(least - a.Strength)
 	case a.Strength > limit:
-		f.Kind, f.Published, f.Citation = Different, percent(limit)+", saturation,", citation
+		f.Kind, f.Published, f.Citation = Different, percent(limit)+" (saturation)", citation
 		f.Difference = percent(a.Strength - limit)
 	default:
 		return nil

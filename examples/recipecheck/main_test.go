@@ -59,7 +59,7 @@ func TestSound(t *testing.T) {
 func TestShort(t *testing.T) {
 	contains(t, printed(t, "-in", "short.json"), "pressure: 12 psi stated, 13 psi published, short by 1 psi [1]", "process time: 90 min stated, 100 min published, short by 10 min [1]",
 		"vent time: 7 min stated, 10 min published, short by 3 min [2]", "salt to fish: 2.00 % stated, 3.00 % published, short by 1.00 %", "too warm by 7.0 °F",
-		"water phase salt: at most 2.79 %", "computed: water phase salt by estimate, low (likely) high: 0.86 % (1.55 %) 2.79 % [6 computed]", "160.00 °F (71.11 °C) stated, 180.00 °F (82.22 °C) published", "HOT-160-PNW", "days: 21 days stated, frozen published, too long",
+		"water phase salt: not stated, 0.86 % to 2.79 % by estimate, 3.50 % published", "computed: water phase salt by estimate, low (likely) high: 0.86 % (1.55 %) 2.79 % [6 computed]", "160.00 °F (71.11 °C) stated, 180.00 °F (82.22 °C) published", "HOT-160-PNW", "days: 21 days stated, frozen published, too long",
 		"Process in jars      falls short", "Cure                 falls short", "Smoke                falls short", "VERDICT: FALLS SHORT\n", "the published figures in the place")
 }
 
@@ -117,7 +117,7 @@ func TestOneChange(t *testing.T) {
 		{`"60 g"`, `""`, "cannot tell", "salt to fish: not stated"},
 		{`"2 kg"`, `"2100 g"`, "falls short", "salt to fish: 2.86 % stated, 3.00 % published"},
 		{`"4.2 %"`, `"3.4 %"`, "falls short", "water phase salt: 3.40 % stated, 3.50 % published, short by 0.10 %"},
-		{`"4.2 %"`, `""`, "cannot tell", "water phase salt: 5.11 % to 6.26 % by estimate, none measured"},
+		{`"4.2 %"`, `""`, "cannot tell", "water phase salt: not stated, 5.11 % to 6.26 % by estimate, 3.50 % published"},
 		{`"48 h"`, `""`, "cannot tell", "time: not stated"},
 		{`"37 °F"`, `"39 °F"`, "falls short", "temperature: 39 °F stated, at most 38 °F published, too warm by 1.0 °F"},
 		{`"180 °F"`, `"179 °F"`, "falls short", "core: 179.00 °F (81.67 °C) stated, 180.00 °F (82.22 °C) published, short by 1.00 °F"},
