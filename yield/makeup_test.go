@@ -123,6 +123,9 @@ func TestTargetsAreMetOnTheSafeSide(t *testing.T) {
 		// salt ≥ T·(salt + water) and water ≤ M·total, in whole numbers
 		require.False(t, less(final.Salt, final.Salt+final.Water, target), "%v %v %v", raw, moisture, target)
 		require.False(t, less(moistureOf(moisture, of(t, final)), final.Water, units.One), "%v %v %v", raw, moisture, target)
+		wps, err := final.WaterPhaseSalt()
+		require.NoError(t, err)
+		require.GreaterOrEqual(t, wps, target)
 		// Towards a moisture alone the water kept is the most that meets it.
 		if dry, err := raw.ToMoisture(x.Gained.Salt, moisture); err == nil {
 			dried, err := raw.After(dry)

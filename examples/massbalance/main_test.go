@@ -87,6 +87,8 @@ func TestBroken(t *testing.T) {
 		{`"910 g"`, `"990 g"`, "steps[1] (dry to a pellicle): final mass 990 g is out of range"},
 		{`"772 g"`, `"100 g"`, "steps[3] (cool): final mass 100 g is out of range"},
 		{`"salt": "24 g"`, `"salt": "-24 g"`, "steps[0] (cure and rinse): salt -24 g"},
+		{`"salt": "24 g"`, `"salt": "240 g"`, "steps: the finished fillet: water phase salt "},
+		{`"moisture": "60 %", "waterPhaseSalt": "3.5 %"`, `"moisture": "40 %", "waterPhaseSalt": "35 %"`, "target: water phase salt 35 %"},
 		{`"fat": "3 g"`, `"fat": "300 g"`, "steps[2] (hot-smoke): what is taken out"},
 		{`"moisture": "60 %"`, `"moisture": "75 %"`, "target: moisture to dry to 75 %"},
 		{`"waterPhaseSalt": "3.5 %"`, `"waterPhaseSalt": "50 %"`, "target: water phase salt 50 %"},

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 
+	"example.org/lakelarder/brine"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/yield"
 )
@@ -51,6 +52,13 @@ func (i input) walk() (walk, error) {
 		if err := w.step(step); err != nil {
 			return walk{}, fmt.Errorf("steps[%d] (%s): %w", n, step.Name, err)
 		}
+	}
+	if _, err := brine.WaterPhaseSalt(w.final.Salt, w.final.Water); err != nil {
+		return walk{}, fmt.Errorf("steps: the finished fillet: %w", err)
+	}
+	saturation, _ := brine.Saturation()
+	if err := units.Check("water phase salt", i.Target.WaterPhaseSalt, 0, saturation); err != nil {
+		return walk{}, fmt.Errorf("target: %w", err)
 	}
 	if w.target, err = w.raw.ToMoistureAndSalt(i.Target.Moisture, i.Target.WaterPhaseSalt); err != nil {
 		return walk{}, fmt.Errorf("target: %w", err)
