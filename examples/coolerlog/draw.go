@@ -12,7 +12,7 @@ import (
 
 // The picture, in pixels: the temperatures above, what is used of the tightest allowance below.
 const (
-	width, height       = 980, 720
+	width, height       = 980, 738
 	leftEdge, rightEdge = 84, 232
 	top, middle         = 96, 420
 	upper, bottom       = 476, 650
@@ -57,12 +57,13 @@ func (v verdicts) draw(p *page) string {
 		a.high = math.Max(a.high, step*math.Ceil(in(f.report.Highest.Value, p)/step))
 	}
 	c := chart.New(width, height)
-	c.Text(leftEdge, 26, "start", `font-size="17"`, "From the boat to the jar: the inside of the fish, "+v.place+" (invented)")
+	c.Text(leftEdge, 26, "start", `font-size="17"`, "From the boat to the jar: the inside of the fish, "+v.place)
 	a.grid(c, p, step)
 	for i, f := range v.fish {
 		f.curves(c, a, p, i)
 	}
-	c.Text(leftEdge, height-10, "start", `font-size="11" fill="#666"`, "Limits count the warmest part inside the fish and all time since the catch together. Follow local codes where they are stricter.")
+	c.Text(leftEdge, height-10, "start", `font-size="11" fill="#666"`, v.about)
+	c.Text(leftEdge, height-26, "start", `font-size="11" fill="#666"`, "Limits count the warmest part inside the fish and all time since the catch together. Follow local codes where they are stricter.")
 	return c.String()
 }
 
