@@ -78,6 +78,7 @@ type figure[T units.Quantity | time.Duration] struct {
 func against[T units.Quantity | time.Duration](f figure[T], stated units.Stated[T], published []Schedule) []Finding {
 	low, citation := f.of(published[0])
 	high, top := low, citation
+	least := low // that is printed
 	for _, s := range published[1:] {
 		v, from := f.of(s)
 		if v < low {
@@ -86,10 +87,16 @@ func against[T units.Quantity | time.Duration](f figure[T], stated units.Stated[
 		if v > high {
 			high, top = v, from
 		}
+		if least == 0 || v > 0 && v < least {
+			least = v
+		}
 	}
-	text := f.text(low)
-	if low != high {
+	text := f.text(least)
+	if least != high {
 		text += " to " + f.text(high)
+	}
+	if low == 0 { // a figure that is not printed is no figure of zero
+		text, citation = text+" for some of these loads", top
 	}
 	found := Finding{What: f.what, Stated: f.text(stated.Value), Published: text, Citation: citation}
 	switch {

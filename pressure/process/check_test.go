@@ -38,6 +38,20 @@ func stated[T comparable](t *testing.T, r printed.Row, col string, parse func(st
 	return units.State(v)
 }
 
+// A figure that only some of the open rows print is not told as zero in the others.
+func TestPrintedForSome(t *testing.T) {
+	a, err := process.Check(process.Claim{Gauge: process.Dial, Altitude: units.State(4_350 * units.Foot)})
+	require.NoError(t, err)
+	var lines []string
+	for _, f := range a.Findings {
+		if f.What == "come-up time" || f.What == "water" {
+			require.NoError(t, f.Citation.Check())
+			lines = append(lines, f.String())
+		}
+	}
+	require.Equal(t, []string{"come-up time: not stated, 30 min for some of these loads published", "water: not stated, 3 qt to 4 qt for some of these loads published"}, lines)
+}
+
 // short is a finding in the words of the claims: "process time short 10 min".
 func short(f process.Finding) string {
 	return strings.TrimSpace(strings.TrimSpace(f.What+" "+f.Kind.String()) + " " + f.Difference)
