@@ -128,7 +128,7 @@ func (c Claim) method() Method {
 		return c.Method
 	case c.Water.Given || c.Strength.Given:
 		return WetBrined
-	case c.SaltToFish.Given || c.Salt.Given && c.Fish.Given:
+	case c.SaltToFish.Given || c.Fish.Given && (c.Salt.Given || c.SaltVolume.Given):
 		return DrySalted
 	}
 	return MethodNotStated

@@ -104,7 +104,7 @@ func judgeTime(c Claim, a *Assessment) error {
 			Citation: cite.Citation{Source: cite.WhelanSmoking, Where: "dry-salting table", Basis: cite.Read}})
 		return nil
 	}
-	f := Finding{What: "time", Stated: units.Lasting(c.Time.Value), Published: units.Lasting(printed.Time), Citation: printed.Citation}
+	f := Finding{What: "time", Stated: units.Lasting(c.Time.Value), Published: units.Lasting(printed.Time) + " for " + c.Fatness.String(), Citation: printed.Citation}
 	switch off := c.Time.Value - printed.Time; {
 	case off < 0:
 		f.Kind, f.Difference = Short, units.Lasting(-off)
