@@ -87,11 +87,17 @@ func (c Claim) airFindings(limit CoreLimit) (all []RecipeFinding) {
 	if c.Core.Value.Above(core) {
 		core = c.Core.Value
 	}
+	own := func(f *RecipeFinding, what string) { // not by print: the recipe's own figures do not fit each other
+		f.Stated, f.Published, f.Citation = f.Stated+" with "+what, "", cite.Citation{}
+	}
 	air := RecipeFinding{What: "air of the smoker", Stated: bothScales(c.Air.Value), Published: bothScales(finish.AtLeast) + " to " + bothScales(finish.AtMost), Citation: finish.Citation}
 	switch {
 	case !c.Air.Given:
 	case !c.Air.Value.Above(core): // no core comes to the temperature of the air, let alone above it
-		air.Kind, air.Published, air.Difference, air.Citation = Short, "hotter than the core, "+bothScales(core), degrees(core, c.Air.Value), limit.Citation
+		air.Kind, air.Published, air.Difference, air.Citation = Short, "hotter than the core of "+bothScales(core), degrees(core, c.Air.Value), limit.Citation
+		if core != limit.AtLeast {
+			own(&air, "a core of "+bothScales(core))
+		}
 		all = append(all, air)
 	case c.Air.Value.Below(finish.AtLeast):
 		air.Kind, air.Difference = Different, degrees(finish.AtLeast, c.Air.Value)
@@ -106,6 +112,9 @@ func (c Claim) airFindings(limit CoreLimit) (all []RecipeFinding) {
 	case !c.Time.Given:
 	case c.Time.Value < hold:
 		smoking.Kind, smoking.Published, smoking.Difference, smoking.Citation = Short, "a hold of "+units.Lasting(hold), units.Lasting(hold-c.Time.Value), limit.Citation
+		if hold != limit.Hold {
+			own(&smoking, "a hold of "+units.Lasting(hold))
+		}
 		all = append(all, smoking)
 	case c.Time.Value > longest.Within:
 		smoking.Kind, smoking.Difference = TooLong, units.Lasting(c.Time.Value-longest.Within)
@@ -124,6 +133,7 @@ func (c Claim) coldFindings() (all []RecipeFinding) {
 		all = append(all, air)
 	case c.Air.Value.Above(warm.AtMost):
 		air.Kind, air.Difference = TooWarm, degrees(c.Air.Value, warm.AtMost)
+		air.Known = wholeDegrees(c.Air.Value, warm.AtMost, air.Citation)
 		all = append(all, air)
 	}
 	rule := warm
@@ -157,6 +167,7 @@ func (c Claim) storageFindings(s Storage) (all []RecipeFinding) {
 		all = append(all, keep)
 	case c.Keep.Value.Above(s.AtMost):
 		keep.Kind, keep.Difference = TooWarm, degrees(c.Keep.Value, s.AtMost)
+		keep.Known = wholeDegrees(c.Keep.Value, s.AtMost, keep.Citation)
 		all = append(all, keep)
 	}
 	longest := s
@@ -176,6 +187,17 @@ func (c Claim) storageFindings(s Storage) (all []RecipeFinding) {
 		all = append(all, kept)
 	}
 	return all
+}
+
+// wholeDegrees says that a stated figure is the limit itself in its print of whole degrees Fahrenheit, when it is: 36 °F is 2.2 °C by the print.
+func wholeDegrees(stated, limit units.Temperature, from cite.Citation) cite.Caution {
+	if same, err := units.TemperatureOf(limit.In(units.FahrenheitScale, 0), units.FahrenheitScale); err != nil || same != stated {
+		return cite.Caution{}
+	}
+	return cite.Caution{
+		Text:     "the same rule in whole degrees, " + limit.Text(units.FahrenheitScale, 0) + "; where it is printed in both scales the colder figure counts",
+		Citation: from,
+	}
 }
 
 func days(n int) string {

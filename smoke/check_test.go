@@ -107,6 +107,36 @@ func TestKnownFiguresAreNamed(t *testing.T) {
 	require.Zero(t, a.Findings[0].Known)
 }
 
+// What is the limit itself in whole degrees Fahrenheit is told so: the print has 36 °F beside 2.2 °C.
+func TestWholeDegreesAreNamed(t *testing.T) {
+	for keep, known := range map[float64]bool{36: true, 35.97: false, 37: false} {
+		c := Claim{Method: HotSmoke, Keep: units.State(units.Fahrenheit(keep))}
+		a, err := Check(c)
+		require.NoError(t, err)
+		require.Equal(t, "storage", a.Findings[0].What)
+		require.Equal(t, known, strings.Contains(a.Findings[0].Known.Text, "whole degrees, 36 °F"), keep)
+		jars, err := CheckForJars(c, units.State(20*units.Percent))
+		require.NoError(t, err)
+		require.Equal(t, a.Findings[0].Known, jars.Findings[0].Known)
+	}
+	a, err := Check(Claim{Method: ColdSmoke, Air: units.State(units.Fahrenheit(90))})
+	require.NoError(t, err)
+	require.Contains(t, a.Findings[0].Known.Text, "whole degrees, 90 °F")
+}
+
+// Figures of a recipe that do not fit each other are not told as published.
+func TestOwnFiguresAreNotPublished(t *testing.T) {
+	a, err := Check(Claim{
+		Method: HotSmoke, Air: units.State(units.Fahrenheit(205)), Core: units.State(units.Fahrenheit(210)), Hold: units.State(7 * time.Hour), Time: units.State(6 * time.Hour),
+		Pack: AirPack, Keep: units.State(units.Fahrenheit(35)), Days: units.State(10),
+	})
+	require.NoError(t, err)
+	require.Len(t, a.Findings, 2)
+	require.Equal(t, "air of the smoker: 205.00 °F (96.11 °C) with a core of 210.00 °F (98.89 °C) stated, short by 5.00 °F (2.78 K)", a.Findings[0].String())
+	require.Equal(t, "time in the smoker: 6 h with a hold of 7 h stated, short by 1 h", a.Findings[1].String())
+	require.Zero(t, a.Findings[1].Citation)
+}
+
 // A caller's own limit is warned of like a published one: it is lower than the strictest, no home guidance and not in print.
 func TestOwnLimitIsWarnedOf(t *testing.T) {
 	own := CoreLimit{AtLeast: units.Fahrenheit(150), Hold: 30 * time.Minute}

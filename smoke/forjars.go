@@ -105,7 +105,7 @@ func (c Claim) waitFindings(s Storage) (all []RecipeFinding) {
 	}
 	if c.Keep.Given && c.Keep.Value.Above(s.AtMost) {
 		all = append(all, RecipeFinding{What: "storage", Kind: TooWarm, Stated: bothScales(c.Keep.Value), Published: "at most " + bothScales(s.AtMost),
-			Difference: degrees(c.Keep.Value, s.AtMost), Citation: s.Temperature.Citation})
+			Difference: degrees(c.Keep.Value, s.AtMost), Citation: s.Temperature.Citation, Known: wholeDegrees(c.Keep.Value, s.AtMost, s.Temperature.Citation)})
 	}
 	if c.Days.Value > 1 {
 		all = append(all, RecipeFinding{What: "days", Kind: TooLong, Stated: fmt.Sprintf("%d days", c.Days.Value), Published: "at most 1 day before canning", Citation: jarSoon.Citation})
