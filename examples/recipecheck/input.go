@@ -59,6 +59,7 @@ type fileSmoke struct {
 	Time   string `json:"time"`
 	Core   string `json:"core"`
 	Hold   string `json:"hold"`
+	Rule   string `json:"rule"` // of the core
 	Loss   string `json:"loss"`
 	Pack   string `json:"pack"`
 	Keep   string `json:"keep"`
@@ -72,6 +73,7 @@ type recipe struct {
 	cure         *brine.Claim
 	smoke        *smoke.Claim
 	smokedFor    purpose
+	rule         smoke.CoreLimit           // that the smoking is held against
 	loss         units.Stated[units.Ratio] // of weight, in drying and smoking
 }
 
@@ -82,7 +84,7 @@ func load(path string) (recipe, error) {
 		return recipe{}, err
 	}
 	fields := &form.Fields{}
-	r := recipe{about: f.About, title: f.Title}
+	r := recipe{about: f.About, title: f.Title, rule: smoke.DefaultCoreLimit()}
 	fields.Require(f.About != "", "about", "say what this recipe is, and that it is invented if it is")
 	fields.Require(f.Title != "", "title", "expected the recipe's name")
 	fields.Require(f.Process != nil || f.Cure != nil || f.Smoke != nil, "recipe", "expected at least one of process, cure and smoke")
@@ -92,6 +94,9 @@ func load(path string) (recipe, error) {
 	if f.Smoke != nil {
 		r.smoke = f.Smoke.understand(fields)
 		r.smokedFor = given(fields, "smoke.for", f.Smoke.For, among("eating, jars", eating, jars))
+		if f.Smoke.Rule != "" {
+			r.rule = form.Field(fields, "smoke.rule", f.Smoke.Rule, parseRule)
+		}
 		r.loss = stated(fields, "smoke.loss", f.Smoke.Loss, units.ParseRatio)
 	}
 	if f.Cure != nil {

@@ -138,5 +138,5 @@ func (r recipe) checkSmoke() (smoke.Assessment, error) {
 	if r.forJars() {
 		return smoke.CheckForJars(*r.smoke, r.loss)
 	}
-	return smoke.Check(*r.smoke)
+	return smoke.CheckAgainst(r.rule, *r.smoke)
 }

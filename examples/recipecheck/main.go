@@ -1,6 +1,6 @@
 // Recipecheck holds whole recipes against what is published: the process in jars, the cure and the smoking, step by step. For each it prints a verdict, what
 // governs, what falls short and by how much, and where that is printed; then the worst verdict, which is the recipe's. A verdict is no error: the program ends with 1
-// only when a recipe cannot be read. The three demo recipes are invented and say so. Figures that a recipe is held against are quoted in the units of their tables.
+// only when a recipe cannot be read. Smoking is held against the strictest home rule, or against the home rule that the recipe names ("rule": "HOT-160-PNW"). The three demo recipes are invented and say so. Figures that a recipe is held against are quoted in the units of their tables.
 //
 //	go run ./examples/recipecheck [-in FILE] [-units metric|us] [-json]
 package main

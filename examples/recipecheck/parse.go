@@ -9,6 +9,7 @@ import (
 
 	"example.org/lakelarder/brine"
 	"example.org/lakelarder/examples/internal/form"
+	"example.org/lakelarder/smoke"
 	"example.org/lakelarder/units"
 )
 
@@ -57,6 +58,16 @@ func parseDays(text string) (int, error) {
 		return 0, fmt.Errorf("cannot read %q as whole days: expected them like 14 days", text)
 	}
 	return n, nil
+}
+
+// parseRule finds a core rule for the home by its name. One of the trade goes with measured salt and recorded cold, one from memory with a look
+// into the print: no recipe passes by them.
+func parseRule(id string) (smoke.CoreLimit, error) {
+	rule, err := smoke.FindCoreLimit(id)
+	if err == nil && (!rule.Home || rule.Citation.Unverified()) {
+		err = fmt.Errorf("%s is not a home rule that was read in print: expected one such as HOT-160-PNW, or none for the strictest", id)
+	}
+	return rule, err
 }
 
 // parseSalt finds a salt by name. One without a published weight is no fault of the recipe's file: it has no weight, and the check says so.

@@ -41,7 +41,7 @@ func (r recipe) judgeTogether() step {
 	case r.smoke == nil:
 	case r.forJars() && r.process == nil:
 		s.lack("process", "though the fish is smoked for jars", "", lightly().Citation)
-	case r.forJars() && !r.jarsOfSmoked():
+	case r.forJars() && r.process.Product != 0 && !r.jarsOfSmoked():
 		s.verdict, s.refusal = process.NotPublished, "no process is published that cans smoked fish as another product; smoked fish has its own, with more minutes and its own water"
 		s.govern("product in the jars", process.SmokedFish.String(), lightly().Citation)
 	case r.smokedFor == eating && r.jarsOfSmoked():

@@ -9,7 +9,9 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"reflect"
 	"runtime"
+	"strings"
 )
 
 // Beside is a file in the directory of the calling program's source, wherever it is run from.
@@ -24,18 +26,34 @@ func Read(path string, form any) error {
 	if err != nil {
 		return err
 	}
+	data = bytes.TrimPrefix(data, []byte("\ufeff")) // some editors begin a file with it
 	if err := once(path, data); err != nil {
 		return err
 	}
 	decoder := json.NewDecoder(bytes.NewReader(data))
 	decoder.DisallowUnknownFields()
 	if err := decoder.Decode(form); err != nil {
-		return fmt.Errorf("%s: line %d: %w", path, line(data, decoder, err), err)
+		return fault(path, data, decoder, err)
 	}
 	if _, err := decoder.Token(); !errors.Is(err, io.EOF) {
 		return fmt.Errorf("%s: line %d: more than one JSON value", path, line(data, decoder, nil))
 	}
 	return nil
+}
+
+// fault names the line, or of a field that the form does not have the line of its name, when that is there once: the decoder has read on.
+func fault(path string, data []byte, decoder *json.Decoder, err error) error {
+	var kind *json.UnmarshalTypeError
+	name, unknown := strings.CutPrefix(err.Error(), "json: unknown field ")
+	switch {
+	case unknown && bytes.Count(data, []byte(name)) == 1:
+		return fmt.Errorf("%s: line %d: %w", path, lineAt(data, int64(bytes.Index(data, []byte(name)))), err)
+	case unknown:
+		return fmt.Errorf("%s: %w", path, err)
+	case errors.As(err, &kind) && kind.Type.Kind() == reflect.String:
+		return fmt.Errorf("%s: line %d: %s: expected a text in quotes, not a %s", path, line(data, decoder, err), kind.Field, kind.Value)
+	}
+	return fmt.Errorf("%s: line %d: %w", path, line(data, decoder, err), err)
 }
 
 // line is the line that the decoder stood at.
@@ -47,7 +65,13 @@ func line(data []byte, decoder *json.Decoder, err error) int {
 		offset = syntax.Offset
 	} else if errors.As(err, &kind) {
 		offset = kind.Offset
+	} else if errors.Is(err, io.ErrUnexpectedEOF) {
+		offset = int64(len(data))
 	}
+	return lineAt(data, offset)
+}
+
+func lineAt(data []byte, offset int64) int {
 	return 1 + bytes.Count(data[:min(offset, int64(len(data)))], []byte("\n"))
 }
 

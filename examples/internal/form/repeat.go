@@ -22,7 +22,7 @@ func once(path string, data []byte) error {
 		}
 		if at := len(open) - 1; at >= 0 && open[at].name {
 			if name, is := token.(string); is {
-				folded := strings.ToLower(name)
+				folded := strings.ToLower(strings.ToUpper(name)) // as the decoder folds: the long ſ is an s too
 				if open[at].seen[folded] {
 					return fmt.Errorf("%s: line %d: field %q stands twice", path, line(data, decoder, nil), name)
 				}

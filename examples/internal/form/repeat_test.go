@@ -15,6 +15,8 @@ func TestOnce(t *testing.T) {
 		`[]`:                                                 "",
 		"{\"a\": 1,\n\"a\": 2}":                              `line 2: field "a" stands twice`,
 		`{"a": 1, "A": 2}`:                                   `field "A" stands twice`,
+		`{"s": 1, "ſ": 2}`:                                   `field "ſ" stands twice`,
+		`{"k": 1, "\u212a": 2}`:                              `stands twice`,
 		`{"b": {"x": [1, 2], "x": 3}}`:                       `field "x" stands twice`,
 		`[{"y": {}, "z": [], "y": null}]`:                    `field "y" stands twice`,
 		`{"c": [{"a": 1}, [{"b": true, "d": {}, "b": true}]]`: `field "b" stands twice`,
