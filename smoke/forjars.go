@@ -10,7 +10,7 @@ import (
 
 // CheckForJars is Check for fish that is smoked to go into jars, which is another product: smoked lightly, not cooked, and canned within a day.
 // It holds the loss of weight in smoking against what the process of smoked fish was tested with, and judges air, time and keeping when they are
-// stated; no core and no hold is asked for, and a core that cooks the fish differs. Outside the tested losses, and for cold smoke, it is
+// stated, and a day of waiting by where it is waited out; no core and no hold is asked for, and a core that cooks the fish differs. Outside the tested losses, and for cold smoke, it is
 // RecipeNotPublished. A loss outside 0 to 100 % is a units.RangeError, as is what Check refuses. It says nothing of the process in the jar.
 func CheckForJars(c Claim, loss units.Stated[units.Ratio]) (Assessment, error) {
 	if err := c.check(); err != nil {
@@ -106,6 +106,9 @@ func (c Claim) waitFindings(s Storage) (all []RecipeFinding) {
 	if c.Keep.Given && c.Keep.Value.Above(s.AtMost) {
 		all = append(all, RecipeFinding{What: "storage", Kind: TooWarm, Stated: bothScales(c.Keep.Value), Published: "at most " + bothScales(s.AtMost),
 			Difference: degrees(c.Keep.Value, s.AtMost), Citation: s.Temperature.Citation, Known: wholeDegrees(c.Keep.Value, s.AtMost, s.Temperature.Citation)})
+	}
+	if c.Days.Value > 0 && !c.Keep.Given { // a day in the refrigerator, not on the shelf
+		all = append(all, RecipeFinding{What: "storage", Kind: NotStated, Published: "at most " + bothScales(s.AtMost), Citation: s.Temperature.Citation})
 	}
 	if c.Days.Value > 1 {
 		all = append(all, RecipeFinding{What: "days", Kind: TooLong, Stated: fmt.Sprintf("%d days", c.Days.Value), Published: "at most 1 day before canning", Citation: jarSoon.Citation})

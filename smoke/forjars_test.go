@@ -38,6 +38,7 @@ func TestForJars(t *testing.T) {
 		"warm inside, not cooked":   {func(c *Claim) { c.Core = warm(110) }, 20 * units.Percent, RecipeMeets, ""},
 		"a day in the refrigerator": {func(c *Claim) { c.Days, c.Keep = units.State(1), warm(35) }, 20 * units.Percent, RecipeMeets, ""},
 		"two days":                  {func(c *Claim) { c.Days, c.Keep = units.State(2), warm(35) }, 20 * units.Percent, RecipeFallsShort, "days too long"},
+		"a day, nobody says where":  {func(c *Claim) { c.Days = units.State(1) }, 20 * units.Percent, RecipeCannotTell, "storage not stated"},
 		"a day on the counter":      {func(c *Claim) { c.Days, c.Keep = units.State(1), warm(60) }, 20 * units.Percent, RecipeFallsShort, "storage too warm"},
 		"frozen for weeks":          {func(c *Claim) { c.Days, c.Keep = units.State(30), warm(0) }, 20 * units.Percent, RecipeMeets, ""},
 		"no air and no time stated": {func(c *Claim) { *c = Claim{Method: HotSmoke} }, 20 * units.Percent, RecipeMeets, ""},
