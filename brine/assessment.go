@@ -118,6 +118,9 @@ type Assessment struct {
 // Cautions returns what must be shown beside the verdict; it is never empty, and the slice is the caller's own.
 func (a Assessment) Cautions() []cite.Caution {
 	all := append([]cite.Caution{figuresOnly}, EstimateCautions()...)
+	if a.SaltToFish >= quarter {
+		all = append(all, excess)
+	}
 	return append(all, AfterSalting()...)
 }
 

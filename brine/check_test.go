@@ -114,6 +114,31 @@ func TestNoEstimatePasses(t *testing.T) {
 	}
 }
 
+// No salt is not the same as no figure.
+func TestNoSaltStated(t *testing.T) {
+	for what, c := range map[string]Claim{
+		"salt to fish": {SaltToFish: units.State(units.Ratio(0))}, "brine strength": {Strength: units.State(units.Ratio(0))},
+	} {
+		a, err := Check(c)
+		require.NoError(t, err)
+		require.Equal(t, FallsShort, a.Verdict)
+		require.Contains(t, a.Findings[0].String(), what+": 0.00 % stated, ")
+	}
+}
+
+// Fish that was buried in salt is freshened before it is smoked; that from a measured dose is not.
+func TestBuriedFishIsFreshened(t *testing.T) {
+	for dose, warned := range map[units.Ratio]bool{quarter: true, quarter - 1: false, handSalted: false} {
+		a, err := Check(Claim{SaltToFish: units.State(dose)})
+		require.NoError(t, err)
+		if warned {
+			require.Contains(t, a.Cautions(), excess)
+		} else {
+			require.NotContains(t, a.Cautions(), excess)
+		}
+	}
+}
+
 func TestUnknownCountsAsNotStated(t *testing.T) {
 	require.Equal(t, DefaultSaltLimit(), StrictestSaltLimit(ColdSmoked+1, LowOxygenPack+1))
 }

@@ -37,11 +37,11 @@ func judgeDose(c Claim, a *Assessment) error {
 	switch {
 	case a.Method == MethodNotStated:
 		a.find(Finding{What: "method", Kind: NotStated})
-	case a.Method == DrySalted && a.SaltToFish == 0:
+	case a.Method == DrySalted && a.SaltToFish == 0 && !c.SaltToFish.Given:
 		a.find(Finding{What: "salt to fish", Kind: NotStated, Published: "30 g per kg, 1:4 and 1:3", Citation: handSaltedCitation})
 	case a.Method == DrySalted:
 		judgeDryDose(a)
-	case a.Strength == 0:
+	case a.Strength == 0 && !c.Strength.Given:
 		a.find(Finding{What: "brine strength", Kind: NotStated})
 	default:
 		return judgeStrength(a)
