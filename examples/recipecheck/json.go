@@ -21,6 +21,7 @@ type outPart struct {
 	Absent   bool         `json:"absent,omitempty"`
 	Verdict  string       `json:"verdict,omitempty"`
 	Refusal  string       `json:"refusal,omitempty"`
+	Note     string       `json:"note,omitempty"`
 	Governs  []outFigure  `json:"governs,omitempty"`
 	Computed []outFigure  `json:"computed,omitempty"`
 	Findings []outFinding `json:"findings,omitempty"`
@@ -76,7 +77,7 @@ func partOut(s step) outPart {
 	if s.verdict == 0 {
 		return outPart{Part: s.name, Absent: true}
 	}
-	o := outPart{Part: s.name, Verdict: s.verdict.String(), Refusal: s.refusal}
+	o := outPart{Part: s.name, Verdict: s.verdict.String(), Refusal: s.refusal, Note: s.note}
 	for _, g := range s.governs {
 		o.Governs = append(o.Governs, outFigure{What: g.what, Figure: g.text, From: sourceOut(g.citation)})
 	}

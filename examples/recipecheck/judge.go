@@ -121,8 +121,11 @@ func (r recipe) judgeSmoke(m measure, all *result) error {
 				s.govern("time in the smoker", "at most "+span(rule.Within), rule.Citation)
 			}
 		}
-	} else {
+	} else if a.Storage.Days > 0 {
 		s.govern("storage", m.most(a.Storage.AtMost), a.Storage.Temperature.Citation)
+	} else { // in a vacuum, or in a pack that is not stated
+		s.govern("storage", "frozen", a.Storage.Cautions[0].Citation)
+		s.govern("thawing, serving", m.most(a.Storage.AtMost), a.Storage.Temperature.Citation)
 	}
 	if a.Storage.Days > 0 {
 		s.govern("days in the refrigerator", fmt.Sprintf("at most %d", a.Storage.Days), a.Storage.Time.Citation)

@@ -59,7 +59,7 @@ func TestSound(t *testing.T) {
 func TestShort(t *testing.T) {
 	contains(t, printed(t, "-in", "short.json"), "pressure: 12 psi stated, 13 psi published, short by 1 psi [1]", "process time: 90 min stated, 100 min published, short by 10 min [1]",
 		"vent time: 7 min stated, 10 min published, short by 3 min [2]", "salt to fish: 2.00 % stated, 3.00 % published, short by 1.00 %", "too warm by 7.0 °F",
-		"water phase salt: not stated, 0.86 % to 2.79 % by estimate, 3.50 % published", "computed: water phase salt by estimate, low (likely) high: 0.86 % (1.55 %) 2.79 % [6 computed]", "160.00 °F (71.11 °C) stated, 180.00 °F (82.22 °C) published", "HOT-160-PNW", "days: 21 days stated, frozen published, too long",
+		"water phase salt: not stated, 0.86 % to 2.79 % by estimate, 3.50 % published", "computed: water phase salt by estimate, low (likely) high: 0.86 % (1.55 %) 2.79 % [6 computed]", "160.00 °F (71.11 °C) stated, 180.00 °F (82.22 °C) published", "HOT-160-PNW", "governs: storage: frozen", "days: 21 days stated, frozen published, too long",
 		"Process in jars      falls short", "Cure                 falls short", "Smoke                falls short", "VERDICT: FALLS SHORT\n", "the published figures in the place")
 }
 
@@ -183,6 +183,8 @@ func TestParts(t *testing.T) {
 		{jars + `, "smoke": {"loss": "30.1 %"}`, "not published", "do not can this fish"},
 		{jars + `, "smoke": {"method": "hot", "loss": "20 %", "core": "180 °F"}`, "differs", "not cooked published"},
 		{jars + `, "smoke": {"method": "hot", "loss": "20 %", "days": "2 days"}`, "falls short", "days: 2 days stated, at most 1 day before canning published, too long"},
+		{jars + `, "smoke": {"method": "hot", "loss": "20 %", "days": "1 day"}`, "cannot tell", "storage: at most 35.96 °F (2.20 °C) published, not stated"},
+		{jars + `, "smoke": {"method": "hot", "loss": "20 %", "days": "1 day", "keep": "35 °F"}`, "meets", "smoked lightly"},
 		{strings.Replace(jars, "4 qt", "3 qt", 1) + light, "falls short", "water: 3 qt stated, 4 qt published, short by 1 qt"},
 		{strings.Replace(jars, "110 min", "100 min", 1) + light, "falls short", "process time: 100 min stated, 110 min published"},
 		{cure + strings.Replace(hot, `"83 °C"`, `"160 °F", "rule": "HOT-160-PNW"`, 1), "meets", "the strictest published figure for home smoking is 180 °F (82.2 °C) for 30 min; this limit is lower"},
@@ -214,6 +216,7 @@ func TestJSON(t *testing.T) {
 	require.Equal(t, &outSource{Document: "USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015)", Place: "Fish in Pint Jars, p. 5-10", Basis: "read"}, f.From)
 	require.Contains(t, all[1].Parts[2].Findings[0].Known.Text, "HOT-160-PNW")
 	require.True(t, all[2].Parts[1].Absent)
+	require.Equal(t, "raw fish in pint jars, dial gauge, above 4,000 ft to 6,000 ft", all[1].Parts[0].Note)
 	require.Equal(t, "0.86 % (1.55 %) 2.79 %", all[1].Parts[1].Computed[0].Figure)
 	require.Contains(t, all[2].Parts[0].Refusal, "quart jars")
 	require.Equal(t, printed(t, "-json"), printed(t, "-json"))
