@@ -47,9 +47,10 @@ var kindNames = word.List{What: "kind", Words: []string{"no finding", "not state
 // String is the kind in words: "not stated".
 func (k Kind) String() string { return kindNames.Of(uint8(k)) }
 
-// Finding is one figure of a recipe that is not the published one. Stated, Published and Difference are text in the units of the
-// tables, exact, empty where there is nothing to show. Citation is where the published figure is printed. Known is where the
-// stated figure is known from, when it is: an older rule, a page in circulation; else it is zero.
+// Finding is one figure of a recipe that is not the published one. Stated, Published and Difference are text, empty where there is nothing to
+// show: in the units of the tables and exact, or as stated where that is not whole there, and a difference of pressures then up to
+// the next 0.001 psi. Citation is where the published figure is printed. Known is where the stated figure is known from, when it is: an
+// older rule, a page in circulation; else it is zero.
 type Finding struct {
 	What       string // "pressure", "process time" …
 	Kind       Kind

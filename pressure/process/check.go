@@ -70,7 +70,8 @@ type figure[T units.Quantity | time.Duration] struct {
 	what string
 	of   func(Schedule) (T, cite.Citation)
 	text func(T) string
-	may  bool // may be more than published
+	off  func(T) string // of a difference, where text is not
+	may  bool           // may be more than published
 }
 
 // against compares a stated figure with the least and the greatest that the published rows have. A figure that no row prints is
@@ -98,6 +99,9 @@ func against[T units.Quantity | time.Duration](f figure[T], stated units.Stated[
 	if low == 0 { // a figure that is not printed is no figure of zero
 		text, citation = text+" for some of these loads", top
 	}
+	if f.off == nil {
+		f.off = f.text
+	}
 	found := Finding{What: f.what, Stated: f.text(stated.Value), Published: text, Citation: citation}
 	switch {
 	case high == 0:
@@ -105,9 +109,9 @@ func against[T units.Quantity | time.Duration](f figure[T], stated units.Stated[
 	case !stated.Given:
 		found.Kind, found.Stated = NotStated, ""
 	case stated.Value < low:
-		found.Kind, found.Difference = Short, f.text(low-stated.Value)
+		found.Kind, found.Difference = Short, f.off(low-stated.Value)
 	case stated.Value > high && !f.may:
-		found.Kind, found.Difference, found.Citation = Over, f.text(stated.Value-high), top
+		found.Kind, found.Difference, found.Citation = Over, f.off(stated.Value-high), top
 	default:
 		return nil
 	}

@@ -14,7 +14,7 @@ var highestCitation = guide1("Equipment and methods not recommended, p. 1-10")
 
 func pressureFindings(c Claim, published []Schedule) []Finding {
 	found := against(figure[units.Pressure]{
-		what: "pressure", text: pounds,
+		what: "pressure", text: pounds, off: poundsOff,
 		of: func(s Schedule) (units.Pressure, cite.Citation) { return s.Pressure, s.Citation },
 	}, c.Pressure, published)
 	for i := range found {

@@ -33,6 +33,14 @@ func minutes(d time.Duration) string {
 
 func pounds(p units.Pressure) string { return exact(p, units.PSI) }
 
+// poundsOff is a difference of pressures: a stated one in kPa is told to the next thousandth of a pound, never as nothing.
+func poundsOff(p units.Pressure) string {
+	if p%(units.PSI/100) == 0 {
+		return pounds(p)
+	}
+	return units.Text(units.CeilTo(p, units.PSI/1000), units.PSI, 3)
+}
+
 func inches(l units.Length) string { return exact(l, units.Inch) }
 
 func quarts(v units.Volume) string { return exact(v, units.Quart) }
