@@ -103,8 +103,8 @@ func (c Claim) check() error {
 		return err
 	}
 	if c.Time.Given {
-		if err := units.CheckDuration("time", c.Time.Value, 1, longest); err != nil {
-			return err
+		if c.Time.Value <= 0 || c.Time.Value > longest {
+			return units.RangeError{What: "time", Got: units.Lasting(c.Time.Value), Low: "more than 0 min", High: units.Lasting(longest)}
 		}
 	}
 	if c.Thickness.Given {

@@ -144,8 +144,12 @@ func judgeTemperature(c Claim, a *Assessment) error {
 	if err != nil {
 		return err
 	}
+	places := int32(1)
+	if off < units.Kelvins/20 { // never "too warm by nothing"
+		places = 6
+	}
 	a.find(Finding{What: "temperature", Kind: TooWarm, Stated: c.Temperature.Value.String(), Published: "at most " + limit.Text(units.FahrenheitScale, 0),
-		Difference: units.Text(off, units.FahrenheitDegrees, 1), Citation: citation})
+		Difference: units.Text(off, units.FahrenheitDegrees, places), Citation: citation})
 	return nil
 }
 
