@@ -93,6 +93,8 @@ func TestOneChange(t *testing.T) {
 	for _, c := range []struct{ old, new, verdict, line string }{
 		{`"13 psi"`, `"12 psi"`, "falls short", "pressure: 12 psi stated, 13 psi published, short by 1 psi"},
 		{`"13 psi"`, `"12.99 psi"`, "falls short", "short by 0.01 psi"},
+		{`"13 psi"`, `"89.6 kPa"`, "falls short", "pressure: 89.6 kPa stated, 13 psi published, short by 0.005 psi"},
+		{`"100 min"`, `"1 hour 40 minutes"`, "meets", ""},
 		{`"13 psi"`, `"14 psi"`, "exceeds", "pressure: 14 psi stated, 13 psi published, more by 1 psi and not better"},
 		{`"13 psi"`, `"16 psi"`, "differs", "pressure: 16 psi stated, at most 15 psi published"},
 		{`"13 psi"`, `"0 psi"`, "falls short", "pressure: 0 psi stated, 13 psi published"},
@@ -238,6 +240,7 @@ func TestBroken(t *testing.T) {
 		{`"2 kg"`, `"2"`, `cure.fish: cannot read "2" as a mass`},
 		{`"2 kg"`, `"0 kg"`, "cure: fish 0 g is out of range"},
 		{`"60 g"`, `"60 mL"`, "cure.salt"},
+		{`"48 h"`, `"0 h"`, "cure: time 0 min is out of range: expected more than 0 min to 1440 h"},
 		{`"two"`, `"three"`, `cure.faces: cannot read "three"`},
 		{`"37 °F"`, `"37"`, `cure.temperature: cannot read "37"`},
 		{`"180 °F"`, `"230 °F"`, "smoke: core 110 °C is out of range"},

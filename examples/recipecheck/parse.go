@@ -41,9 +41,9 @@ func among[T any](words string, values ...T) func(string) (T, error) {
 	}
 }
 
-// parseTime reads "100 min", "1 h 40 min" or "36 h".
+// parseTime reads "100 min", "1 h 40 min" or "36 hours".
 func parseTime(text string) (time.Duration, error) {
-	d, err := time.ParseDuration(strings.NewReplacer("min", "m", " ", "").Replace(text))
+	d, err := time.ParseDuration(strings.NewReplacer("minutes", "m", "minute", "m", "min", "m", "hours", "h", "hour", "h", " ", "").Replace(text))
 	if err != nil {
 		return 0, fmt.Errorf("cannot read %q as a time: expected one like 1 h 40 min", text)
 	}
