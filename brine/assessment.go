@@ -102,7 +102,7 @@ func (f Finding) String() string {
 }
 
 // Assessment is what Check found. SaltToFish and Strength are what the recipe comes to, of a dry cure and of a brine, zero where it does not
-// say; SugarToSalt is by mass. Limit is the water phase salt it is held against. Estimate is the average water phase salt after its time
+// say; SugarToSalt is by mass. Limit is the water phase salt it is held against, zero for jars. Estimate is the average water phase salt after its time
 // and loss, zero where the recipe does not state enough. Findings come with the worst kind first.
 type Assessment struct {
 	Verdict     Verdict
@@ -117,11 +117,22 @@ type Assessment struct {
 
 // Cautions returns what must be shown beside the verdict; it is never empty, and the slice is the caller's own.
 func (a Assessment) Cautions() []cite.Caution {
-	all := append([]cite.Caution{figuresOnly}, EstimateCautions()...)
+	all := []cite.Caution{figuresOnly}
+	if a.Limit == (SaltLimit{}) {
+		all = append(all, saltInJars)
+	} else {
+		all = append(all, EstimateCautions()...)
+	}
 	if a.SaltToFish >= quarter {
 		all = append(all, excess)
 	}
 	return append(all, AfterSalting()...)
+}
+
+// saltInJars stands beside a verdict on fish for jars.
+var saltInJars = cite.Caution{
+	Text:     "judged as fish for jars: salt is for flavour there, and only the published process makes the jars keep",
+	Citation: cite.Citation{Source: cite.USDAGuide5Rev1994, Where: "Fish, salt if desired", Basis: cite.Read},
 }
 
 // figuresOnly stands beside every verdict.

@@ -10,22 +10,28 @@ import (
 // Check holds what a recipe states about its salting against published figures: what salt to fish or what strength it comes to, and what of
 // dose, time, temperature and water phase salt falls short, differs or is left out, by how much and where the published figure is
 // printed. Where a recipe tells a figure in two ways, the lesser counts. Water phase salt is met by a measured one alone: without one it is short only
-// where all the salt that is stated cannot reach it, and an estimate of how much went in decides nothing. Impossible figures are a units.RangeError. Nothing is rounded: a gram short is short.
+// where all the salt that is stated cannot reach it, and an estimate of how much went in decides nothing.
+// Of fish for jars only the method, the temperature and nitrite are judged. Impossible figures are a units.RangeError. Nothing is rounded: a gram short is short.
 func Check(c Claim) (Assessment, error) {
 	if err := c.check(); err != nil {
 		return Assessment{}, err
 	}
-	a := Assessment{Method: c.method(), Limit: StrictestSaltLimit(c.Smoked, c.Pack)}
+	a := Assessment{Method: c.method()}
+	judges := []func(Claim, *Assessment) error{judgeMethod, judgeTemperature}
+	if !c.ForJars {
+		a.Limit = StrictestSaltLimit(c.Smoked, c.Pack)
+		judges = []func(Claim, *Assessment) error{judgeMethod, judgeDose, judgeTime, judgeTemperature, judgeWaterPhaseSalt}
+	}
 	salt, err := c.amounts(&a)
 	if err != nil {
 		return Assessment{}, err
 	}
-	for _, judge := range []func(Claim, *Assessment) error{judgeMethod, judgeDose, judgeTime, judgeTemperature, judgeWaterPhaseSalt} {
+	for _, judge := range judges {
 		if err := judge(c, &a); err != nil {
 			return Assessment{}, err
 		}
 	}
-	if c.SaltVolume.Given && !salt && c.SaltAs == (Ingredient{}) {
+	if !c.ForJars && c.SaltVolume.Given && !salt && c.SaltAs == (Ingredient{}) {
 		a.find(Finding{What: "weight of the salt", Kind: NotStated, Published: spread, Citation: spreadCitation})
 	}
 	if c.Nitrite {

@@ -126,6 +126,38 @@ func TestNoSaltStated(t *testing.T) {
 	}
 }
 
+// In jars the process keeps the fish: little salt, or a salt without a weight, is no fault there, and warmth is.
+func TestForJars(t *testing.T) {
+	cold := units.State(units.Fahrenheit(38))
+	for name, c := range map[string]struct {
+		claim   Claim
+		verdict Verdict
+	}{
+		"little salt":      {Claim{SaltToFish: units.State(units.Percent), Temperature: cold}, Meets},
+		"between doses":    {Claim{SaltToFish: units.State(5 * units.Percent), Temperature: cold}, Meets},
+		"a nameless salt":  {Claim{Method: WetBrined, SaltVolume: units.State(units.Cup), Temperature: cold}, Meets},
+		"a warm brine":     {Claim{Strength: units.State(10 * units.Percent), Time: units.State(time.Hour), Temperature: units.State(units.Fahrenheit(61))}, FallsShort},
+		"a warm dry cure":  {Claim{SaltToFish: units.State(3 * units.Percent), Temperature: units.State(units.Fahrenheit(39))}, FallsShort},
+		"nitrite":          {Claim{SaltToFish: units.State(3 * units.Percent), Temperature: cold, Nitrite: true}, Differs},
+		"two methods":      {Claim{SaltToFish: units.State(3 * units.Percent), Method: WetBrined, Temperature: cold}, Differs},
+		"nothing but jars": {Claim{}, CannotTell},
+	} {
+		c.claim.ForJars = true
+		a, err := Check(c.claim)
+		require.NoError(t, err, name)
+		require.Equal(t, c.verdict, a.Verdict, name)
+		require.Zero(t, a.Limit, name)
+		require.Zero(t, a.Estimate, name)
+		require.Contains(t, a.Cautions(), saltInJars, name)
+		require.NotContains(t, a.Cautions(), measureIt, name)
+		c.claim.ForJars = false
+		a, err = Check(c.claim)
+		require.NoError(t, err, name)
+		require.NotEqual(t, Meets, a.Verdict, name)
+		require.NotContains(t, a.Cautions(), saltInJars, name)
+	}
+}
+
 // Fish that was buried in salt is freshened before it is smoked; that from a measured dose is not.
 func TestBuriedFishIsFreshened(t *testing.T) {
 	for dose, warned := range map[units.Ratio]bool{quarter: true, quarter - 1: false, handSalted: false} {

@@ -52,6 +52,7 @@ type Claim struct {
 	Faces       Faces
 	Fatness     Fatness
 
+	ForJars        bool // salted for jars: salt is flavour there, and the process alone keeps the fish
 	Smoked         Smoking
 	Pack           Pack
 	Loss           units.Stated[units.Ratio] // of raw weight, in drying and smoking

@@ -6,7 +6,6 @@ import (
 	"example.org/lakelarder/brine"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/smoke"
-	"example.org/lakelarder/units"
 )
 
 // judge holds every part against what is published, and then the parts against each other.
@@ -61,10 +60,8 @@ func (r recipe) judgeCure(m measure, all *result) error {
 		all.add(s, nil)
 		return nil
 	}
-	claim, limit := *r.cure, brine.DefaultSaltLimit()
-	if r.forJars() { // the process keeps what is in the jar: no salt is asked for
-		claim.WaterPhaseSalt = units.State(limit.Least)
-	}
+	claim := *r.cure
+	claim.ForJars = r.forJars()
 	a, err := brine.Check(claim)
 	if err != nil {
 		return fmt.Errorf("cure: %w", err)
@@ -78,7 +75,7 @@ func (r recipe) judgeCure(m measure, all *result) error {
 		s.note += fmt.Sprintf(", brine of %s", percent(a.Strength))
 	}
 	if r.forJars() {
-		s.note += "; its water phase salt is not judged, as the process alone makes what is in the jar keep"
+		s.note += "; how much salt is not judged, as the process alone makes what is in the jar keep"
 	} else {
 		s.govern("water phase salt, measured in the loin", "at least "+a.Limit.Least.String(), a.Limit.Citation)
 	}
