@@ -35,7 +35,10 @@ func (r recipe) judgeProcess(m measure, all *result) error {
 		s.refusal = a.Refusal.Error()
 	}
 	if g := a.Governing; g != (process.Schedule{}) {
-		s.note = fmt.Sprintf("%s %s in %s jars, %s gauge, %s", g.Pack, g.Product, g.Jar, g.Gauge, m.band(g.Band))
+		s.note = fmt.Sprintf("%s in %s jars, %s gauge, %s", g.Product, g.Jar, g.Gauge, m.band(g.Band))
+		if g.Pack != process.AsSmoked { // smoked fish has no other pack
+			s.note = g.Pack.String() + " " + s.note
+		}
 		s.govern("pressure on the gauge", m.pressure(g.Pressure), g.Citation)
 		s.govern("time at pressure", span(g.Process), g.Citation)
 		s.govern("venting of steady steam", span(g.Vent), g.VentCitation)

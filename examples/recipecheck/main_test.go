@@ -166,6 +166,7 @@ func TestParts(t *testing.T) {
 		{hot, "cannot tell", "cure: not stated, though the fish is smoked"},
 		{jars, "cannot tell", "smoke: not stated, though the jars hold smoked fish"},
 		{jars + light, "meets", "For jars: smoked lightly, not cooked"},
+		{jars + light, "meets", "MEETS\nsmoked fish in pint jars, weighted gauge"},
 		{jars + light + cure, "meets", "how much salt is not judged"},
 		{jars + `, "smoke": {"method": "hot"}`, "cannot tell", "loss: 10 % to 30 % published, not stated"},
 		{jars + `, "smoke": {"method": "cold", "loss": "20 %"}`, "not published", "no home process is published for cold-smoked fish"},
