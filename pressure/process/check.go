@@ -13,6 +13,7 @@ import (
 // short only if it is short in every row it may mean. Product, pack, jar, gauge, altitude, pressure, minutes and venting decide, and for
 // quarts and smoked fish come-up and water as far as they are printed; headspace is judged only when it is stated. No process published is a
 // verdict, not an error; a figure below zero is a units.RangeError. Nothing is rounded: a second short is short.
+// Only 25 mm of headspace counts as the inch, and 2.84 L of water as no more than the 3 quarts.
 func Check(c Claim) (Assessment, error) {
 	if err := c.check(); err != nil {
 		return Assessment{}, err

@@ -70,7 +70,8 @@ func waterFindings(c Claim, published []Schedule) []Finding {
 			return found
 		}
 	}
-	if volume := first.Water.Volume; volume != 0 && !first.Water.AtLeast && c.Water.Value > volume {
+	volume := first.Water.Volume
+	if metric := units.CeilTo(volume, 10*units.Millilitre); volume != 0 && !first.Water.AtLeast && c.Water.Value > metric { // 3 qt is 2.84 L
 		found = append(found, Finding{
 			What: "water", Kind: Different, Stated: quarts(c.Water.Value), Published: quarts(volume),
 			Difference: quarts(c.Water.Value - volume), Citation: first.WaterCitation,
@@ -79,9 +80,12 @@ func waterFindings(c Claim, published []Schedule) []Finding {
 	return found
 }
 
+// metricInch is the headspace as a ruler in millimetres tells it; practice, no source. No jar is filled to less than a millimetre.
+const metricInch = 25 * units.Millimetre
+
 func headspaceFindings(c Claim, published []Schedule) []Finding {
 	s := published[0] // the same for every load
-	if !c.Headspace.Given || c.Headspace.Value == s.Headspace {
+	if !c.Headspace.Given || c.Headspace.Value == s.Headspace || c.Headspace.Value == metricInch {
 		return nil
 	}
 	off := c.Headspace.Value - s.Headspace
