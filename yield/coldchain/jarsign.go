@@ -84,7 +84,8 @@ type JarJudgement struct {
 
 // JudgeJar returns what the signs on a home-canned jar demand together. SinceCanned is the time since its process ended, 0 to 20 years: within 24 h
 // a lid that did not seal may be processed again, later, or where the time is left out, the jar is discarded. A sign that is not known and a time out of range are a
-// units.RangeError. No sign demands nothing and proves nothing: botulinum toxin shows none.
+// units.RangeError. No sign demands nothing and proves nothing: botulinum toxin shows none. How long to boil before anyone tastes, at an altitude, is
+// answered by BoilBeforeEating of pressure/process.
 func JudgeJar(sinceCanned units.Stated[time.Duration], signs ...JarSign) (JarJudgement, error) {
 	if err := units.CheckDuration("time since the canning", sinceCanned.Value, 0, 20*year); err != nil {
 		return JarJudgement{}, err
@@ -133,7 +134,7 @@ var (
 		Citation: cite.Citation{Where: "jars without a sign", Basis: cite.Practice},
 	}
 	boilBefore = cite.Caution{
-		Text:     "where any step of the canning is in doubt, boil before anyone tastes, for the time that BoilBeforeEating of package pressure/process gives; it does not mend a jar with a sign",
+		Text:     "where any step of the canning is in doubt, boil before anyone tastes, for the minutes that the canning guide prints for the altitude; it does not mend a jar with a sign",
 		Citation: readIn(cite.USDAGuide1Rev1994, "For Safety's Sake"),
 	}
 	discardClean = cite.Caution{
