@@ -125,3 +125,17 @@ func ExampleUnknownCoreLimitError() {
 	fmt.Println(smoke.UnknownCoreLimitError{ID: "HOT-155"})
 	// Output: no core limit "HOT-155": expected HOT-180-MSU, HOT-180-OSU, HOT-160-PNW, HOT-160-WI, HOT-160-WSU, HOT-160-CHUB, HOT-150-PNW, HOT-145-MI, HOT-145-ME, HOT-145-GL, HOT-145-FDA, HOT-145-STATES
 }
+
+func ExampleHold_Cautions() {
+	pnw, _ := smoke.FindCoreLimit("HOT-160-PNW")
+	warm := units.Fahrenheit(165)
+	record, _ := series.New([]series.Reading[units.Temperature]{{At: 0, Value: warm}, {At: 15 * time.Minute, Value: warm}, {At: 30 * time.Minute, Value: warm}})
+	hold, err := smoke.CheckHold(pnw, 15*time.Minute, record)
+	fmt.Println(hold.Verdict, err)
+	for _, c := range hold.Cautions()[2:] {
+		fmt.Println("-", c.Text)
+	}
+	// Output:
+	// met <nil>
+	// - the strictest published figure for home smoking is 180 °F (82.2 °C) for 30 min; this limit is lower
+}

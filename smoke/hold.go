@@ -21,8 +21,10 @@ type Hold struct {
 	Bridged    time.Duration  // as Held, if straight lines are trusted across every gap
 	LargestGap series.Stretch // between two readings of a probe, the first of the longest
 	Findings   []Finding      // why it is not Met; nil when it is
-	Cautions   []cite.Caution
 }
+
+// Cautions returns what must be shown beside the verdict. It is never empty; the slice is the caller's own.
+func (h Hold) Cautions() []cite.Caution { return holdCautions(h.Limit) }
 
 // CheckHold judges records of the core, one a probe, on one clock, against a limit: at every instant of the hold
 // the coldest probe must be at the limit or above. Between readings the core runs in a straight line, ends of the
@@ -43,7 +45,7 @@ func CheckHold(limit CoreLimit, maxGap time.Duration, probes ...series.Series[un
 	if err := checkProbes(probes); err != nil {
 		return Hold{}, err
 	}
-	h := Hold{Limit: limit, MaxGap: maxGap, Cautions: holdCautions(limit)}
+	h := Hold{Limit: limit, MaxGap: maxGap}
 	for _, p := range probes {
 		if gap := p.LongestGap(); gap.Length() > h.LargestGap.Length() {
 			h.LargestGap = gap

@@ -204,7 +204,7 @@ func TestHoldCautions(t *testing.T) {
 		require.NoError(t, err)
 		require.Equal(t, Met, h.Verdict, id)
 		var got []string
-		for _, c := range h.Cautions {
+		for _, c := range h.Cautions() {
 			require.NoError(t, c.Citation.Check())
 			got = append(got, c.Text)
 		}

@@ -62,7 +62,7 @@ func (s season) printCore(p *page) (met bool, err error) {
 			for _, f := range hold.Findings {
 				p.Line("  %s", f)
 			}
-			p.Warn(hold.Cautions...)
+			p.Warn(hold.Cautions()...)
 			p.Line("the other published rules:")
 			continue
 		}
