@@ -5,34 +5,22 @@
 package main
 
 import (
-	"flag"
-	"fmt"
 	"io"
-	"os"
 
+	"example.org/lakelarder/examples/internal/command"
 	"example.org/lakelarder/examples/internal/form"
 )
 
-func main() {
-	if err := run(os.Args[1:], os.Stdout); err != nil {
-		fmt.Fprintln(os.Stderr, "canningday:", err)
-		os.Exit(1)
-	}
-}
+func main() { command.Main("canningday", run) }
 
 func run(args []string, out io.Writer) error {
-	flags := flag.NewFlagSet("canningday", flag.ContinueOnError)
-	in := flags.String("in", form.Beside("night.json"), "the run's file")
-	system := flags.String("units", "us", "units of the printed sheet: metric or us")
-	if err := flags.Parse(args); err != nil {
+	line := command.New("canningday", form.Beside("night.json"), "the run's file")
+	if err := line.Parse(args, out); err != nil {
 		return err
 	}
-	if *system != "metric" && *system != "us" {
-		return fmt.Errorf("-units %s: expected metric or us", *system)
-	}
-	n, err := load(*in)
+	n, err := load(line.In())
 	if err != nil {
 		return err
 	}
-	return n.print(newPage(out, *system == "us"))
+	return n.print(newPage(out, line.US()))
 }

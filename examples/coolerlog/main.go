@@ -6,36 +6,20 @@
 package main
 
 import (
-	"flag"
-	"fmt"
 	"io"
-	"os"
 
+	"example.org/lakelarder/examples/internal/command"
 	"example.org/lakelarder/examples/internal/form"
 )
 
-func main() {
-	if err := run(os.Args[1:], os.Stdout); err != nil {
-		fmt.Fprintln(os.Stderr, "coolerlog:", err)
-		os.Exit(1)
-	}
-}
+func main() { command.Main("coolerlog", run) }
 
 func run(args []string, out io.Writer) error {
-	flags := flag.NewFlagSet("coolerlog", flag.ContinueOnError)
-	in := flags.String("in", form.Beside("cooler.json"), "the file of the log")
-	system := flags.String("units", "us", "units of what is printed and drawn: metric or us")
-	svg := flags.String("svg", "", "a file for the picture; none if empty")
-	if err := flags.Parse(args); err != nil {
+	line := command.New("coolerlog", form.Beside("cooler.json"), "the file of the log").Drawing("the records")
+	if err := line.Parse(args, out); err != nil {
 		return err
 	}
-	if flags.NArg() > 0 {
-		return fmt.Errorf("%s: expected flags alone", flags.Arg(0))
-	}
-	if *system != "metric" && *system != "us" {
-		return fmt.Errorf("-units %s: expected metric or us", *system)
-	}
-	l, err := load(*in)
+	l, err := load(line.In())
 	if err != nil {
 		return err
 	}
@@ -43,10 +27,7 @@ func run(args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	p := newPage(out, *system == "us")
+	p := newPage(out, line.US())
 	j.print(p)
-	if *svg == "" {
-		return nil
-	}
-	return os.WriteFile(*svg, []byte(j.draw(p)), 0o644)
+	return line.Draw(func() (string, error) { return j.draw(p), nil })
 }

@@ -6,35 +6,20 @@
 package main
 
 import (
-	"flag"
-	"fmt"
 	"io"
-	"os"
 
+	"example.org/lakelarder/examples/internal/command"
 	"example.org/lakelarder/examples/internal/form"
 )
 
-func main() {
-	if err := run(os.Args[1:], os.Stdout); err != nil {
-		fmt.Fprintln(os.Stderr, "curetable:", err)
-		os.Exit(1)
-	}
-}
+func main() { command.Main("curetable", run) }
 
 func run(args []string, out io.Writer) error {
-	flags := flag.NewFlagSet("curetable", flag.ContinueOnError)
-	in := flags.String("in", form.Beside("fillets.json"), "the file of the fillets")
-	system := flags.String("units", "us", "units of the printed table: metric or us")
-	if err := flags.Parse(args); err != nil {
+	line := command.New("curetable", form.Beside("fillets.json"), "the file of the fillets")
+	if err := line.Parse(args, out); err != nil {
 		return err
 	}
-	if flags.NArg() > 0 {
-		return fmt.Errorf("%s: expected flags alone", flags.Arg(0))
-	}
-	if *system != "metric" && *system != "us" {
-		return fmt.Errorf("-units %s: expected metric or us", *system)
-	}
-	l, err := load(*in)
+	l, err := load(line.In())
 	if err != nil {
 		return err
 	}
@@ -42,6 +27,6 @@ func run(args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	p.print(newPage(out, *system == "us"))
+	p.print(newPage(out, line.US()))
 	return nil
 }

@@ -6,33 +6,20 @@
 package main
 
 import (
-	"flag"
-	"fmt"
 	"io"
-	"os"
 
+	"example.org/lakelarder/examples/internal/command"
 	"example.org/lakelarder/examples/internal/form"
 )
 
-func main() {
-	if err := run(os.Args[1:], os.Stdout); err != nil {
-		fmt.Fprintln(os.Stderr, "heatcurve:", err)
-		os.Exit(1)
-	}
-}
+func main() { command.Main("heatcurve", run) }
 
 func run(args []string, out io.Writer) error {
-	flags := flag.NewFlagSet("heatcurve", flag.ContinueOnError)
-	in := flags.String("in", form.Beside("heatcurve.json"), "the jar's file")
-	system := flags.String("units", "us", "units of what is printed and drawn: metric or us")
-	svg := flags.String("svg", "", "a file to draw the curves into")
-	if err := flags.Parse(args); err != nil {
+	line := command.New("heatcurve", form.Beside("heatcurve.json"), "the jar's file").Drawing("the curves")
+	if err := line.Parse(args, out); err != nil {
 		return err
 	}
-	if *system != "metric" && *system != "us" {
-		return fmt.Errorf("-units %s: expected metric or us", *system)
-	}
-	j, err := load(*in)
+	j, err := load(line.In())
 	if err != nil {
 		return err
 	}
@@ -40,16 +27,9 @@ func run(args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	p := newPage(out, *system == "us")
+	p := newPage(out, line.US())
 	if err := s.print(p); err != nil {
 		return err
 	}
-	if *svg == "" {
-		return nil
-	}
-	picture, err := s.draw(p)
-	if err != nil {
-		return err
-	}
-	return os.WriteFile(*svg, []byte(picture), 0o644)
+	return line.Draw(func() (string, error) { return s.draw(p) })
 }

@@ -6,37 +6,23 @@
 package main
 
 import (
-	"flag"
 	"fmt"
 	"io"
-	"os"
 
+	"example.org/lakelarder/examples/internal/command"
 	"example.org/lakelarder/examples/internal/form"
 )
 
-func main() {
-	if err := run(os.Args[1:], os.Stdout); err != nil {
-		fmt.Fprintln(os.Stderr, "recipecheck:", err)
-		os.Exit(1)
-	}
-}
+func main() { command.Main("recipecheck", run) }
 
 func run(args []string, out io.Writer) error {
-	flags := flag.NewFlagSet("recipecheck", flag.ContinueOnError)
-	in := flags.String("in", "", "a recipe's file; without it the three demo recipes")
-	system := flags.String("units", "us", "units of the governing figures: metric or us")
-	asJSON := flags.Bool("json", false, "print the verdicts as JSON")
-	if err := flags.Parse(args); err != nil {
+	line := command.New("recipecheck", "", "a recipe's file; without it the three demo recipes")
+	asJSON := line.Bool("json", false, "print the verdicts as JSON")
+	if err := line.Parse(args, out); err != nil {
 		return err
 	}
-	if flags.NArg() > 0 {
-		return fmt.Errorf("%s: expected flags alone", flags.Arg(0))
-	}
-	if *system != "metric" && *system != "us" {
-		return fmt.Errorf("-units %s: expected metric or us", *system)
-	}
-	paths := []string{*in}
-	if *in == "" {
+	paths := []string{line.In()}
+	if line.In() == "" {
 		paths = []string{form.Beside("sound.json"), form.Beside("short.json"), form.Beside("unpublished.json")}
 	}
 	var all []result
@@ -45,7 +31,7 @@ func run(args []string, out io.Writer) error {
 		if err != nil {
 			return err
 		}
-		judged, err := r.judge(measure{us: *system == "us"})
+		judged, err := r.judge(measure{us: line.US()})
 		if err != nil {
 			return fmt.Errorf("%s: %w", path, err)
 		}

@@ -6,39 +6,26 @@
 package main
 
 import (
-	"flag"
-	"fmt"
 	"io"
-	"os"
 
+	"example.org/lakelarder/examples/internal/command"
 	"example.org/lakelarder/examples/internal/form"
 )
 
-func main() {
-	if err := run(os.Args[1:], os.Stdout); err != nil {
-		fmt.Fprintln(os.Stderr, "season:", err)
-		os.Exit(1)
-	}
-}
+func main() { command.Main("season", run) }
 
 func run(args []string, out io.Writer) error {
-	flags := flag.NewFlagSet("season", flag.ContinueOnError)
-	in := flags.String("in", form.Beside("season.json"), "the season's file")
-	system := flags.String("units", "us", "units of the printed plan: metric or us")
-	svg := flags.String("svg", "", "a file for the picture of the year's stock; none if empty")
-	if err := flags.Parse(args); err != nil {
+	line := command.New("season", form.Beside("season.json"), "the season's file").Drawing("the year's stock")
+	if err := line.Parse(args, out); err != nil {
 		return err
 	}
-	if *system != "metric" && *system != "us" {
-		return fmt.Errorf("-units %s: expected metric or us", *system)
-	}
-	s, err := load(*in)
+	s, err := load(line.In())
 	if err != nil {
 		return err
 	}
-	held, err := s.print(newPage(out, *system == "us"))
-	if err != nil || *svg == "" {
+	held, err := s.print(newPage(out, line.US()))
+	if err != nil {
 		return err
 	}
-	return os.WriteFile(*svg, []byte(s.draw(held)), 0o644)
+	return line.Draw(func() (string, error) { return s.draw(held), nil })
 }

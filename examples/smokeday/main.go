@@ -6,44 +6,29 @@
 package main
 
 import (
-	"flag"
 	"fmt"
 	"io"
-	"os"
 
+	"example.org/lakelarder/examples/internal/command"
 	"example.org/lakelarder/examples/internal/form"
 )
 
-func main() {
-	if err := run(os.Args[1:], os.Stdout); err != nil {
-		fmt.Fprintln(os.Stderr, "smokeday:", err)
-		os.Exit(1)
-	}
-}
+func main() { command.Main("smokeday", run) }
 
 func run(args []string, out io.Writer) error {
-	flags := flag.NewFlagSet("smokeday", flag.ContinueOnError)
-	in := flags.String("in", form.Beside("smokeday.json"), "the day's file")
-	system := flags.String("units", "us", "units of what is printed and drawn: metric or us")
-	svg := flags.String("svg", "", "a file to draw the day into")
-	if err := flags.Parse(args); err != nil {
+	line := command.New("smokeday", form.Beside("smokeday.json"), "the day's file").Drawing("the day")
+	if err := line.Parse(args, out); err != nil {
 		return err
 	}
-	if *system != "metric" && *system != "us" {
-		return fmt.Errorf("-units %s: expected metric or us", *system)
-	}
-	d, err := load(*in)
+	d, err := load(line.In())
 	if err != nil {
 		return err
 	}
 	s, err := d.study()
 	if err != nil {
-		return fmt.Errorf("%s: %w", *in, err)
+		return fmt.Errorf("%s: %w", line.In(), err)
 	}
-	p := newPage(out, *system == "us")
+	p := newPage(out, line.US())
 	s.print(p)
-	if *svg == "" {
-		return nil
-	}
-	return os.WriteFile(*svg, []byte(s.draw(p)), 0o644)
+	return line.Draw(func() (string, error) { return s.draw(p), nil })
 }
