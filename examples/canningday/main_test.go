@@ -3,69 +3,38 @@ package main
 import (
 	"bytes"
 	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/examples/internal/trial"
 )
 
-// printed runs the program on an input and returns what it prints.
-func printed(t *testing.T, args ...string) string {
-	t.Helper()
-	var out bytes.Buffer
-	require.NoError(t, run(args, &out))
-	return out.String()
-}
-
-func contains(t *testing.T, text string, wants ...string) {
-	t.Helper()
-	for _, want := range wants {
-		require.True(t, strings.Contains(text, want), "missing: %s\nin:\n%s", want, text)
-	}
-}
+var program = trial.Program(run)
 
 func TestDemo(t *testing.T) {
-	us := printed(t)
+	us := program.Printed(t)
 	require.True(t, strings.HasPrefix(us, "VERDICT: NOT MET\n"), "the verdict comes first")
 	require.Less(t, strings.Index(us, "\nWHY\n"), strings.Index(us, "\nWHAT TO DO NOW\n"))
-	contains(t, us, "Invented for demonstration", "at 4,350 ft: 1 h 40 min at 13.0 psi or above", "48 min of 1 h 40 min",
+	trial.Contains(t, us, "Invented for demonstration", "at 4,350 ft: 1 h 40 min at 13.0 psi or above", "48 min of 1 h 40 min",
 		"21:56 to 22:03, sagged (the clock restarts): down to 13.30 psi", "too short: 48 min 40 s", "by 22:52 (+1 d): Within 24 hours after the heat", "for the full 100 min",
 		"from 22:52 (+1 d): Jars that stood", "needle stands at 14.0 psi or above", "18 jars a load: 9 in a layer", "50 jars are 3 loads, the last of 14", "at most 15.8 oz",
 		"CAUTIONS", "[1] USDA, Complete Guide to Home Canning, Guide 5")
-	metric := printed(t, "-units", "metric")
-	contains(t, metric, "at 1,326 m", "13.0 psi (90 kPa)", "397 g in a pint regular jar, at most 447 g")
+	metric := program.Printed(t, "-units", "metric")
+	trial.Contains(t, metric, "at 1,326 m", "13.0 psi (90 kPa)", "397 g in a pint regular jar, at most 447 g")
 }
 
 func TestGoodNight(t *testing.T) {
-	good := printed(t, "-in", "good.json")
-	contains(t, good, "VERDICT: MET\n", "Nothing was found against it.", "check every seal", "1 h 42 min of 1 h 40 min")
+	good := program.Printed(t, "-in", "good.json")
+	trial.Contains(t, good, "VERDICT: MET\n", "Nothing was found against it.", "check every seal", "1 h 42 min of 1 h 40 min")
 	require.NotContains(t, good, "Within 24 hours after the heat")
 }
 
 // changed copies the demo input with texts replaced, a whole file where old is empty, and runs on it.
 func changed(t *testing.T, replacements ...[3]string) (string, error) {
 	t.Helper()
-	dir := t.TempDir()
-	for _, name := range []string{"night.json", "night.csv"} {
-		data, err := os.ReadFile(name)
-		require.NoError(t, err)
-		text := string(data)
-		for _, r := range replacements {
-			switch {
-			case r[0] != name:
-			case r[1] == "":
-				text = r[2]
-			default:
-				require.True(t, strings.Contains(text, r[1]), "%s has no %s", name, r[1])
-				text = strings.Replace(text, r[1], r[2], 1)
-			}
-		}
-		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600))
-	}
-	var out bytes.Buffer
-	err := run([]string{"-in", filepath.Join(dir, "night.json")}, &out)
-	return out.String(), err
+	return program.Changed(t, []string{"night.json", "night.csv"}, nil, replacements...)
 }
 
 // TestStillRunning: the same program while the canner stands on the stove.
@@ -81,14 +50,14 @@ func TestStillRunning(t *testing.T) {
 	require.True(t, found)
 	out, err := changed(t, append(marks, [3]string{"night.csv", "", growing + "\n"})...)
 	require.NoError(t, err)
-	contains(t, out, "VERDICT: CANNOT TELL", "Still owed: 1 h 2", "Keep going: the clock runs from minute 83", "lid off        not written down")
+	trial.Contains(t, out, "VERDICT: CANNOT TELL", "Still owed: 1 h 2", "Keep going: the clock runs from minute 83", "lid off        not written down")
 }
 
 func TestTemperatures(t *testing.T) {
 	out, err := changed(t, [3]string{"night.json", `"record": "pressure"`, `"record": "temperature"`},
 		[3]string{"night.csv", "", "time (min),steam (°C)\n0,20\n30,119\n35,119\n40,119\n"})
 	require.NoError(t, err)
-	contains(t, out, "VERDICT: CANNOT TELL", "unobserved", "temperature required is that of pure steam")
+	trial.Contains(t, out, "VERDICT: CANNOT TELL", "unobserved", "temperature required is that of pure steam")
 }
 
 // TestBroken: one clear message naming the field or the line, and nothing printed before it.

@@ -15,17 +15,14 @@ import (
 	"example.org/lakelarder/units/series"
 	"example.org/lakelarder/yield/coldchain"
 	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/examples/internal/trial"
 )
 
-func printed(t *testing.T, args ...string) string {
-	t.Helper()
-	var out bytes.Buffer
-	require.NoError(t, run(args, &out))
-	return out.String()
-}
+var program = trial.Program(run)
 
 func TestDemo(t *testing.T) {
-	us := printed(t)
+	us := program.Printed(t)
 	for _, want := range []string{
 		"Invented for demonstration", "COHO\n----\nVERDICT: EXCEEDED", "kitchen two hours: ran out after 2 h 00 min",
 		"table A-2, Listeria monocytogenes: ran out after 26 h 41 min [1] [2 recalled]", "Yersinia enterocolitica: ran out after 15 h 03 min [2 recalled]", "now: Do not eat, smoke, dry, can or freeze this fish",
@@ -40,7 +37,7 @@ func TestDemo(t *testing.T) {
 	} {
 		require.True(t, strings.Contains(us, want), "missing: %s", want)
 	}
-	metric := printed(t, "-units", "metric")
+	metric := program.Printed(t, "-units", "metric")
 	for _, want := range []string{"2.8 °C    6.1 °C  into the kitchen refrigerator", "above 4.4 °C   22 h 19 min in all"} {
 		require.True(t, strings.Contains(metric, want), "missing: %s", want)
 	}
@@ -49,7 +46,7 @@ func TestDemo(t *testing.T) {
 func TestPictureIsXML(t *testing.T) {
 	for _, system := range []string{"us", "metric"} {
 		path := filepath.Join(t.TempDir(), "cooler.svg")
-		printed(t, "-svg", path, "-units", system)
+		program.Printed(t, "-svg", path, "-units", system)
 		data, err := os.ReadFile(path)
 		require.NoError(t, err)
 		require.Contains(t, string(data), "coho: exceeded")
@@ -66,20 +63,7 @@ func TestPictureIsXML(t *testing.T) {
 // changed copies the demo input with one text replaced, and runs on it.
 func changed(t *testing.T, file, old, new string) (string, error) {
 	t.Helper()
-	dir := t.TempDir()
-	for _, name := range []string{"cooler.json", "coho.csv", "whitefish.csv"} {
-		data, err := os.ReadFile(name)
-		require.NoError(t, err)
-		text := string(data)
-		if name == file {
-			require.True(t, strings.Contains(text, old), "%s has no %s", file, old)
-			text = strings.Replace(text, old, new, 1)
-		}
-		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600))
-	}
-	var out bytes.Buffer
-	err := run([]string{"-in", filepath.Join(dir, "cooler.json")}, &out)
-	return out.String(), err
+	return program.Changed(t, []string{"cooler.json", "coho.csv", "whitefish.csv"}, nil, trial.Change{file, old, new})
 }
 
 func TestAGapIsNotTrusted(t *testing.T) {

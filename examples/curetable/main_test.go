@@ -8,17 +8,14 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/examples/internal/trial"
 )
 
-func printed(t *testing.T, args ...string) string {
-	t.Helper()
-	var out bytes.Buffer
-	require.NoError(t, run(args, &out))
-	return out.String()
-}
+var program = trial.Program(run)
 
 func TestDemo(t *testing.T) {
-	us := printed(t)
+	us := program.Printed(t)
 	for _, want := range []string{
 		"Invented for demonstration", "chinook A, left           2 lb 4 oz  1 1/4 in    1.30 oz    2.59 oz", "of table salt [5]",
 		"layer 1 from the bottom: fillets [1 2]", "chinook A, left      1 1/4 in: 15 h [8]", "1.43 % (2.52 %) 4.39 %", "1,020.58 g × 3.6 % = 36.74 g",
@@ -26,7 +23,7 @@ func TestDemo(t *testing.T) {
 	} {
 		require.True(t, strings.Contains(us, want), "missing: %s", want)
 	}
-	metric := printed(t, "-units", "metric")
+	metric := program.Printed(t, "-units", "metric")
 	for _, want := range []string{"1.021 kg     32 mm     36.8 g     73.5 g", "under 214.3 g of the mix"} {
 		require.True(t, strings.Contains(metric, want), "missing: %s", want)
 	}

@@ -11,17 +11,14 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/examples/internal/trial"
 )
 
-func printed(t *testing.T, args ...string) string {
-	t.Helper()
-	var out bytes.Buffer
-	require.NoError(t, run(args, &out))
-	return out.String()
-}
+var program = trial.Program(run)
 
 func TestDemo(t *testing.T) {
-	us := printed(t)
+	us := program.Printed(t)
 	for _, want := range []string{
 		"Tamarack Bench Reservoir, 4,350 ft", "Invented for demonstration", "15 psi for 100 min", "steam at 245.4 °F", "none of it shortens one",
 		"F0 (121.1 °C, z 10 K) 19.43 min in all", "when the heat goes off after 130 min", "steam 1 °C hotter", "+25 %", "1,000 ft higher, same gauge",
@@ -30,7 +27,7 @@ func TestDemo(t *testing.T) {
 	} {
 		require.True(t, strings.Contains(us, want), "missing: %s", want)
 	}
-	metric := printed(t, "-units", "metric")
+	metric := program.Printed(t, "-units", "metric")
 	for _, want := range []string{"1,326 m", "steam at 118.6 °C", "19.43 min in all"} {
 		require.True(t, strings.Contains(metric, want), "missing: %s", want)
 	}
@@ -43,7 +40,7 @@ func TestDemo(t *testing.T) {
 func TestPicture(t *testing.T) {
 	for _, system := range []string{"us", "metric"} {
 		path := filepath.Join(t.TempDir(), "curve.svg")
-		printed(t, "-units", system, "-svg", path)
+		program.Printed(t, "-units", system, "-svg", path)
 		data, err := os.ReadFile(path)
 		require.NoError(t, err)
 		decoder := xml.NewDecoder(bytes.NewReader(data))

@@ -8,17 +8,14 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/examples/internal/trial"
 )
 
-func printed(t *testing.T, args ...string) string {
-	t.Helper()
-	var out bytes.Buffer
-	require.NoError(t, run(args, &out))
-	return out.String()
-}
+var program = trial.Program(run)
 
 func TestDemo(t *testing.T) {
-	metric := printed(t, "-units", "metric")
+	metric := program.Printed(t, "-units", "metric")
 	for _, want := range []string{
 		"Invented for demonstration", "a residual of -1.42 %", "716.43 g     1.15 g   213.17 g    58.47 g    10.78 g   1,000.00 g",
 		"965.00 g + 0.00 g salt − 910.00 g = 55.00 g lost", "25.15 g/(25.15 g + 468.43 g) = 5.096 %", "left over: 0 g",
@@ -27,7 +24,7 @@ func TestDemo(t *testing.T) {
 	} {
 		require.True(t, strings.Contains(metric, want), "missing: %s", want)
 	}
-	us := printed(t)
+	us := program.Printed(t)
 	for _, want := range []string{"25.271 oz   0.041 oz   7.519 oz", "27.231 oz", "left over: 0 g"} {
 		require.True(t, strings.Contains(us, want), "missing: %s", want)
 	}
@@ -44,15 +41,15 @@ func demo(t *testing.T, old, new string) string {
 }
 
 func TestBelowTheLimitIsSaid(t *testing.T) {
-	out := printed(t, "-in", demo(t, `"salt": "24 g"`, `"salt": "12 g"`))
+	out := program.Printed(t, "-in", demo(t, `"salt": "24 g"`, `"salt": "12 g"`))
 	require.Contains(t, out, "BELOW that limit")
 	require.NotContains(t, out, "that TARGET is below")
-	out = printed(t, "-in", demo(t, `"waterPhaseSalt": "3.5 %"`, `"waterPhaseSalt": "3.49 %"`))
+	out = program.Printed(t, "-in", demo(t, `"waterPhaseSalt": "3.5 %"`, `"waterPhaseSalt": "3.49 %"`))
 	require.Contains(t, out, "3.49 % water phase salt: take up")
 	require.Contains(t, out, "that TARGET is below the limit, 3.5 %")
 
 	// A hair below the limit is not told as the limit: 17.273 g of salt in 493.58 g of salt and water is 3.49953 %.
-	out = printed(t, "-in", demo(t, `"salt": "24 g"`, `"salt": "16.12 g"`))
+	out = program.Printed(t, "-in", demo(t, `"salt": "24 g"`, `"salt": "16.12 g"`))
 	require.Contains(t, out, "this fillet: 3.49 %;")
 	require.NotContains(t, out, "3.500 %")
 	require.Contains(t, out, "BELOW that limit")
@@ -60,15 +57,15 @@ func TestBelowTheLimitIsSaid(t *testing.T) {
 
 // Nothing that the file does not say is said of it: an analysis is not called invented, and samples nobody counted are not 0.
 func TestSaysOnlyWhatIsKnown(t *testing.T) {
-	require.NotContains(t, printed(t), "(invented)")
-	out := printed(t, "-in", demo(t, "15081", "15082"))
+	require.NotContains(t, program.Printed(t), "(invented)")
+	out := program.Printed(t, "-in", demo(t, "15081", "15082"))
 	require.NotContains(t, out, "0 samples")
 	require.Contains(t, out, "by a row whose number of samples is not known")
 }
 
 // Few households have an analysis: without one the rest is told.
 func TestWithoutAnAnalysis(t *testing.T) {
-	out := printed(t, "-in", demo(t, `"laboratory": {"water": "60.4 %", "protein": "27.9 %", "fat": "7.4 %", "ash": "4.6 %"},`, ""))
+	out := program.Printed(t, "-in", demo(t, `"laboratory": {"water": "60.4 %", "protein": "27.9 %", "fat": "7.4 %", "ash": "4.6 %"},`, ""))
 	require.NotContains(t, out, "WHAT AN ANALYSIS SAYS")
 	require.Contains(t, out, "WHAT A SERVING HOLDS")
 	require.Contains(t, out, "this fillet: ")

@@ -13,22 +13,11 @@ import (
 	"example.org/lakelarder/brine"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/smoke"
+
+	"example.org/lakelarder/examples/internal/trial"
 )
 
-// printed runs the program and returns what it prints.
-func printed(t *testing.T, args ...string) string {
-	t.Helper()
-	var out bytes.Buffer
-	require.NoError(t, run(args, &out))
-	return out.String()
-}
-
-func contains(t *testing.T, text string, wants ...string) {
-	t.Helper()
-	for _, want := range wants {
-		require.True(t, strings.Contains(text, want), "missing: %s\nin:\n%s", want, text)
-	}
-}
+var program = trial.Program(run)
 
 // changed is a demo recipe with one text replaced, in a file of its own.
 func changed(t *testing.T, name, old, new string) string {
@@ -49,27 +38,27 @@ func written(t *testing.T, text string) string {
 // The figures are those of the USDA Complete Guide, Guide 5, rev. 2015, p. 5-10 (13 lb and 100 min at 4,001 to 6,000 ft on a dial gauge), and of the
 // Michigan data base of 1997 (180 °F for 30 min, below 36 °F, 14 days).
 func TestSound(t *testing.T) {
-	contains(t, printed(t, "-in", "sound.json"), "Invented for demonstration", "raw fish in pint jars, dial gauge, above 4,000 ft to 6,000 ft", "pressure on the gauge: 13 psi [1]",
+	trial.Contains(t, program.Printed(t, "-in", "sound.json"), "Invented for demonstration", "raw fish in pint jars, dial gauge, above 4,000 ft to 6,000 ft", "pressure on the gauge: 13 psi [1]",
 		"time at pressure: 100 min [1]", "dry salted, 3.00 % of salt to fish", "water phase salt, measured in the loin: at least 3.5 %", "at least 180 °F", "at most 14",
 		"VERDICT: MEETS\n", "no proof of what is in a jar", "CAUTIONS", "[1] USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015), Fish in Pint Jars, p. 5-10 (read)")
-	metric := printed(t, "-in", "sound.json", "-units", "metric")
-	contains(t, metric, "1,219 m to 1,828 m", "13 psi (89.7 kPa)", "headspace: 25 mm", "at least 82.3 °C", "at most 3.3 °C", "at most 2.2 °C", "VERDICT: MEETS\n")
+	metric := program.Printed(t, "-in", "sound.json", "-units", "metric")
+	trial.Contains(t, metric, "1,219 m to 1,828 m", "13 psi (89.7 kPa)", "headspace: 25 mm", "at least 82.3 °C", "at most 3.3 °C", "at most 2.2 °C", "VERDICT: MEETS\n")
 }
 
 func TestShort(t *testing.T) {
-	contains(t, printed(t, "-in", "short.json"), "pressure: 12 psi stated, 13 psi published, short by 1 psi [1]", "process time: 90 min stated, 100 min published, short by 10 min [1]",
+	trial.Contains(t, program.Printed(t, "-in", "short.json"), "pressure: 12 psi stated, 13 psi published, short by 1 psi [1]", "process time: 90 min stated, 100 min published, short by 10 min [1]",
 		"vent time: 7 min stated, 10 min published, short by 3 min [2]", "salt to fish: 2.00 % stated, 3.00 % published, short by 1.00 %", "too warm by 7.0 °F",
 		"water phase salt: not stated, 0.86 % to 2.79 % by estimate, 3.50 % published", "computed: water phase salt by estimate, low (likely) high: 0.86 % (1.55 %) 2.79 % [6 computed]", "160.00 °F (71.11 °C) stated, 180.00 °F (82.22 °C) published", "HOT-160-PNW", "governs: storage: frozen", "days: 21 days stated, frozen published, too long",
 		"Process in jars      falls short", "Cure                 falls short", "Smoke                falls short", "VERDICT: FALLS SHORT\n", "the published figures in the place")
 }
 
 func TestUnpublished(t *testing.T) {
-	contains(t, printed(t, "-in", "unpublished.json"), "no process is published for smoked fish in quart jars; its tables are for jars: half-pint and pint",
+	trial.Contains(t, program.Printed(t, "-in", "unpublished.json"), "no process is published for smoked fish in quart jars; its tables are for jars: half-pint and pint",
 		"Absent: the recipe does not have this part", "loss: 35 % stated, 10 % to 30 % published", "do not can this fish", "Cure                 absent", "VERDICT: NOT PUBLISHED\n", "freeze the fish")
 }
 
 func TestAllThree(t *testing.T) {
-	all := printed(t)
+	all := program.Printed(t)
 	for _, verdict := range []string{"VERDICT: MEETS\n", "VERDICT: FALLS SHORT\n", "VERDICT: NOT PUBLISHED\n"} {
 		require.Equal(t, 1, strings.Count(all, verdict), verdict)
 	}
@@ -144,9 +133,9 @@ func TestOneChange(t *testing.T) {
 		{`"product": "fish"`, `"product": "tuna"`, "meets", "raw tuna in pint jars"},
 		{`"raw"`, `"as smoked"`, "not published", "its tables are for packs: raw"},
 	} {
-		out := printed(t, "-in", changed(t, "sound.json", c.old, c.new))
+		out := program.Printed(t, "-in", changed(t, "sound.json", c.old, c.new))
 		require.Contains(t, out, "VERDICT: "+strings.ToUpper(c.verdict)+"\n", "%s for %s", c.new, c.old)
-		contains(t, out, c.line)
+		trial.Contains(t, out, c.line)
 	}
 }
 
@@ -201,14 +190,14 @@ func TestParts(t *testing.T) {
 		{`, "cure": {"nitrite": true}`, "differs", "nitrite stated, licensed processes alone"},
 		{`, "process": {"product": "fish", "pack": "raw", "jar": "pint", "gauge": "dial", "altitude": "9000 ft"}`, "not published", "altitude: 9,000 ft stated (15 psi above 8,000 ft is in no USDA table"},
 	} {
-		out := printed(t, "-in", written(t, head+c.parts+"}"))
-		contains(t, out, "VERDICT: "+strings.ToUpper(c.verdict)+"\n", c.line)
+		out := program.Printed(t, "-in", written(t, head+c.parts+"}"))
+		trial.Contains(t, out, "VERDICT: "+strings.ToUpper(c.verdict)+"\n", c.line)
 	}
 }
 
 func TestJSON(t *testing.T) {
 	var all []outRecipe
-	require.NoError(t, json.Unmarshal([]byte(printed(t, "-json")), &all))
+	require.NoError(t, json.Unmarshal([]byte(program.Printed(t, "-json")), &all))
 	require.Len(t, all, 3)
 	for i, verdict := range []string{"meets", "falls short", "not published"} {
 		require.Equal(t, verdict, all[i].Verdict)
@@ -223,7 +212,7 @@ func TestJSON(t *testing.T) {
 	require.Equal(t, "raw fish in pint jars, dial gauge, above 4,000 ft to 6,000 ft", all[1].Parts[0].Note)
 	require.Equal(t, "0.86 % (1.55 %) 2.79 %", all[1].Parts[1].Computed[0].Figure)
 	require.Contains(t, all[2].Parts[0].Refusal, "quart jars")
-	require.Equal(t, printed(t, "-json"), printed(t, "-json"))
+	require.Equal(t, program.Printed(t, "-json"), program.Printed(t, "-json"))
 }
 
 // TestBroken: one clear message naming the field or the line, and nothing printed before it.
@@ -298,7 +287,7 @@ func TestLeftOut(t *testing.T) {
 			continue
 		}
 		empty := strings.Replace(line, strings.TrimSuffix(value, ","), `""`, 1)
-		out := printed(t, "-in", written(t, strings.Replace(string(data), line, empty, 1)))
+		out := program.Printed(t, "-in", written(t, strings.Replace(string(data), line, empty, 1)))
 		passes := strings.Contains(out, "VERDICT: MEETS\n")
 		require.Equal(t, decidesNothing[part+"."+name], passes, "%s.%s", part, name)
 	}

@@ -8,18 +8,14 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/examples/internal/trial"
 )
 
-// printed runs the program on an input and returns what it prints.
-func printed(t *testing.T, args ...string) string {
-	t.Helper()
-	var out bytes.Buffer
-	require.NoError(t, run(args, &out))
-	return out.String()
-}
+var program = trial.Program(run)
 
 func TestDemo(t *testing.T) {
-	us := printed(t)
+	us := program.Printed(t)
 	for _, want := range []string{
 		"Tamarack Bench Reservoir, 4,350 ft", "Invented for demonstration",
 		"17 fish, 96 lb 4 oz whole", "50 pint jars of 14 oz each", "6 canner loads of up to 9; the last has 5",
@@ -33,7 +29,7 @@ func TestDemo(t *testing.T) {
 	} {
 		require.True(t, strings.Contains(us, want), "missing: %s", want)
 	}
-	metric := printed(t, "-units", "metric")
+	metric := program.Printed(t, "-units", "metric")
 	for _, want := range []string{"1,326 m", "43.66 kg whole", "50 pint jars of 397 g each", "15 psi (103 kPa)", "steam at 118.6 °C, 3.0 K against 115.6 °C", "salt   246 g"} {
 		require.True(t, strings.Contains(metric, want), "missing: %s", want)
 	}
@@ -42,22 +38,7 @@ func TestDemo(t *testing.T) {
 // broken copies the demo input with one text replaced, the whole file where old is empty, and runs on it.
 func broken(t *testing.T, file, old, new string) (string, error) {
 	t.Helper()
-	dir := t.TempDir()
-	for _, name := range []string{"season.json", "core.csv", "cooler.csv", "steam.csv"} {
-		data, err := os.ReadFile(name)
-		require.NoError(t, err)
-		text := string(data)
-		if name == file && old == "" {
-			text = new
-		} else if name == file {
-			require.True(t, strings.Contains(text, old), "%s has no %s", file, old)
-			text = strings.Replace(text, old, new, 1)
-		}
-		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600))
-	}
-	var out bytes.Buffer
-	err := run([]string{"-in", filepath.Join(dir, "season.json")}, &out)
-	return out.String(), err
+	return program.Changed(t, []string{"season.json", "core.csv", "cooler.csv", "steam.csv"}, nil, trial.Change{file, old, new})
 }
 
 // TestBroken: one clear message naming the field or the line, and nothing printed before it.
@@ -142,7 +123,7 @@ func TestYearThatCannotBeHeld(t *testing.T) {
 // TestPicture: asked for, and not otherwise; every week is a bar.
 func TestPicture(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "stock.svg")
-	printed(t, "-svg", path)
+	program.Printed(t, "-svg", path)
 	data, err := os.ReadFile(path)
 	require.NoError(t, err)
 	svg := string(data)

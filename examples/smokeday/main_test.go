@@ -15,27 +15,16 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"example.org/lakelarder/units"
+
+	"example.org/lakelarder/examples/internal/trial"
 )
 
-// printed runs the program on an input and returns what it prints.
-func printed(t *testing.T, args ...string) string {
-	t.Helper()
-	var out bytes.Buffer
-	require.NoError(t, run(args, &out))
-	return out.String()
-}
-
-func contains(t *testing.T, text string, wants ...string) {
-	t.Helper()
-	for _, want := range wants {
-		require.True(t, strings.Contains(text, want), "missing: %s\nin:\n%s", want, text)
-	}
-}
+var program = trial.Program(run)
 
 func TestDemo(t *testing.T) {
-	us := printed(t)
+	us := program.Printed(t)
 	require.True(t, strings.HasPrefix(us, "VERDICT: NOT MET\n"), "the verdict comes first")
-	contains(t, us, "NOT MET by the strictest home rule: core at 180.00 °F for 30 min (HOT-180-MSU)", "the longest hold was 23 min",
+	trial.Contains(t, us, "NOT MET by the strictest home rule: core at 180.00 °F for 30 min (HOT-180-MSU)", "the longest hold was 23 min",
 		"STILL OWED when it was taken out at 14:15: 29 min. Now it is out, all 30 min are owed again.", "MET by the alternative named: core at 160.00 °F", "MET cooled in time (COOL-2-4)",
 		"Invented for demonstration", "at 4,350 ft", "Until 16:15 it may go into an oven", "Who goes by HOT-160-PNW keeps it, air pack: at or below 36.0 °F", "at most 14 days",
 		"Not into jars", "15 psi for 1 h 50 min", "\n13:45         baste\n", "Before the smoke begins it loses 1.89 oz to 5.66 oz: no more than a pellicle takes", "surface taken to be dry after 1 h 00 min", "The plan fits", "Later than the slowest case of the plan, 13:14: A B.",
@@ -44,8 +33,8 @@ func TestDemo(t *testing.T) {
 		"a water phase salt of 2.7 % before the smoking and 4.2 % to 13.5 % after it",
 		// By hand: 68 % of 192 oz is 130.56 oz of water, 54 oz of it lost; 3.75/(3.75 + 76.56) is 4.67 %, cut.
 		"By the weighing: 4.6 %.", "The strictest published least is 3.5 %", "(recalled: check the print before relying on it)")
-	metric := printed(t, "-units", "metric")
-	contains(t, metric, "at 1,326 m", "core at 82.22 °C for 30 min", "82 K below it", "Weighed: 3.91 kg", "15 psi (103 kPa)")
+	metric := program.Printed(t, "-units", "metric")
+	trial.Contains(t, metric, "at 1,326 m", "core at 82.22 °C for 30 min", "82 K below it", "Weighed: 3.91 kg", "15 psi (103 kPa)")
 	day, _, found := strings.Cut(metric, "CAUTIONS")
 	require.True(t, found)
 	require.False(t, strings.Contains(strings.Replace(day, "°F)", "", -1), "°F"), "no Fahrenheit in the metric day, but for published cautions")
@@ -63,26 +52,7 @@ func TestCut(t *testing.T) {
 // changed copies the demo input with texts replaced, a whole file where old is empty, and runs on it.
 func changed(t *testing.T, args []string, replacements ...[3]string) (string, error) {
 	t.Helper()
-	dir := t.TempDir()
-	for _, name := range []string{"smokeday.json", "core.csv", "air.csv"} {
-		data, err := os.ReadFile(name)
-		require.NoError(t, err)
-		text := string(data)
-		for _, r := range replacements {
-			switch {
-			case r[0] != name:
-			case r[1] == "":
-				text = r[2]
-			default:
-				require.True(t, strings.Contains(text, r[1]), "%s has no %s", name, r[1])
-				text = strings.Replace(text, r[1], r[2], 1)
-			}
-		}
-		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o600))
-	}
-	var out bytes.Buffer
-	err := run(append(args, "-in", filepath.Join(dir, "smokeday.json")), &out)
-	return out.String(), err
+	return program.Changed(t, []string{"smokeday.json", "core.csv", "air.csv"}, args, replacements...)
 }
 
 // cores is a record of two probes in minutes and °F, the second as many degrees colder.
@@ -104,7 +74,7 @@ func TestStillSmoking(t *testing.T) {
 	picture := filepath.Join(t.TempDir(), "now.svg")
 	out, err := changed(t, []string{"-svg", picture}, stillIn, cores(2, [2]float64{0, 40}, [2]float64{330, 182}, [2]float64{347, 190}))
 	require.NoError(t, err)
-	contains(t, out, "VERDICT: NOT MET", "STILL OWED: 15 min without a break, every probe at 180.00 °F or above", "Leave it in the heat", "Not yet: the fish is still in the smoker",
+	trial.Contains(t, out, "VERDICT: NOT MET", "STILL OWED: 15 min without a break, every probe at 180.00 °F or above", "Leave it in the heat", "Not yet: the fish is still in the smoker",
 		"Only once a hold is met and the fish has cooled in time is it kept", "Not into jars")
 	wellFormed(t, picture, 6)
 }
@@ -113,7 +83,7 @@ func TestStillSmoking(t *testing.T) {
 func TestGap(t *testing.T) {
 	out, err := changed(t, nil, [3]string{"core.csv", "", "time (min),core (°F)\n0,40\n300,170\n355,182\n360,184\n365,185\n385,186\n390,150\n"})
 	require.NoError(t, err)
-	contains(t, out, "CANNOT TELL by the strictest home rule", "STILL OWED when it was taken out at 14:15: 20 min.", "unobserved")
+	trial.Contains(t, out, "CANNOT TELL by the strictest home rule", "STILL OWED when it was taken out at 14:15: 20 min.", "unobserved")
 }
 
 // TestMet: the hold without the dip.
@@ -121,14 +91,14 @@ func TestMet(t *testing.T) {
 	good := cores(3, [2]float64{0, 40}, [2]float64{300, 183}, [2]float64{335, 190}, [2]float64{375, 184}, [2]float64{455, 60}, [2]float64{600, 37}, [2]float64{700, 36})
 	out, err := changed(t, nil, good)
 	require.NoError(t, err)
-	contains(t, out, "VERDICT: MET\n", "MET cooled in time", "- Keep it, air pack: at or below 36.0 °F")
+	trial.Contains(t, out, "VERDICT: MET\n", "MET cooled in time", "- Keep it, air pack: at or below 36.0 °F")
 	require.NotContains(t, out, "STILL OWED")
 	out, err = changed(t, nil, good, [3]string{"smokeday.json", `"pack": "air"`, `"pack": "vacuum"`})
 	require.NoError(t, err)
-	contains(t, out, "- Keep it, vacuum pack: frozen, tonight")
+	trial.Contains(t, out, "- Keep it, vacuum pack: frozen, tonight")
 	out, err = changed(t, nil, good, [3]string{"smokeday.json", `"pack": "air"`, `"pack": ""`})
 	require.NoError(t, err)
-	contains(t, out, "- Keep it, pack not stated: frozen, tonight")
+	trial.Contains(t, out, "- Keep it, pack not stated: frozen, tonight")
 }
 
 // TestStillCooling: taken out, and the record ends on the way down or before it.
@@ -136,10 +106,10 @@ func TestStillCooling(t *testing.T) {
 	hot := [][2]float64{{0, 40}, {300, 183}, {375, 190}, {400, 141}, {450, 67.8}, {455, 66}}
 	out, err := changed(t, nil, cores(0, hot...))
 	require.NoError(t, err)
-	contains(t, out, "VERDICT: MET\n", "CANNOT TELL cooled in time", "Nobody can tell yet", "Only once a hold is met and the fish has cooled in time is it kept", "the record ends on the way, at 67.8 °F: be there by 19:28")
+	trial.Contains(t, out, "VERDICT: MET\n", "CANNOT TELL cooled in time", "Nobody can tell yet", "Only once a hold is met and the fish has cooled in time is it kept", "the record ends on the way, at 67.8 °F: be there by 19:28")
 	out, err = changed(t, nil, stillIn, cores(0, hot[0], hot[1], hot[2], [2]float64{380, 190}))
 	require.NoError(t, err)
-	contains(t, out, "VERDICT: MET\n", "The hold is met: take it out, and cool it at once", "Only once a hold is met and the fish has cooled in time is it kept")
+	trial.Contains(t, out, "VERDICT: MET\n", "The hold is met: take it out, and cool it at once", "Only once a hold is met and the fish has cooled in time is it kept")
 	require.NotContains(t, out, "STILL OWED")
 }
 
@@ -147,7 +117,7 @@ func TestStillCooling(t *testing.T) {
 func TestWarmTooLong(t *testing.T) {
 	out, err := changed(t, nil, cores(3, [2]float64{0, 40}, [2]float64{300, 183}, [2]float64{375, 190}, [2]float64{700, 75}, [2]float64{705, 70}))
 	require.NoError(t, err)
-	contains(t, out, "VERDICT: MET\n", "NOT MET cooled in time", "It cooled too slowly (COOL-2-4)", "throw it out")
+	trial.Contains(t, out, "VERDICT: MET\n", "NOT MET cooled in time", "It cooled too slowly (COOL-2-4)", "throw it out")
 	require.NotContains(t, out, "- Keep it")
 }
 
@@ -160,10 +130,10 @@ func TestOven(t *testing.T) {
 	for top, keeps := range map[float64]string{184: "- Keep it, air pack", 172: "- Who goes by HOT-160-PNW keeps it"} {
 		out, err := changed(t, nil, day(30, top))
 		require.NoError(t, err)
-		contains(t, out, "MET cooled in time", keeps)
+		trial.Contains(t, out, "MET cooled in time", keeps)
 		out, err = changed(t, nil, day(240, top))
 		require.NoError(t, err)
-		contains(t, out, "MET cooled in time", "- It was taken out at 14:15 and got warm again only after 19:", "it is not kept")
+		trial.Contains(t, out, "MET cooled in time", "- It was taken out at 14:15 and got warm again only after 19:", "it is not kept")
 		require.NotContains(t, out, keeps)
 	}
 }
@@ -172,7 +142,7 @@ func TestOven(t *testing.T) {
 func TestOtherLimit(t *testing.T) {
 	out, err := changed(t, nil, [3]string{"smokeday.json", "HOT-160-PNW", "HOT-145-MI"})
 	require.NoError(t, err)
-	contains(t, out, "MET by the alternative named: core at 145.04 °F", "That HOT-145-MI is met is no help", "Only once a hold is met is it kept")
+	trial.Contains(t, out, "MET by the alternative named: core at 145.04 °F", "That HOT-145-MI is met is no help", "Only once a hold is met is it kept")
 	require.NotContains(t, out, "Who goes by")
 }
 
@@ -182,25 +152,25 @@ func TestJars(t *testing.T) {
 		cores(3, [2]float64{0, 40}, [2]float64{135, 72}, [2]float64{200, 36}, [2]float64{300, 36})}
 	out, err := changed(t, nil, light...)
 	require.NoError(t, err)
-	contains(t, out, "VERDICT: NOT MET", "it is lightly smoked, raw fish, and no smoked fish to keep", "Not judged: the rules are for fish that was cooked", "- Into jars at 4,350 ft: pint jars, weighted gauge, 15 psi for 1 h 50 min", "Its loss of 28.1 % lies within the tested 10 % to 30 %",
+	trial.Contains(t, out, "VERDICT: NOT MET", "it is lightly smoked, raw fish, and no smoked fish to keep", "Not judged: the rules are for fish that was cooked", "- Into jars at 4,350 ft: pint jars, weighted gauge, 15 psi for 1 h 50 min", "Its loss of 28.1 % lies within the tested 10 % to 30 %",
 		"No jar larger than a pint", "4 quarts")
 	out, err = changed(t, nil, append(light, [3]string{"smokeday.json", "8 lb 10 oz", "8 lb"})...)
 	require.NoError(t, err)
-	contains(t, out, "NOT THIS FISH: its loss of 33.3 % lies outside", "do not can this fish")
+	trial.Contains(t, out, "NOT THIS FISH: its loss of 33.3 % lies outside", "do not can this fish")
 	out, err = changed(t, nil, append(light, [3]string{"smokeday.json", `"weighed": "8 lb 10 oz"`, `"weighed": ""`})...)
 	require.NoError(t, err)
-	contains(t, out, "Weigh it first")
+	trial.Contains(t, out, "Weigh it first")
 	// Smoked longer than is remembered of a light smoke, the drying not counted; and cooked through by the smoke itself.
 	out, err = changed(t, nil, light[1], [3]string{"smokeday.json", `"takenOut": "14:15"`, `"takenOut": "11:15"`}, [3]string{"smokeday.json", `"1h30m"`, `"2h30m"`})
 	require.NoError(t, err)
-	contains(t, out, "- Into jars", "NOT A LIGHT SMOKE: time in the smoker: 2 h 30 min stated, at most 2 h published, too long by 30 min")
+	trial.Contains(t, out, "- Into jars", "NOT A LIGHT SMOKE: time in the smoker: 2 h 30 min stated, at most 2 h published, too long by 30 min")
 	out, err = changed(t, nil, light[0], cores(3, [2]float64{0, 40}, [2]float64{130, 148}, [2]float64{300, 36}))
 	require.NoError(t, err)
-	contains(t, out, "- Not into jars", "this one was cooked")
+	trial.Contains(t, out, "- Not into jars", "this one was cooked")
 	// Still in the smoke, it is not cooked yet.
 	out, err = changed(t, nil, stillIn, cores(3, [2]float64{0, 40}, [2]float64{90, 60}))
 	require.NoError(t, err)
-	contains(t, out, "Leave it in the heat", "- It is not cooked yet. What is to go into jars is taken out before 10:15")
+	trial.Contains(t, out, "Leave it in the heat", "- It is not cooked yet. What is to go into jars is taken out before 10:15")
 	require.NotContains(t, out, "was cooked")
 }
 
@@ -213,7 +183,7 @@ func TestHumid(t *testing.T) {
 	require.ErrorContains(t, err, "stage 3 (cook): a wet surface in this air of 225.00 °F (107.22 °C) does not get above its wet bulb, 17")
 	out, err := changed(t, nil, wet("40 %"))
 	require.NoError(t, err)
-	contains(t, out, "humidity measured 40 %", "THE PLAN DOES NOT FIT")
+	trial.Contains(t, out, "humidity measured 40 %", "THE PLAN DOES NOT FIT")
 }
 
 // TestLittleKnown: only the cores were recorded.
@@ -221,7 +191,7 @@ func TestLittleKnown(t *testing.T) {
 	out, err := changed(t, nil, [3]string{"smokeday.json", `"air.csv"`, `""`}, [3]string{"smokeday.json", `"8 lb 10 oz"`, `""`}, [3]string{"smokeday.json", `"3.75 oz"`, `""`},
 		[3]string{"smokeday.json", `"pint"`, `""`}, [3]string{"smokeday.json", `"weighted"`, `""`}, [3]string{"smokeday.json", `"faces": "both"`, `"faces": "one"`})
 	require.NoError(t, err)
-	contains(t, out, "VERDICT: NOT MET", "Air as planned", "By the model the core comes to 180.00 °F", "THE PLAN DOES NOT FIT")
+	trial.Contains(t, out, "VERDICT: NOT MET", "Air as planned", "By the model the core comes to 180.00 °F", "THE PLAN DOES NOT FIT")
 	for _, absent := range []string{"jars", "Weighed", "water phase salt of", "the air stood at"} {
 		day, _, _ := strings.Cut(out, "\nCAUTIONS")
 		require.NotContains(t, day, absent)
@@ -232,7 +202,7 @@ func TestLittleKnown(t *testing.T) {
 func TestLongDrying(t *testing.T) {
 	out, err := changed(t, nil, [3]string{"smokeday.json", `"for": "45m"`, `"for": "2h"`})
 	require.NoError(t, err)
-	contains(t, out, "THE SURFACE MAY SEAL")
+	trial.Contains(t, out, "THE SURFACE MAY SEAL")
 }
 
 // wellFormed reads the whole picture as XML and counts its curves.
@@ -253,8 +223,8 @@ func wellFormed(t *testing.T, path string, curves int) string {
 func TestPicture(t *testing.T) {
 	for _, system := range []string{"us", "metric"} {
 		path := filepath.Join(t.TempDir(), "day.svg")
-		printed(t, "-units", system, "-svg", path)
-		contains(t, wellFormed(t, path, 6), "wet bulb: the most a wet surface reaches", "core expected, range and likely", "air, planned", "air, recorded", "A loin of the thickest fillet",
+		program.Printed(t, "-units", system, "-svg", path)
+		trial.Contains(t, wellFormed(t, path, 6), "wet bulb: the most a wet surface reaches", "core expected, range and likely", "air, planned", "air, recorded", "A loin of the thickest fillet",
 			"B fillet in the damp corner", "longest hold together, 23 min: not met", "HOT-180-MSU for 30 min, ", "temperature, °", "clock time", "Only probes in the cores tell", "Invented for demonstration")
 	}
 	require.Error(t, run([]string{"-svg", filepath.Join(t.TempDir(), "no", "where.svg")}, io.Discard))
