@@ -10,6 +10,7 @@ var mayImport = map[string][]string{
 	"units":              {},
 	"units/cite":         {},
 	"units/series":       {"units"},
+	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
 	"internal/word":      {"units"},
 	"pressure":           {"units", "units/cite"},
 	"pressure/process":   {"pressure", "internal/word", "units", "units/cite"},
