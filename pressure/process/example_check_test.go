@@ -23,7 +23,7 @@ func ExampleCheck() {
 	}
 	fmt.Println(a.Verdict)
 	for _, f := range a.Findings {
-		fmt.Println(f)
+		fmt.Println(f.Text(units.US))
 	}
 	fmt.Println(a.Findings[1].Citation)
 	// Output:
@@ -44,7 +44,7 @@ func ExampleCheck_open() {
 	})
 	fmt.Println(a.Verdict, err, a.Governing == process.Schedule{})
 	for _, f := range a.Findings {
-		fmt.Println(f)
+		fmt.Println(f.Text(units.US))
 	}
 	// Output:
 	// falls short <nil> true
@@ -52,28 +52,14 @@ func ExampleCheck_open() {
 	// altitude: not stated
 }
 
-func ExampleAssessment_Cautions() {
+// What is not published is a verdict, and says what is.
+func ExampleAssessment() {
 	a, err := process.Check(process.Claim{Product: process.Fish, Jar: process.PintAndHalf})
 	fmt.Println(a.Verdict, err)
 	fmt.Println(a.Refusal)
-	fmt.Println(a.Cautions()[0].Text)
+	fmt.Println(a.Cautions[0].ID)
 	// Output:
 	// not published <nil>
 	// no process is published for fish in 1½ pint jars; its tables are for jars: half-pint, 12 oz, pint and quart
-	// Only the figures of the process were compared, not what is in the jar or how it was filled. A recipe that is not a tested one stays so.
-}
-
-func ExampleFinding() {
-	fmt.Println(process.Finding{What: "process time", Kind: process.Short, Stated: "90 min", Published: "100 min", Difference: "10 min"})
-	// Output: process time: 90 min stated, 100 min published, short by 10 min
-}
-
-func ExampleVerdict() {
-	fmt.Println(process.Meets, process.FallsShort, process.Verdict(0))
-	// Output: meets falls short no verdict
-}
-
-func ExampleKind() {
-	fmt.Println(process.Short, process.NotStated, process.Kind(0))
-	// Output: short not stated no finding
+	// process.figures-only
 }
