@@ -8,10 +8,11 @@ const module = "example.org/lakelarder"
 // never import each other: what passes between them is a quantity. Nothing imports pressure/lethality: it explains and never decides.
 var mayImport = map[string][]string{
 	"units":              {},
-	"units/cite":         {},
+	"units/cite":         {"internal/wire"},
 	"units/series":       {"units"},
 	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
 	"internal/word":      {"units"},
+	"internal/wire":      {"units"}, // and no domain type: those call it
 	"pressure":           {"units", "units/cite"},
 	"pressure/process":   {"pressure", "internal/word", "units", "units/cite"},
 	"pressure/canner":    {"pressure/process", "pressure", "units/series", "units", "units/cite"},
@@ -35,9 +36,11 @@ var standard = []string{
 	"time", "unicode", "unicode/utf8",
 }
 
-// readers is what a package that reads a caller's text may import as well; the caller opens and closes it.
+// readers is what a package that reads a caller's text may import as well; the caller opens and closes it. JSON is read and written in one
+// place, by reflection, so that it has one form.
 var readers = map[string][]string{
-	"units/series": {"bufio", "encoding/csv", "io"},
+	"units/series":  {"bufio", "encoding/csv", "io"},
+	"internal/wire": {"encoding/json", "reflect", "unicode/utf16"},
 }
 
 // forbidden are the names in allowed standard packages that read a clock, wait, look at the machine or print.
