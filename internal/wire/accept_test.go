@@ -26,7 +26,7 @@ var forms = map[string]struct {
 }{
 	"nothing set": {plain{}, `{}`},
 	"words and quantities": {plain{ID: "a", MaxGap: 100 * time.Minute, F0: 1500 * time.Millisecond, Colour: 2, Height: 609600 * units.Millimetre, Warm: units.Celsius(121.1)},
-		`{"id":"a","maxGap":"1 h 40 min","f0":"1.5s","colour":"green","height":"609.6 m","warm":"121.1 °C"}`},
+		`{"id":"a","maxGap":"100 min","f0":"1.5s","colour":"green","height":"2000 ft","warm":"121.1 °C"}`},
 	"sea level is stated":   {plain{Altitude: altitude(0)}, `{"altitude":"0 mm"}`},
 	"a stated word":         {plain{Told: units.State(colour(1))}, `{"told":"red"}`},
 	"a stated count of 0":   {plain{Often: units.State(0), Sure: units.State(false)}, `{"often":0,"sure":false}`},

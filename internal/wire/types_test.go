@@ -12,10 +12,10 @@ import (
 
 type colour uint8
 
-var colours = word.List{What: "colour", Words: []string{"no colour", "red", "green", "blue"}}
+var colours = word.List[colour]{What: "colour", Words: []string{"red", "green", "blue"}}
 
-func (c colour) MarshalText() ([]byte, error)  { return colours.Marshal(uint8(c)) }
-func (c *colour) UnmarshalText(b []byte) error { return colours.Unmarshal(b, (*uint8)(c)) }
+func (c colour) MarshalText() ([]byte, error)  { return colours.Marshal(c) }
+func (c *colour) UnmarshalText(b []byte) error { return colours.Unmarshal(b, c) }
 
 type plain struct {
 	ID       string

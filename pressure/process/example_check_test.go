@@ -27,10 +27,10 @@ func ExampleCheck() {
 	}
 	fmt.Println(a.Findings[1].Citation)
 	// Output:
-	// falls short
+	// not met
 	// pressure: 11 psi stated, 13 psi published, short by 2 psi
 	// process time: 100 min stated, 110 min published, short by 10 min (100 min for half-pints of smoked fish is in circulation; no tested source has it)
-	// vent time: not stated, 10 min published
+	// vent time: missing, 10 min published
 	// USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015), Smoked Fish, pp. 5-13 and 5-14: half-pints take the time of the pint (read)
 }
 
@@ -47,9 +47,9 @@ func ExampleCheck_open() {
 		fmt.Println(f.Text(units.US))
 	}
 	// Output:
-	// falls short <nil> true
+	// not met <nil> true
 	// process time: 90 min stated, 100 min published, short by 10 min
-	// altitude: not stated
+	// altitude: missing
 }
 
 // What is not published is a verdict, and says what is.

@@ -22,7 +22,7 @@ func ExampleRequest_UnmarshalJSON() {
 	fmt.Println(err)
 	// Output:
 	// raw fish in pint jars, dial gauge, at 4,350 ft <nil>
-	// field altitude, line 1, column 66: it is missing
+	// altitude (line 1, column 1): it is required and missing
 }
 
 func ExampleRequest_MarshalJSON() {
@@ -42,6 +42,42 @@ func ExampleSchedule_MarshalJSON() {
 	text, err := json.MarshalIndent(s, "", "  ")
 	fmt.Println(string(text), err)
 	// Output:
+	// {
+	//   "product": "fish",
+	//   "pack": "raw",
+	//   "jar": "pint",
+	//   "gauge": "weighted",
+	//   "altitude": "4350 ft",
+	//   "band": "above 1,000 ft",
+	//   "pressure": "15 psi",
+	//   "process": "100 min",
+	//   "citation": {
+	//     "source": "USDAGuide5Rev2015",
+	//     "where": "Fish in Pint Jars, p. 5-10",
+	//     "basis": "read"
+	//   },
+	//   "vent": "10 min",
+	//   "ventCitation": {
+	//     "source": "USDAGuide1Rev2015",
+	//     "where": "Pressure canners, p. 1-20, and Using pressure canners, step 3, p. 1-22",
+	//     "basis": "read"
+	//   },
+	//   "headspace": "1 in",
+	//   "headspaceCitation": {
+	//     "source": "USDAGuide5Rev2015",
+	//     "where": "Fish in Pint Jars, p. 5-10",
+	//     "basis": "read"
+	//   },
+	//   "water": {
+	//     "shallow": "2 in",
+	//     "deep": "3 in"
+	//   },
+	//   "waterCitation": {
+	//     "source": "USDAGuide1Rev2015",
+	//     "where": "Using pressure canners, step 1, p. 1-21",
+	//     "basis": "read"
+	//   }
+	// } <nil>
 }
 
 func ExampleSchedule_IsPublished() {

@@ -237,7 +237,7 @@ func TestUnverifiedSeesEveryFigure(t *testing.T) {
 		func(s *process.Schedule) *cite.Citation { return &s.HeadspaceCitation },
 		func(s *process.Schedule) *cite.Citation { return &s.WaterCitation },
 	} {
-		s, err := process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Quart, Gauge: process.Dial})
+		s, err := process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Quart, Gauge: process.Dial, Altitude: units.State(units.Length(0))})
 		require.NoError(t, err)
 		require.False(t, s.Unverified())
 		spoil(&s).Basis = cite.Recalled

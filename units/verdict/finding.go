@@ -2,6 +2,7 @@ package verdict
 
 import (
 	"strconv"
+	"strings"
 	"time"
 
 	"example.org/lakelarder/units"
@@ -58,7 +59,7 @@ func (f Finding) Text(s units.System) string {
 		line += ", " + spanOf(f.When.Value)
 	}
 	if !f.Known.IsZero() {
-		line += " (" + f.Known.Text + ")"
+		line += " (" + strings.TrimSuffix(f.Known.Text, ".") + ")"
 	}
 	return line
 }
