@@ -15,7 +15,7 @@ var mayImport = map[string][]string{
 	"internal/wire":      {"units"}, // and no domain type: those call it
 	"pressure":           {"units", "units/cite"},
 	"pressure/process":   {"pressure", "units/verdict", "internal/wire", "internal/word", "units", "units/cite"},
-	"pressure/canner":    {"pressure/process", "pressure", "units/series", "units", "units/cite"},
+	"pressure/canner":    {"pressure/process", "pressure", "units/verdict", "internal/wire", "internal/word", "units/series", "units", "units/cite"},
 	"pressure/lethality": {"units/series", "units", "units/cite"},
 	"brine":              {"units", "units/cite"},
 	"smoke":              {"units/series", "units", "units/cite"},

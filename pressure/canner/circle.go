@@ -5,11 +5,13 @@ import (
 	"sort"
 	"strconv"
 
+	"example.org/lakelarder/internal/wire"
+	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
 
-// Optimality says how much is known about a packing. The zero Optimality is not known.
+// Optimality says how much is known about a packing. The zero Optimality is not stated.
 type Optimality uint8
 
 // What is known. No better packing exists where it is proven; where it is best known, one might.
@@ -18,16 +20,19 @@ const (
 	Proven
 )
 
+var optimalities = word.List[Optimality]{What: "optimality", Words: []string{"best known", "proven"}}
+
+// ParseOptimality reads the word that String writes, in capitals or not; anything else is a units.UnknownError.
+func ParseOptimality(s string) (Optimality, error) { return optimalities.Parse(s) }
+
 // String is the word: "best known", "proven".
-func (o Optimality) String() string {
-	switch o {
-	case BestKnown:
-		return "best known"
-	case Proven:
-		return "proven"
-	}
-	return "Optimality(" + strconv.Itoa(int(o)) + ")"
-}
+func (o Optimality) String() string { return optimalities.Of(o) }
+
+// MarshalText is String as bytes, empty when it is not set; an unknown one is a units.UnknownError.
+func (o Optimality) MarshalText() ([]byte, error) { return optimalities.Marshal(o) }
+
+// UnmarshalText is ParseOptimality, and the empty text is one that is not set.
+func (o *Optimality) UnmarshalText(text []byte) error { return optimalities.Unmarshal(text, o) }
 
 // Packing is the densest known way to stand equal circles in a circle. Ratio is the diameter of the outer circle
 // over that of the inner ones, rounded to the nearest 1e-12.
@@ -37,6 +42,12 @@ type Packing struct {
 	Optimality Optimality
 	Citation   cite.Citation
 }
+
+// MarshalJSON writes the packing as an app shows it.
+func (p Packing) MarshalJSON() ([]byte, error) { return wire.Marshal(p) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (p *Packing) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, p) }
 
 // maxCircles is where the published table ends.
 const maxCircles = len(circles)

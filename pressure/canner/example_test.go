@@ -12,7 +12,7 @@ import (
 
 // raw returns the published process for raw fish at 4,350 ft.
 func raw(jar process.Jar, gauge process.Gauge) process.Schedule {
-	s, _ := process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: jar, Gauge: gauge, Altitude: 4350 * units.Foot})
+	s, _ := process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: jar, Gauge: gauge, Altitude: units.State(4350 * units.Foot)})
 	return s
 }
 
@@ -144,7 +144,7 @@ func ExampleCut_Pieces() {
 func ExampleGauge_Setting() {
 	s := raw(process.Pint, process.Dial)
 	for _, error := range []units.Pressure{units.PSI, -units.PSI, 3 * units.PSI} {
-		set, err := canner.Gauge{Kind: process.Dial, ReadsHigh: error}.Setting(s)
+		set, err := canner.Gauge{ReadsHigh: error}.Setting(s)
 		if err != nil {
 			fmt.Println(err)
 			continue
@@ -160,7 +160,7 @@ func ExampleGauge_Setting() {
 // An invented run, a reading every five minutes: the pressure sags for a moment, and nobody starts the timer again.
 func ExampleAudit() {
 	run := canner.Run{
-		Schedule: raw(process.Pint, process.Dial), Altitude: 4350 * units.Foot, Gauge: canner.Gauge{Kind: process.Dial}, MaxGap: 5 * time.Minute,
+		Schedule: raw(process.Pint, process.Dial), Altitude: units.State(4350 * units.Foot), MaxGap: 5 * time.Minute,
 		Marks: canner.Marks{
 			SteadySteam: units.State(14 * time.Minute), VentClosed: units.State(24 * time.Minute), Timer: units.State(30 * time.Minute),
 			HeatOff: units.State(130 * time.Minute), Gone: units.State(165 * time.Minute), WeightOff: units.State(165 * time.Minute),
@@ -179,7 +179,7 @@ func ExampleAudit() {
 	report, _ := canner.Audit(run, record)
 	fmt.Println(report.Verdict, "held", report.Held.Length())
 	for _, f := range report.Findings {
-		fmt.Println(f)
+		fmt.Println(f.Rule, f.Text(units.US))
 	}
 	for _, s := range report.Next {
 		fmt.Println(s.Action)
@@ -191,23 +191,6 @@ func ExampleAudit() {
 	// reprocess
 	// refrigerate
 	// discard
-}
-
-func ExampleFinding_String() {
-	f := canner.Finding{Kind: canner.ShortVent, When: series.Stretch{From: 14 * time.Minute, To: 21 * time.Minute}, Required: "10 min of steady steam", Observed: "7 min"}
-	fmt.Println(f)
-	// Output: short vent from minute 14 to 21: 7 min, required 10 min of steady steam
-}
-
-func ExampleFindingKind_String() {
-	fmt.Println(canner.Sagged)
-	// Output: sagged
-}
-
-func ExampleVerdict_String() {
-	var v canner.Verdict
-	fmt.Println(v, canner.Met)
-	// Output: cannot tell met
 }
 
 func ExampleAction_String() {
@@ -223,7 +206,7 @@ func ExampleStep_String() {
 // live is an invented run under way: closed at minute 24, at pressure from minute 29.
 func live() canner.Live[units.Pressure] {
 	l, _ := canner.Watch[units.Pressure](canner.Run{
-		Schedule: raw(process.Pint, process.Dial), Altitude: 4350 * units.Foot, Gauge: canner.Gauge{Kind: process.Dial}, MaxGap: 5 * time.Minute,
+		Schedule: raw(process.Pint, process.Dial), Altitude: units.State(4350 * units.Foot), MaxGap: 5 * time.Minute,
 		Marks: canner.Marks{VentClosed: units.State(24 * time.Minute)},
 	})
 	return l

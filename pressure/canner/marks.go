@@ -3,6 +3,7 @@ package canner
 import (
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
@@ -18,6 +19,12 @@ type Marks struct {
 	WeightOff   units.Stated[time.Duration] // or petcock opened
 	LidOff      units.Stated[time.Duration]
 }
+
+// MarshalJSON writes the marks in the words that UnmarshalJSON reads.
+func (m Marks) MarshalJSON() ([]byte, error) { return wire.Marshal(m) }
+
+// UnmarshalJSON reads marks strictly.
+func (m *Marks) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, m) }
 
 // check returns the first mark that cannot have been: before the start, or in an order that no run has. A timer
 // started too early and a vent opened too early are possible, and findings.
