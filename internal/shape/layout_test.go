@@ -9,7 +9,7 @@ const module = "example.org/lakelarder"
 var mayImport = map[string][]string{
 	"units":              {},
 	"units/cite":         {"internal/wire"},
-	"units/series":       {"units"},
+	"units/series":       {"internal/word", "units"},
 	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
 	"internal/word":      {"units"},
 	"internal/wire":      {"units"}, // and no domain type: those call it
