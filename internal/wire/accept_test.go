@@ -149,3 +149,16 @@ func TestReadingReplaces(t *testing.T) {
 	require.NoError(t, wire.Unmarshal([]byte(`{"count":1}`), &p))
 	require.Empty(t, cmp.Diff(plain{Count: 1}, p, exact))
 }
+
+// A list or map has no place for nothing: a nil slice or map in it, or at the root, comes back empty.
+func TestNilWithinAListIsEmpty(t *testing.T) {
+	out, err := wire.Marshal([]map[string][]int{nil, {"a": nil}})
+	require.NoError(t, err)
+	require.Equal(t, `[{},{"a":[]}]`, string(out))
+	var back []map[string][]int
+	require.NoError(t, wire.Unmarshal(out, &back))
+	require.Equal(t, []map[string][]int{{}, {"a": {}}}, back)
+	out, err = wire.Marshal([]int(nil))
+	require.NoError(t, err)
+	require.Equal(t, `[]`, string(out))
+}

@@ -6,7 +6,8 @@ import (
 	"time"
 )
 
-// spans are the units of a time, larger ones first, each with its names and how many decimals of it are whole nanoseconds.
+// spans are the units of a time, larger ones first, each with its names and how many decimals of it are whole
+// nanoseconds.
 var spans = []struct {
 	size   uint64
 	places int
@@ -22,7 +23,8 @@ var spans = []struct {
 
 const expectedTime = `expected a time, such as "100 min", "1 h 50 min" or "45 s"`
 
-// parseLasting reads what units.Lasting prints, to the nanosecond: counts and units in falling order, with or without a blank between them.
+// parseLasting reads what units.Lasting prints, to the nanosecond: counts and units in falling order, with or without a
+// blank between them.
 func parseLasting(s string) (time.Duration, error) {
 	rest, negative := strings.CutPrefix(s, "-")
 	total, last := uint64(0), -1
@@ -91,7 +93,8 @@ func spanNamed(name string) int {
 	return -1
 }
 
-// times is whole.fraction of a unit in nanoseconds; false where that is no whole number of them. What is too long comes out as too long.
+// times is whole.fraction of a unit in nanoseconds, false where that is no whole number of them. What is too long for a
+// time comes out as too long for one.
 func times(whole, fraction string, size uint64, places int) (uint64, bool) {
 	const tooLong = math.MaxUint64 / 2
 	n := uint64(0)

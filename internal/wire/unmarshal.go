@@ -13,9 +13,9 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Unmarshal reads JSON in the form of this package into what into points to. Into's own UnmarshalJSON is not asked, so that it can be this call; those of
-// what it holds are. Everything that into held is replaced; on an error it stays as it was. Every error of the text is a
-// units.FieldError that names the path, the line and the column.
+// Unmarshal reads JSON in the form of this package into what into points to. Into's own UnmarshalJSON is not asked, so
+// that it can be this call; those of what it holds are. Everything that into held is replaced; on an error it stays as
+// it was. Every error is a units.FieldError that names the path, the line and the column.
 func Unmarshal(data []byte, into any) error {
 	target := reflect.ValueOf(into)
 	switch {
