@@ -4,55 +4,71 @@ import (
 	"errors"
 	"math"
 	"strconv"
+	"strings"
 	"time"
 )
 
-// ErrRange is what errors.Is finds in every RangeError.
+// ErrRange is what errors.Is finds in every RangeError and in every UnsetError: what is not set is in no range.
 var ErrRange = errors.New("out of range")
 
-// ErrSyntax is what errors.Is finds in every ParseError.
+// ErrUnset is what errors.Is finds in every UnsetError.
+var ErrUnset = errors.New("not set")
+
+// ErrSyntax is what errors.Is finds in every ParseError and in every UnknownError.
 var ErrSyntax = errors.New("not understood")
 
 // RangeError says that a value lies outside what a formula, a scale or a type holds for. The
-// limits are text in the value's own unit; an empty limit is no limit.
+// limits are text in the value's own unit; an empty limit is no limit. A limit is itself accepted unless it is exclusive.
 type RangeError struct {
-	What string // the quantity, in words: "altitude"
-	Got  string // the value refused
-	Low  string // the lowest value accepted, or empty
-	High string // the highest value accepted, or empty
+	What          string // the quantity, in words: "altitude"
+	Got           string // the value refused
+	Low           string // the lowest value accepted, or empty
+	High          string // the highest value accepted, or empty
+	LowExclusive  bool   // Low itself is refused: "more than 0 g"
+	HighExclusive bool   // High itself is refused: "less than 0.25 in"
 }
 
 // Error says what was out of range, the value, and what was expected.
 func (e RangeError) Error() string {
-	s := e.What + " " + e.Got + " is out of range: expected "
-	switch {
-	case e.Low != "" && e.High != "":
-		return s + e.Low + " to " + e.High
-	case e.Low != "":
-		return s + "at least " + e.Low
-	case e.High != "":
-		return s + "at most " + e.High
+	return e.What + " " + e.Got + " is out of range: expected " + e.expected()
+}
+
+func (e RangeError) expected() string {
+	low, high := "at least "+e.Low, "at most "+e.High
+	if e.LowExclusive {
+		low = "more than " + e.Low
+	} else if strings.HasPrefix(e.Low, "more than ") { // said in words
+		low = e.Low
 	}
-	return s + "a value that is set"
+	if e.HighExclusive {
+		high = "less than " + e.High
+	}
+	switch {
+	case e.Low == "" && e.High == "":
+		return "a value that is set"
+	case e.High == "":
+		return low
+	case e.Low == "":
+		return high
+	case e.LowExclusive || e.HighExclusive:
+		return low + " and " + high
+	}
+	return e.Low + " to " + e.High
 }
 
 // Is reports whether target is ErrRange.
 func (e RangeError) Is(target error) bool { return target == ErrRange }
 
-// ParseError says which text could not be read as a quantity, and why.
-type ParseError struct {
-	Quantity string // "length", "temperature" …
-	Text     string // the text as given
-	Reason   string // what was wrong and what was expected
+// UnsetError says that a value that is needed was not set.
+type UnsetError struct {
+	What string // the quantity, in words: "core limit"
 }
 
-// Error quotes the text and says why it was refused.
-func (e ParseError) Error() string {
-	return "cannot read " + strconv.Quote(e.Text) + " as a " + e.Quantity + ": " + e.Reason
-}
+// Error names what is not set.
+func (e UnsetError) Error() string { return e.What + " is not set" }
 
-// Is reports whether target is ErrSyntax.
-func (e ParseError) Is(target error) bool { return target == ErrSyntax }
+// Is reports whether target is ErrUnset or ErrRange.
+func (e UnsetError) Is(target error) bool { return target == ErrUnset || target == ErrRange }
 
 // Check returns a RangeError naming what unless low ≤ got ≤ high.
 func Check[Q Quantity](what string, got, low, high Q) error {
@@ -66,10 +82,18 @@ func outOfRange[Q Quantity](what string, got, low, high Q) error {
 	return RangeError{What: what, Got: text(got), Low: text(low), High: text(high)}
 }
 
-// CheckTemperature returns a RangeError naming what unless got is set and low ≤ got ≤ high.
+// CheckTemperature returns an UnsetError naming what unless got is set, and a RangeError unless low ≤ got ≤ high. Both limits
+// are named in one scale.
 func CheckTemperature(what string, got, low, high Temperature) error {
-	if !got.AtLeast(low) || got.Above(high) {
-		return RangeError{What: what, Got: got.String(), Low: low.String(), High: high.String()}
+	switch {
+	case !got.IsSet():
+		return UnsetError{What: what}
+	case !got.AtLeast(low) || got.Above(high):
+		scales := []Scale{CelsiusScale, FahrenheitScale}
+		if !low.exactIn(CelsiusScale) || !high.exactIn(CelsiusScale) {
+			scales[0], scales[1] = scales[1], scales[0]
+		}
+		return RangeError{What: what, Got: got.inOneOf(scales...), Low: low.inOneOf(scales...), High: high.inOneOf(scales...)}
 	}
 	return nil
 }
@@ -87,7 +111,7 @@ func overflow[Q Quantity](negative bool, got string) error {
 	if negative && got != "" && got[0] != '-' {
 		got = "-" + got
 	}
-	return RangeError{What: dimensionOf[Q]().name, Got: got, Low: text(Q(int64(-math.MaxInt64))), High: text(Q(int64(math.MaxInt64)))}
+	return RangeError{What: dimensionOf[Q]().name, Got: got, Low: text(Q(int64(math.MinInt64))), High: text(Q(int64(math.MaxInt64)))}
 }
 
 func utoa(n uint64) string { return strconv.FormatUint(n, 10) }

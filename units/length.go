@@ -33,6 +33,7 @@ var lengths = dimension{
 		{int64(Micrometre), 1, []string{"µm", "μm", "um"}},
 		{int64(Nanometre), 1, []string{"nm"}},
 	},
+	before: map[string]int64{"'": int64(Inch), "′": int64(Inch)}, // "1'200 mm" is not 1 ft 200 mm
 	short: []form{
 		{size: int64(Millimetre), places: 6, symbol: "mm", atMost: int64(Metre)},
 		{size: int64(Metre), places: 9, symbol: "m"},

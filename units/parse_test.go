@@ -121,7 +121,7 @@ func TestRefused(t *testing.T) {
 		{"diffusivity", "1.4e-7 m²", "unknown unit", units.ErrSyntax},
 		{"density", "1.05", "the unit is missing", units.ErrSyntax},
 		{"pH", "acid", "expected a number first", units.ErrSyntax},
-		{"pH", "6.2 %", "unknown unit", units.ErrSyntax},
+		{"pH", "6.2 %", "unexpected \"%\" after the number", units.ErrSyntax},
 	} {
 		_, err := kinds[c.kind].parse(c.text)
 		require.ErrorIs(t, err, c.is, "%s %q", c.kind, c.text)
