@@ -1,38 +1,38 @@
 package units
 
 // dimensionOf returns the text form of Q.
-func dimensionOf[Q Quantity]() *dimension {
+func dimensionOf[Q Quantity]() dimension {
 	switch any(Q(0)).(type) {
 	case Length:
-		return &lengths
+		return lengths
 	case Area:
-		return &areas
+		return areas
 	case Mass:
-		return &masses
+		return masses
 	case Volume:
-		return &volumes
+		return volumes
 	case Pressure:
-		return &pressures
+		return pressures
 	case TemperatureChange:
-		return &temperatureChanges
+		return temperatureChanges
 	case Ratio:
-		return &ratios
+		return ratios
 	case Density:
-		return &densities
+		return densities
 	case Speed:
-		return &speeds
+		return speeds
 	case Diffusivity:
-		return &diffusivities
+		return diffusivities
 	case Conductivity:
-		return &conductivities
+		return conductivities
 	case FilmCoefficient:
-		return &filmCoefficients
+		return filmCoefficients
 	case SpecificHeat:
-		return &specificHeats
+		return specificHeats
 	case Energy:
-		return &energies
+		return energies
 	case SpecificEnergy:
-		return &specificEnergies
+		return specificEnergies
 	}
-	return &phs
+	return phs
 }

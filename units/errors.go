@@ -93,7 +93,7 @@ func CheckTemperature(what string, got, low, high Temperature) error {
 		if !low.exactIn(CelsiusScale) || !high.exactIn(CelsiusScale) {
 			scales[0], scales[1] = scales[1], scales[0]
 		}
-		return RangeError{What: what, Got: got.inOneOf(scales...), Low: low.inOneOf(scales...), High: high.inOneOf(scales...)}
+		return RangeError{What: what, Got: got.String(), Low: low.inOneOf(scales...), High: high.inOneOf(scales...)}
 	}
 	return nil
 }

@@ -256,7 +256,7 @@ func TestScales(t *testing.T) {
 // TestTextRoundTrip prints unit constants, their neighbours and the ends of every range and reads
 // them back to the quantum.
 func TestTextRoundTrip(t *testing.T) {
-	values := []int64{0, 1, -1, 2, 7, 999, 1 << 40, 1<<63 - 1, -(1<<63 - 1), 1<<62 + 12345, 123456789012345678}
+	values := []int64{0, 1, -1, 2, 7, 999, 1 << 40, 1<<63 - 1, -(1<<63 - 1), -1 << 63, 1<<62 + 12345, 123456789012345678}
 	for _, c := range named {
 		values = append(values, c.quota, c.quota+1, c.quota-1, -c.quota, 3*c.quota/4, c.quota/3)
 	}

@@ -346,7 +346,7 @@ func ExampleCheckTemperature() {
 	fmt.Println(units.CheckTemperature("core", units.Temperature{}, units.Celsius(-40), units.Celsius(150)))
 	// Output:
 	// core 160 °C is out of range: expected -40 °C to 150 °C
-	// limit 50 °F is out of range: expected 145 °F to 212 °F
+	// limit 10 °C is out of range: expected 145 °F to 212 °F
 	// core is not set
 }
 

@@ -60,4 +60,7 @@ func appendDecimal(dst []byte, q, size int64, places int) ([]byte, bool) {
 	return dst, left == 0
 }
 
-func text[Q Quantity](q Q) string { return dimensionOf[Q]().format(int64(q)) }
+func text[Q Quantity](q Q) string {
+	d := dimensionOf[Q]()
+	return d.format(int64(q))
+}
