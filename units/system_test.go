@@ -34,16 +34,6 @@ func ExampleRounding() { fmt.Println(units.Nearest, units.Down, units.Up) /* Out
 
 func ExampleCount() { fmt.Println(units.Count(12)) /* Output: 12 */ }
 
-func ExampleUnsetError() {
-	fmt.Println(units.UnsetError{What: "altitude"})
-	// Output: altitude is not stated
-}
-
-func ExampleUnknownError() {
-	fmt.Println(units.UnknownError{What: "fish", Got: "pike", Known: []string{"cod, whole", "salmon"}})
-	// Output: unknown fish "pike": expected "cod, whole" or salmon
-}
-
 func TestSystemsComeBack(t *testing.T) {
 	for _, s := range []units.System{units.Both, units.US, units.Metric} {
 		text, err := s.MarshalText()

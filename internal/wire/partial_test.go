@@ -10,23 +10,23 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// asked is an input that needs both of its fields, refused a result that says what was asked.
-type asked struct {
+// inquiry is an input that needs both of its fields, refused a result that says what was asked.
+type inquiry struct {
 	Jar      string                     `wire:"required"`
 	Altitude units.Stated[units.Length] `wire:"required"`
 }
 
-func (a *asked) UnmarshalJSON(b []byte) error { return wire.Unmarshal(b, a) }
+func (a *inquiry) UnmarshalJSON(b []byte) error { return wire.Unmarshal(b, a) }
 
 type refused struct {
-	Asked  asked `wire:"partial"`
+	Asked  inquiry `wire:"partial"`
 	Reason string
 }
 
 // What was asked comes back as far as it was asked, and stays strict otherwise; the input itself is still required whole.
 func TestPartialInputComesBack(t *testing.T) {
 	for _, want := range []refused{
-		{}, {Reason: "no altitude"}, {Asked: asked{Jar: "pint"}}, {Asked: asked{Altitude: units.State(units.Length(0))}},
+		{}, {Reason: "no altitude"}, {Asked: inquiry{Jar: "pint"}}, {Asked: inquiry{Altitude: units.State(units.Length(0))}},
 	} {
 		data, err := wire.Marshal(want)
 		require.NoError(t, err)
@@ -37,5 +37,5 @@ func TestPartialInputComesBack(t *testing.T) {
 	for _, text := range []string{`{"asked":{"jars":"pint"}}`, `{"asked":{"jar":null}}`, `{"asked":{"altitude":4350}}`} {
 		require.Error(t, wire.Unmarshal([]byte(text), &refused{}), text)
 	}
-	require.Error(t, wire.Unmarshal([]byte(`{"jar":"pint"}`), &asked{}))
+	require.Error(t, wire.Unmarshal([]byte(`{"jar":"pint"}`), &inquiry{}))
 }
