@@ -9,11 +9,12 @@ const module = "example.org/lakelarder"
 var mayImport = map[string][]string{
 	"units":              {},
 	"units/cite":         {"internal/wire"},
-	"units/series":       {"units"},
+	"units/series":       {"internal/word", "units"},
+	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
 	"internal/word":      {"units"},
 	"internal/wire":      {"units"}, // and no domain type: those call it
 	"pressure":           {"units", "units/cite"},
-	"pressure/process":   {"pressure", "internal/word", "units", "units/cite"},
+	"pressure/process":   {"pressure", "units/verdict", "internal/wire", "internal/word", "units", "units/cite"},
 	"pressure/canner":    {"pressure/process", "pressure", "units/series", "units", "units/cite"},
 	"pressure/lethality": {"units/series", "units", "units/cite"},
 	"brine":              {"units", "units/cite"},

@@ -26,7 +26,7 @@ var forms = map[string]struct {
 }{
 	"nothing set": {plain{}, `{}`},
 	"words and quantities": {plain{ID: "a", MaxGap: 100 * time.Minute, F0: 1500 * time.Millisecond, Colour: 2, Height: 609600 * units.Millimetre, Warm: units.Celsius(121.1)},
-		`{"id":"a","maxGap":"1 h 40 min","f0":"1.5s","colour":"green","height":"609.6 m","warm":"121.1 °C"}`},
+		`{"id":"a","maxGap":"100 min","f0":"1.5s","colour":"green","height":"2000 ft","warm":"121.1 °C"}`},
 	"sea level is stated":   {plain{Altitude: altitude(0)}, `{"altitude":"0 mm"}`},
 	"a stated word":         {plain{Told: units.State(colour(1))}, `{"told":"red"}`},
 	"a stated count of 0":   {plain{Often: units.State(0), Sure: units.State(false)}, `{"often":0,"sure":false}`},
@@ -148,6 +148,31 @@ func TestReadingReplaces(t *testing.T) {
 	p := plain{ID: "old", List: []units.Mass{1}, ByName: map[string]units.Ratio{"old": 1}, hidden: 3}
 	require.NoError(t, wire.Unmarshal([]byte(`{"count":1}`), &p))
 	require.Empty(t, cmp.Diff(plain{Count: 1}, p, exact))
+}
+
+// Of a partial input nothing is required, and what is there is read as strictly as ever.
+func TestPartialInputs(t *testing.T) {
+	type answer struct {
+		Asked asked `wire:"partial"`
+	}
+	for want, v := range map[string]answer{
+		`{}`: {},
+		`{"asked":{"altitude":"0 mm","colour":"red"}}`: {asked{Altitude: altitude(0), Colour: 1}},
+	} {
+		out, err := wire.Marshal(v)
+		require.NoError(t, err)
+		require.Equal(t, want, string(out))
+		var back answer
+		require.NoError(t, wire.Unmarshal(out, &back))
+		require.Equal(t, v, back)
+	}
+	for in, want := range map[string]string{
+		`{"asked":{"altitude":"0"}}`: "asked.altitude (line 1, column 22): cannot read",
+		`{"asked":{"hue":"red"}}`:    "asked.hue (line 1, column 11): unknown field",
+		`{"asked":null}`:             "asked (line 1, column 10): null",
+	} {
+		require.ErrorContains(t, wire.Unmarshal([]byte(in), new(answer)), want)
+	}
 }
 
 // A list or map has no place for nothing: a nil slice or map in it, or at the root, comes back empty.

@@ -31,7 +31,7 @@ func ExampleUnmarshal() {
 	fmt.Println(wire.Unmarshal([]byte("{\"altitude\": \"0 ft\",\n \"loads\": [\"3 kg\", \"3\"]}"), &b))
 	fmt.Println(wire.Unmarshal([]byte(`{"alltitude": "2,000 ft"}`), &b))
 	// Output:
-	// <nil> 609.6 m 10m0s
+	// <nil> 2000 ft 10m0s
 	// altitude (line 1, column 1): it is required and missing
 	// altitude (line 1, column 14): expected text with a unit, such as "2000 ft", not the number 2000
 	// loads[1] (line 2, column 20): cannot read "3" as a mass: the unit is missing; expected one of g, kg, lb, oz, mg, µg, ng, t, gr, label oz

@@ -82,6 +82,15 @@ func (ps plans) root(t reflect.Type) *plan {
 	return p
 }
 
+// partial is the plan of a nested input of which not everything need be there: what was asked, as far as it was asked.
+func (ps plans) partial(t reflect.Type) *plan {
+	p := ps.root(t)
+	for i := range p.fields {
+		p.fields[i].required = false
+	}
+	return p
+}
+
 func (ps plans) fill(p *plan) {
 	t := p.of
 	switch {

@@ -107,7 +107,8 @@ func ExampleFreezing_Between() {
 func ExampleParseFreezingShape() {
 	_, err := coldchain.ParseFreezingShape("brick")
 	fmt.Println(err)
-	// Output: cannot read "brick" as a shape of what freezes: expected slab, cylinder or sphere
+	// Output:
+	// unknown shape of what freezes "brick": expected slab, cylinder or sphere
 }
 
 func ExampleFreezingShape() {

@@ -19,23 +19,22 @@ const (
 	FrozenSphere
 )
 
-var freezingShapes = word.List{What: "shape of what freezes", Words: []string{"no shape", "slab", "cylinder", "sphere"}}
+var freezingShapes = word.List[FreezingShape]{What: "shape of what freezes", Words: []string{"slab", "cylinder", "sphere"}}
 
-// ParseFreezingShape reads "slab", "cylinder" or "sphere", in capitals or not; anything else is a units.ParseError that lists them.
+// ParseFreezingShape reads "slab", "cylinder" or "sphere", in capitals or not; anything else is a units.UnknownError that lists them.
 func ParseFreezingShape(s string) (FreezingShape, error) {
-	v, err := freezingShapes.Parse(s)
-	return FreezingShape(v), err
+	return freezingShapes.Parse(s)
 }
 
-// String is the name that ParseFreezingShape reads; "no shape" when it is not set.
-func (s FreezingShape) String() string { return freezingShapes.Of(uint8(s)) }
+// String is the name that ParseFreezingShape reads; "not stated" when it is not set.
+func (s FreezingShape) String() string { return freezingShapes.Of(s) }
 
 // MarshalText is String as bytes, empty when the shape is not set; an unknown one is an error.
-func (s FreezingShape) MarshalText() ([]byte, error) { return freezingShapes.Marshal(uint8(s)) }
+func (s FreezingShape) MarshalText() ([]byte, error) { return freezingShapes.Marshal(s) }
 
 // UnmarshalText is ParseFreezingShape, and the empty text is a shape that is not set.
 func (s *FreezingShape) UnmarshalText(text []byte) error {
-	return freezingShapes.Unmarshal(text, (*uint8)(s))
+	return freezingShapes.Unmarshal(text, s)
 }
 
 // Freezing is one piece put into the cold. Flesh.Freezing fills in its last five from a composition.

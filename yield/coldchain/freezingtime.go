@@ -132,7 +132,7 @@ func freezingCautions() []cite.Caution {
 }
 
 func (f Freezing) check() error {
-	if !freezingShapes.Known(uint8(f.Shape)) {
+	if !freezingShapes.Known(f.Shape) {
 		return units.RangeError{What: "shape", Got: f.Shape.String(), Low: FrozenSlab.String(), High: FrozenSphere.String()}
 	}
 	for _, err := range [...]error{
