@@ -52,20 +52,23 @@ func ExampleSchedule_MarshalJSON() {
 	//   "pressure": "15 psi",
 	//   "process": "100 min",
 	//   "citation": {
+	//     "document": "USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015)",
 	//     "source": "USDAGuide5Rev2015",
-	//     "where": "Fish in Pint Jars, p. 5-10",
+	//     "place": "Fish in Pint Jars, p. 5-10",
 	//     "basis": "read"
 	//   },
 	//   "vent": "10 min",
 	//   "ventCitation": {
+	//     "document": "USDA, Complete Guide to Home Canning, Guide 1 (AIB 539, rev. 2015)",
 	//     "source": "USDAGuide1Rev2015",
-	//     "where": "Pressure canners, p. 1-20, and Using pressure canners, step 3, p. 1-22",
+	//     "place": "Pressure canners, p. 1-20, and Using pressure canners, step 3, p. 1-22",
 	//     "basis": "read"
 	//   },
 	//   "headspace": "1 in",
 	//   "headspaceCitation": {
+	//     "document": "USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015)",
 	//     "source": "USDAGuide5Rev2015",
-	//     "where": "Fish in Pint Jars, p. 5-10",
+	//     "place": "Fish in Pint Jars, p. 5-10",
 	//     "basis": "read"
 	//   },
 	//   "water": {
@@ -73,8 +76,9 @@ func ExampleSchedule_MarshalJSON() {
 	//     "deep": "3 in"
 	//   },
 	//   "waterCitation": {
+	//     "document": "USDA, Complete Guide to Home Canning, Guide 1 (AIB 539, rev. 2015)",
 	//     "source": "USDAGuide1Rev2015",
-	//     "where": "Using pressure canners, step 1, p. 1-21",
+	//     "place": "Using pressure canners, step 1, p. 1-21",
 	//     "basis": "read"
 	//   }
 	// } <nil>
