@@ -27,7 +27,8 @@
 //
 // A tag changes this for one field. `wire:"always"` writes a zero all the same, but not a nil slice, map or pointer.
 // `wire:"required"` says that reading fails without the field, and writes a zero that is something: 0 ft, but not an
-// empty word. `wire:"-"` skips the field, and it is lost.
+// empty word. `wire:"partial"` on a struct takes it by its fields, and asks for none of those that it requires: what was
+// asked, as far as it was asked. `wire:"-"` skips the field, and it is lost.
 //
 // # Reading
 //

@@ -21,6 +21,9 @@ func (ps plans) addFields(p *plan, t reflect.Type, within []int) {
 			}
 		case tag == "partial":
 			p.add(field{name: lowerCamel(f.Name), index: index, plan: ps.partial(f.Type)})
+			if p.form == object && p.fields[len(p.fields)-1].plan.form != object {
+				p.refuse("field " + f.Name + " is partial and no struct of fields")
+			}
 		case tag != "" && tag != "always" && tag != "required":
 			p.refuse("field " + f.Name + ` has the tag "` + tag + `"; expected always, required, partial or -`)
 		default:

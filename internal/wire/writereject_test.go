@@ -105,12 +105,15 @@ var noForms = []struct {
 	{struct{ A **int }{}, "a: **int: a pointer to a pointer has no form"},
 	{struct{ A number }{}, "a: wire_test.number: a whole number of a type of its own needs a text form"},
 	{struct{ A time.Month }{}, "a: time.Month: a whole number of a type of its own needs a text form"},
+	{struct {
+		A *asked `wire:"partial"`
+	}{}, "field A is partial and no struct of fields"},
 	{noKey{}, "a: map[int]int: a map needs keys that are text"},
 	{sealed{}, "wire_test.sealed: none of its fields is written, and what it holds would be lost"},
 	{struct{ A half }{}, "a: wire_test.half: none of its fields is written"},
 	{skipsAll{}, "none of its fields is written"},
 	{tagged{}, "field a has a tag and is not exported"},
-	{unknown{}, `field A has the tag "omitempty"; expected always, required or -`},
+	{unknown{}, `field A has the tag "omitempty"; expected always, required, partial or -`},
 	{clash{}, "two fields are called id"},
 	{shadow{}, "two fields are called findings"},
 	{twice{}, "two fields are called rule"},
