@@ -73,7 +73,7 @@ func mayBeLong(f file) bool {
 }
 
 // sharesExample are the small methods that their type's Example may show.
-var sharesExample = []string{"String", "MarshalText", "UnmarshalText", "Error", "Is", "Unwrap", "Key"}
+var sharesExample = []string{"String", "MarshalText", "UnmarshalText", "MarshalJSON", "UnmarshalJSON", "Error", "Is", "Unwrap", "Key"}
 
 func isProduct(dir string) bool {
 	_, ok := mayImport[dir]

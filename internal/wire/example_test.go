@@ -34,7 +34,7 @@ func ExampleUnmarshal() {
 	// <nil> 2000 ft 10m0s
 	// altitude (line 1, column 1): it is required and missing
 	// altitude (line 1, column 14): expected text with a unit, such as "2000 ft", not the number 2000
-	// loads[1] (line 2, column 20): cannot read "3" as a mass: the unit is missing; expected one of g, kg, lb, oz, mg, µg, ng, t, gr, label oz
+	// loads[1] (line 2, column 20): cannot read "3" as a mass: the unit is missing; expected one of g, kg, lb, oz, mg, µg, ng, t, grain, label oz
 	// alltitude (line 1, column 2): unknown field; expected name, altitude, vent, jars, loads
 }
 

@@ -14,7 +14,7 @@ import (
 	"example.org/lakelarder/units"
 )
 
-func ExampleRequest_UnmarshalJSON() {
+func ExampleRequest_strict() {
 	var r process.Request
 	err := json.Unmarshal([]byte(`{"product": "fish", "pack": "raw", "jar": "pint", "gauge": "dial", "altitude": "4,350 ft"}`), &r)
 	fmt.Println(r, err)
@@ -25,14 +25,14 @@ func ExampleRequest_UnmarshalJSON() {
 	// altitude (line 1, column 1): it is required and missing
 }
 
-func ExampleRequest_MarshalJSON() {
+func ExampleRequest_json() {
 	text, err := json.Marshal(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial,
 		Altitude: units.State(4_350 * units.Foot)})
 	fmt.Println(string(text), err)
 	// Output: {"product":"fish","pack":"raw","jar":"pint","gauge":"dial","altitude":"4350 ft"} <nil>
 }
 
-func ExampleSchedule_MarshalJSON() {
+func ExampleSchedule() {
 	s, err := process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Weighted,
 		Altitude: units.State(4_350 * units.Foot)})
 	if err != nil {
@@ -187,4 +187,11 @@ func TestBandsComeBack(t *testing.T) {
 		require.ErrorIs(t, b.UnmarshalText([]byte(text)), units.ErrSyntax, text)
 		require.Equal(t, process.Band{Over: 1, UpTo: 2}, b)
 	}
+}
+
+func ExampleClaim() {
+	var c process.Claim
+	err := json.Unmarshal([]byte(`{"product": "fish", "jar": "pint", "process": "90 min"}`), &c)
+	fmt.Println(c.Jar, units.Lasting(c.Process.Value), c.Altitude.Given, err)
+	// Output: pint 90 min false <nil>
 }

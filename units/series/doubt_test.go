@@ -222,3 +222,16 @@ func BenchmarkDoubts(b *testing.B) {
 		}
 	}
 }
+
+func ExampleSign() { fmt.Println(series.FaultCode, series.Sign(0)) /* Output: fault code not stated */ }
+
+func ExampleDoubting_Next() {
+	watch, err := series.WatchDoubts(series.Believable[units.Temperature]{High: units.State(units.Celsius(100))})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	_, doubts, err := watch.Next(series.Reading[units.Temperature]{Value: units.Celsius(120)})
+	fmt.Println(doubts[0].Sign, err)
+	// Output: out of reach <nil>
+}
