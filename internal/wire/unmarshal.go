@@ -107,7 +107,7 @@ func textInto(v reflect.Value, p *plan, s string, at int) error {
 		v.SetString(s)
 	case lasting:
 		var t time.Duration
-		t, err = parseLasting(s)
+		t, err = units.ParseLasting(s)
 		v.SetInt(int64(t))
 	case moment:
 		var t time.Time
