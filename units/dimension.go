@@ -116,7 +116,8 @@ func (d *dimension) unitEnd(s string, i int) int {
 	return len(s)
 }
 
-// digitEnd returns end where s[i:end] is a unit whose name has a digit at its end, such as in3, and a space or nothing follows.
+// digitEnd returns end where s[i:end] is a unit whose name has a digit at its end, such as in3, and a space or nothing
+// follows.
 func (d *dimension) digitEnd(s string, i, end int) int {
 	if end < len(s) && skipSpace(s, end) == end {
 		return 0

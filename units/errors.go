@@ -2,7 +2,6 @@ package units
 
 import (
 	"errors"
-	"math"
 	"strconv"
 	"strings"
 	"time"
@@ -17,8 +16,8 @@ var ErrUnset = errors.New("not set")
 // ErrSyntax is what errors.Is finds in every ParseError and in every UnknownError.
 var ErrSyntax = errors.New("not understood")
 
-// RangeError says that a value lies outside what a formula, a scale or a type holds for. The
-// limits are text in the value's own unit; an empty limit is no limit. A limit is itself accepted unless it is exclusive.
+// RangeError says that a value lies outside what a formula, a scale or a type holds for. The limits are text in the
+// value's own unit; an empty limit is no limit. A limit is itself accepted unless it is exclusive.
 type RangeError struct {
 	What          string // the quantity, in words: "altitude"
 	Got           string // the value refused
@@ -82,8 +81,8 @@ func outOfRange[Q Quantity](what string, got, low, high Q) error {
 	return RangeError{What: what, Got: text(got), Low: text(low), High: text(high)}
 }
 
-// CheckTemperature returns an UnsetError naming what unless got is set, and a RangeError unless low ≤ got ≤ high. Both limits
-// are named in one scale.
+// CheckTemperature returns an UnsetError naming what unless got is set, and a RangeError unless low ≤ got ≤ high. Both
+// limits are named in one scale.
 func CheckTemperature(what string, got, low, high Temperature) error {
 	switch {
 	case !got.IsSet():
@@ -111,7 +110,8 @@ func overflow[Q Quantity](negative bool, got string) error {
 	if negative && got != "" && got[0] != '-' {
 		got = "-" + got
 	}
-	return RangeError{What: dimensionOf[Q]().name, Got: got, Low: text(Q(int64(math.MinInt64))), High: text(Q(int64(math.MaxInt64)))}
+	d := dimensionOf[Q]()
+	return RangeError{What: d.name, Got: got, Low: d.format(leastQuanta), High: d.format(maxQuanta)}
 }
 
 func utoa(n uint64) string { return strconv.FormatUint(n, 10) }

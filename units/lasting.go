@@ -24,8 +24,9 @@ var times = dimension{
 	},
 }
 
-// Lasting returns a time as people write it, exact: "30 min", "1 h 50 min", "36 h", "45 s". A time that is not in whole seconds is
-// written as time.Duration writes it, so that nothing is rounded away. Every time.Duration is valid; ParseLasting gives it back.
+// Lasting returns a time as people write it, exact: "30 min", "1 h 50 min", "36 h", "45 s". A time that is not in whole
+// seconds is written as time.Duration writes it, so that nothing is rounded away. Every time.Duration is valid;
+// ParseLasting gives it back.
 func Lasting(d time.Duration) string {
 	if d%time.Second != 0 {
 		return d.String()
@@ -49,9 +50,10 @@ func Lasting(d time.Duration) string {
 	return sign + strings.Join(parts, " ")
 }
 
-// ParseLasting reads what Lasting writes, "1 h 50 min" or "1h0m0.5s", and one unit alone, "100 min", "1 1/2 h", "36 h", "2 d", rounded once to the nearest
-// nanosecond. Text in an unknown unit, without a unit or with a number that is not understood is a
-// ParseError; a value past the range of time.Duration a RangeError. A clock such as "1:40" is a ParseError: ReadTyped names the choices.
+// ParseLasting reads what Lasting writes, "1 h 50 min" or "1h0m0.5s", and one unit alone, "100 min", "1 1/2 h", "36 h",
+// "2 d", rounded once to the nearest nanosecond. Text in an unknown unit, without a unit or with a number that is not
+// understood is a ParseError; a value past the range of time.Duration a RangeError. A clock such as "1:40" is a
+// ParseError: ReadTyped names the choices.
 func ParseLasting(s string) (time.Duration, error) {
 	v, err := times.parse(s)
 	return time.Duration(v), err

@@ -6,8 +6,8 @@ import (
 	"unicode/utf8"
 )
 
-// ParseError says which text could not be read as a quantity, and why. A text that can be read in several ways comes with
-// its choices: texts that say one thing each, to be shown to whoever typed it.
+// ParseError says which text could not be read as a quantity, and why. A text that can be read in several ways comes
+// with its choices: texts that say one thing each, to be shown to whoever typed it.
 type ParseError struct {
 	Quantity string   // "length", "temperature" …
 	Text     string   // the text as given
@@ -34,7 +34,8 @@ type UnknownError struct {
 	Known []string // the names to choose from
 }
 
-// Error quotes the name, or the start of a long one, and lists the known ones; a known name with a comma in it is quoted.
+// Error quotes the name, or the start of a long one, and lists the known ones; a known name with a comma in it is
+// quoted.
 func (e UnknownError) Error() string {
 	s := "unknown " + e.What + " " + echo(e.Name)
 	if len(e.Known) == 0 {
@@ -63,10 +64,11 @@ func series(words []string) string {
 
 // withArticle puts "a" or "an" before a noun.
 func withArticle(noun string) string {
-	if noun != "" && strings.ContainsRune("aeiou", rune(noun[0])) && !strings.HasPrefix(noun, "uni") && !strings.HasPrefix(noun, "use") {
-		return "an " + noun
+	you := strings.HasPrefix(noun, "uni") || strings.HasPrefix(noun, "use") // as in "you"
+	if noun == "" || you || !strings.ContainsRune("aeiou", rune(noun[0])) {
+		return "a " + noun
 	}
-	return "a " + noun
+	return "an " + noun
 }
 
 // echoed is how much of a text an error repeats, in characters.
@@ -98,6 +100,7 @@ func cut(s string, n int) string {
 }
 
 func tooLong(quantity, s string, most int) error {
-	reason := "it has " + itoa(int64(len(s))) + " bytes, and " + withArticle(quantity) + " is written in at most " + itoa(int64(most))
+	size, limit := itoa(int64(len(s))), itoa(int64(most))
+	reason := "it has " + size + " bytes, and " + withArticle(quantity) + " is written in at most " + limit
 	return ParseError{Quantity: quantity, Text: s, Reason: reason}
 }
