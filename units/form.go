@@ -2,7 +2,7 @@ package units
 
 import (
 	"math/bits"
-	"strings"
+	"strconv"
 )
 
 // form is one way String may print: in this unit with at most places decimals.
@@ -16,15 +16,16 @@ type form struct {
 // format prints q so that parse gives q back.
 func (d *dimension) format(q int64) string {
 	last := d.short[len(d.short)-1]
+	var room [48]byte
 	for _, f := range d.short {
 		if f.atMost != 0 && (q >= f.atMost || q <= -f.atMost) {
 			continue
 		}
-		if digits, exact := appendDecimal(nil, q, f.size, f.places); exact {
+		if digits, exact := appendDecimal(room[:0], q, f.size, f.places); exact {
 			return joined(digits, f.symbol)
 		}
 	}
-	digits, _ := appendDecimal(nil, q, last.size, last.places)
+	digits, _ := appendDecimal(room[:0], q, last.size, last.places)
 	return joined(digits, last.symbol)
 }
 
@@ -51,11 +52,18 @@ func appendDecimal(dst []byte, q, size int64, places int) ([]byte, bool) {
 	if neg && (whole != 0 || frac != 0) {
 		dst = append(dst, '-')
 	}
-	dst = append(dst, utoa(whole)...)
+	dst = strconv.AppendUint(dst, whole, 10)
 	if frac != 0 {
-		digits := utoa(frac)
-		dst = append(append(dst, '.'), strings.Repeat("0", places-len(digits))...)
-		dst = append(dst, strings.TrimRight(digits, "0")...)
+		var digits [20]byte
+		shown := strconv.AppendUint(digits[:0], frac, 10)
+		dst = append(dst, '.')
+		for n := len(shown); n < places; n++ {
+			dst = append(dst, '0')
+		}
+		for shown[len(shown)-1] == '0' {
+			shown = shown[:len(shown)-1]
+		}
+		dst = append(dst, shown...)
 	}
 	return dst, left == 0
 }
