@@ -46,8 +46,9 @@ func run(s string, i int, value uint64) (uint64, int) {
 	return value, i
 }
 
-// groups reads groups of thousands: the first of one to three digits that do not start with zero ends at i, and three digits stand
-// behind every comma. It returns 0 for the end where that is not so: "0,500" and "2,5" have a decimal comma.
+// groups reads groups of thousands: the first of one to three digits that do not start with zero ends at i, and three
+// digits stand behind every comma. It returns 0 for the end where that is not so: "0,500" and "2,5" have a decimal
+// comma.
 func groups(s string, i int, value uint64) (uint64, int) {
 	if i > 3 || s[0] == '0' {
 		return 0, 0
@@ -116,4 +117,7 @@ func scanExponent(s string) (exponent, size int, reason string) {
 	return exponent, i, ""
 }
 
-var powersOfTen = [...]uint64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19}
+var powersOfTen = [...]uint64{
+	1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9,
+	1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19,
+}

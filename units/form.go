@@ -2,7 +2,7 @@ package units
 
 import (
 	"math/bits"
-	"strings"
+	"strconv"
 )
 
 // form is one way String may print: in this unit with at most places decimals.
@@ -17,24 +17,25 @@ type form struct {
 
 // format prints q so that parse gives q back.
 func (d *dimension) format(q int64) string {
-	last := d.short[len(d.short)-1]
+	var room, better [48]byte
 	var best []byte
 	var symbol string
 	for _, f := range d.short {
 		if !f.fits(q) {
 			continue
 		}
-		digits, exact := appendDecimal(nil, q, f.size, f.places)
+		digits, exact := appendDecimal(room[:0], q, f.size, f.places)
 		if !exact || best != nil && significant(digits) >= significant(best) {
 			continue
 		}
-		best, symbol = digits, f.symbol
+		best, symbol = append(better[:0], digits...), f.symbol
 		if !d.shortest {
 			break
 		}
 	}
 	if best == nil {
-		best, _ = appendDecimal(nil, q, last.size, last.places)
+		last := d.short[len(d.short)-1]
+		best, _ = appendDecimal(room[:0], q, last.size, last.places)
 		symbol = last.symbol
 	}
 	return joined(best, symbol)
@@ -47,8 +48,20 @@ func (f form) fits(q int64) bool {
 }
 
 // significant is how many digits are left without the zeros around them.
-func significant(digits []byte) int {
-	return len(strings.Trim(strings.Replace(string(digits), ".", "", 1), "-0"))
+func significant(digits []byte) (count int) {
+	zeros := 0
+	for _, c := range digits {
+		switch {
+		case c == '0':
+			if count > 0 {
+				zeros++
+			}
+		case '1' <= c && c <= '9':
+			count += zeros + 1
+			zeros = 0
+		}
+	}
+	return count
 }
 
 func joined(digits []byte, symbol string) string {
@@ -74,11 +87,18 @@ func appendDecimal(dst []byte, q, size int64, places int) ([]byte, bool) {
 	if neg && (whole != 0 || frac != 0) {
 		dst = append(dst, '-')
 	}
-	dst = append(dst, utoa(whole)...)
+	dst = strconv.AppendUint(dst, whole, 10)
 	if frac != 0 {
-		digits := utoa(frac)
-		dst = append(append(dst, '.'), strings.Repeat("0", places-len(digits))...)
-		dst = append(dst, strings.TrimRight(digits, "0")...)
+		var digits [20]byte
+		shown := strconv.AppendUint(digits[:0], frac, 10)
+		dst = append(dst, '.')
+		for n := len(shown); n < places; n++ {
+			dst = append(dst, '0')
+		}
+		for shown[len(shown)-1] == '0' {
+			shown = shown[:len(shown)-1]
+		}
+		dst = append(dst, shown...)
 	}
 	return dst, left == 0
 }

@@ -73,12 +73,15 @@ func FuzzParseParts(f *testing.F)   { identity(f, units.ParseParts, units.Parts.
 
 // cooked are texts as people type them.
 var cooked = []string{
-	"7 lbs. 4 oz.", "2 c", "350 degrees F", "–18 °C", "4’ 6”", "3.5 per cent", "one to four", "1:4", "1 hr. 40 mins.", "1½ h", "an hour and a half", "1,500 kg",
-	"0,500", "30 gr", "2 T", "8 oz", "1:40", "1:40:00", "1'200 mm", "3 -1/2 in", "half a cup", "twenty-five minutes", "pH of 4,6", "11/2 cups", "1 ft3 3 in3", "5-6 lb",
+	"7 lbs. 4 oz.", "2 c", "350 degrees F", "–18 °C", "4’ 6”", "3.5 per cent", "one to four", "1:4", "1 hr. 40 mins.", "1½ h",
+	"an hour and a half", "1,500 kg",
+	"0,500", "30 gr", "2 T", "8 oz", "1:40", "1:40:00", "1'200 mm", "3 -1/2 in", "half a cup", "twenty-five minutes",
+	"pH of 4,6", "11/2 cups", "1 ft3 3 in3", "5-6 lb",
 	"29,92 in. Hg", "two thirds of a cup and 1 tbsp", "1 1 1 1 1 1", "a a a", "1,500 gr 1,500 gr",
 }
 
-// understood is type-confirm-parse: whatever is read is confirmed by a text that the strict door reads as the same value, and so is every choice.
+// understood is type-confirm-parse: whatever is read is confirmed by a text that the strict door reads as the same
+// value, and so is every choice.
 func understood[T interface {
 	units.Typable
 	comparable

@@ -2,8 +2,8 @@ package units
 
 import "strings"
 
-// kitchen is what the door for typed text knows about one type beside its strict text. It turns typed text into strict text and
-// computes nothing: the strict Parse function has the last word.
+// kitchen is what the door for typed text knows about one type beside its strict text. It turns typed text into strict
+// text and computes nothing: the strict Parse function has the last word.
 type kitchen struct {
 	name    string            // as errors say it
 	strict  dimension         // its units are understood in any case; empty where the type has scales or none
@@ -80,17 +80,19 @@ func (k *kitchen) understand(s string) (string, *refusal) {
 		if unit, refused = r.unit(); refused != nil {
 			break
 		}
-		r.u = unit
 		if r.i == len(r.s) {
 			return text + count + " " + unit, nil
 		}
-		if refused = r.between(); refused != nil {
+		var and bool
+		if and, refused = r.between(); refused != nil {
 			break
 		}
-		if num, den, end := spokenFraction(r.s, r.i); end == len(r.s) && isWhole(count) { // "an hour and a half"
+		num, den, end := spokenFraction(r.s, r.i)
+		if end == len(r.s) && and && r.u == "" && isWhole(count) { // "an hour and a half"
 			return text + count + " " + mixed(int64(num), int64(den)) + " " + unit, nil
 		}
 		text += count + " " + unit + " "
+		r.u = unit
 	}
 	return "", refused
 }
@@ -108,7 +110,8 @@ func (r *reading) sign() (string, *refusal) {
 		return "-", nil
 	case r.take("-"):
 		if r.space() && !r.k.apart {
-			return "", refuse("a dash that stands apart from its number may be a list's and not a minus", strings.TrimLeft(r.s, "- "))
+			bare := strings.TrimLeft(r.s, "- ")
+			return "", refuse("a dash that stands apart from its number may be a list's and not a minus", bare)
 		}
 		return "-", nil
 	case r.take("+"):
@@ -117,17 +120,17 @@ func (r *reading) sign() (string, *refusal) {
 	return "", nil
 }
 
-// between reads what stands between two parts: a comma, "and", "&" or nothing.
-func (r *reading) between() *refusal {
+// between reads what stands between two parts: a comma, "and", "&" or nothing. It reports whether a word or "&" joins them.
+func (r *reading) between() (joined bool, refused *refusal) {
 	r.space()
 	comma := r.take(",") || r.take(";")
 	r.space()
-	joined := r.word("and") || r.word("plus") || r.take("&")
+	joined = r.word("and") || r.word("plus") || r.take("&")
 	r.space()
 	if r.i == len(r.s) && (comma || joined) {
-		return refuse("something is missing at the end")
+		return joined, refuse("something is missing at the end")
 	}
-	return nil
+	return joined, nil
 }
 
 // take moves over a text where it stands next.

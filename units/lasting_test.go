@@ -52,13 +52,18 @@ func ExampleParseLasting() {
 
 // TestLastingReadsBack: every time reads back from what Lasting prints.
 func TestLastingReadsBack(t *testing.T) {
-	for _, d := range []time.Duration{0, 1, -1, 999, time.Microsecond, 1500 * time.Microsecond, time.Millisecond, time.Second, 59 * time.Second, -90 * time.Minute,
-		time.Hour + time.Second/2, 168 * time.Hour, math.MaxInt64, math.MinInt64, math.MaxInt64 / time.Second * time.Second, math.MinInt64 / time.Hour * time.Hour} {
+	for _, d := range []time.Duration{
+		0, 1, -1, 999, time.Microsecond, 1500 * time.Microsecond, time.Millisecond, time.Second, 59 * time.Second,
+		-90 * time.Minute, time.Hour + time.Second/2, 168 * time.Hour, math.MaxInt64, math.MinInt64,
+		math.MaxInt64 / time.Second * time.Second, math.MinInt64 / time.Hour * time.Hour,
+	} {
 		back, err := units.ParseLasting(units.Lasting(d))
 		require.NoError(t, err, units.Lasting(d))
 		require.Equal(t, d, back, units.Lasting(d))
 	}
-	for _, text := range []string{"", "5", "h", "1:40", "1 month", "1 y", "min 5", "40 min 1 h", "1 h 60 min", "1,5 h", "5 H", "5 mins", "1 h and 2 min"} {
+	for _, text := range []string{
+		"", "5", "h", "1:40", "1 month", "1 y", "min 5", "40 min 1 h", "1 h 60 min", "1,5 h", "5 H", "5 mins", "1 h and 2 min",
+	} {
 		_, err := units.ParseLasting(text)
 		require.ErrorIs(t, err, units.ErrSyntax, text)
 	}

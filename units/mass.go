@@ -42,9 +42,8 @@ var masses = dimension{
 	},
 }
 
-// ParseMass reads "1.4 kg", "1 lb 6 oz", "½ lb", rounded once to the nearest quantum. It refuses "gr", which is grain to some and
-// gram to others.
-// Text in an unknown unit, without a unit or with a number that is not understood is a
+// ParseMass reads "1.4 kg", "1 lb 6 oz", "½ lb", rounded once to the nearest quantum. It refuses "gr", which is grain
+// to some and gram to others. Text in an unknown unit, without a unit or with a number that is not understood is a
 // ParseError; a value past the range a RangeError.
 func ParseMass(s string) (Mass, error) {
 	v, err := masses.parse(s)

@@ -6,9 +6,10 @@ import (
 	"strings"
 )
 
-// Parts is a proportion of one thing to another, such as one part of salt to four of sugar. It says nothing of the whole, and a Ratio is
-// another thing: one part to four is a fifth of both together. Both parts are above zero; any other value is not set. In
-// Prorate the parts stand as ratios: the sugar for this salt is Prorate(salt, Ratio(p.Second), Ratio(p.First)).
+// Parts is a proportion of one thing to another, such as one part of salt to four of sugar. It says nothing of the
+// whole, and a Ratio is another thing: one part to four is a fifth of both together. Both parts are above zero; any
+// other value is not set. In Prorate the parts stand as ratios: the sugar for this salt is Prorate(salt,
+// Ratio(p.Second), Ratio(p.First)).
 type Parts struct {
 	First, Second int64
 }
@@ -24,9 +25,9 @@ func (p Parts) String() string {
 	return itoa(p.First) + ":" + itoa(p.Second)
 }
 
-// ParseParts reads "1:4" as it stands, and "not set" as the zero value. Where a part is no whole number ("1:2.5", "1 1/2:4") both are raised
-// to whole numbers in lowest terms, 2:5 and 3:8. Text that is no two numbers around a colon is a ParseError; a part of zero,
-// below it or past int64 a RangeError.
+// ParseParts reads "1:4" as it stands, and "not set" as the zero value. Where a part is no whole number ("1:2.5", "1
+// 1/2:4") both are raised to whole numbers in lowest terms, 2:5 and 3:8. Text that is no two numbers around a colon is
+// a ParseError; a part of zero, below it or past int64 a RangeError.
 func ParseParts(s string) (Parts, error) {
 	if s == notSet {
 		return Parts{}, nil
@@ -34,18 +35,30 @@ func ParseParts(s string) (Parts, error) {
 	if len(s) > maxText {
 		return Parts{}, tooLong("proportion", s, maxText)
 	}
+	fail := func(reason string) error { return ParseError{Quantity: "proportion", Text: s, Reason: reason} }
 	colon := strings.IndexByte(s, ':')
 	if colon < 0 {
-		return Parts{}, ParseError{Quantity: "proportion", Text: s, Reason: "expected two numbers with a colon between them, as in 1:4"}
+		return Parts{}, fail("expected two numbers with a colon between them, as in 1:4")
 	}
 	first, reason := partOf(s[:colon])
 	if reason != "" {
-		return Parts{}, ParseError{Quantity: "proportion", Text: s, Reason: reason}
+		return Parts{}, fail(reason)
 	}
 	second, reason := partOf(s[colon+1:])
 	if reason != "" {
-		return Parts{}, ParseError{Quantity: "proportion", Text: s, Reason: reason}
+		return Parts{}, fail(reason)
 	}
+	p, ok := raised(first, second)
+	if !ok {
+		most := itoa(math.MaxInt64)
+		return Parts{}, RangeError{What: "part of a proportion", Got: clip(s), Low: "0", High: most, LowExclusive: true}
+	}
+	return p, nil
+}
+
+// raised makes two numbers whole, in lowest terms where one was not, and reports whether both are from 1 to the largest
+// int64.
+func raised(first, second number) (Parts, bool) {
 	a, fits1 := times64(first.num, second.den)
 	b, fits2 := times64(second.num, first.den)
 	if first.den != 1 || second.den != 1 {
@@ -53,10 +66,8 @@ func ParseParts(s string) (Parts, error) {
 			a, b = a/common, b/common
 		}
 	}
-	if !fits1 || !fits2 || a == 0 || b == 0 || a > math.MaxInt64 || b > math.MaxInt64 {
-		return Parts{}, RangeError{What: "part of a proportion", Got: clip(s), Low: "0", High: itoa(math.MaxInt64), LowExclusive: true}
-	}
-	return Parts{First: int64(a), Second: int64(b)}, nil
+	p := Parts{First: int64(a), Second: int64(b)}
+	return p, fits1 && fits2 && a <= math.MaxInt64 && b <= math.MaxInt64 && p.IsSet()
 }
 
 // partOf reads a number and nothing else.

@@ -42,8 +42,10 @@ func ExampleParseParts() {
 // TestParts: parts stay as they were written, and what is no proportion of two whole things is refused.
 func TestParts(t *testing.T) {
 	for text, want := range map[string]units.Parts{
-		"1:4": {First: 1, Second: 4}, " 3 : 1 ": {First: 3, Second: 1}, "2:8": {First: 2, Second: 8}, "0.5:2": {First: 1, Second: 4}, "1 1/2:4": {First: 3, Second: 8},
-		"½:¼": {First: 2, Second: 1}, "1,000:1": {First: 1000, Second: 1}, "9223372036854775807:9223372036854775807": {First: math.MaxInt64, Second: math.MaxInt64},
+		"1:4": {First: 1, Second: 4}, " 3 : 1 ": {First: 3, Second: 1}, "2:8": {First: 2, Second: 8},
+		"0.5:2": {First: 1, Second: 4}, "1 1/2:4": {First: 3, Second: 8},
+		"½:¼": {First: 2, Second: 1}, "1,000:1": {First: 1000, Second: 1},
+		"9223372036854775807:9223372036854775807": {First: math.MaxInt64, Second: math.MaxInt64},
 		"not set": {},
 	} {
 		got, err := units.ParseParts(text)
@@ -53,7 +55,9 @@ func TestParts(t *testing.T) {
 		require.NoError(t, err, text)
 		require.Equal(t, want, back, text)
 	}
-	for _, text := range []string{"", ":", "1:", ":4", "1", "1:4:2", "1/4", "a:b", "1:4 parts", "-1:4", "1:-4", "1,5:4", "99999999999999999999:1", "1e1:1e"} {
+	for _, text := range []string{
+		"", ":", "1:", ":4", "1", "1:4:2", "1/4", "a:b", "1:4 parts", "-1:4", "1:-4", "1,5:4", "99999999999999999999:1", "1e1:1e",
+	} {
 		_, err := units.ParseParts(text)
 		require.ErrorIs(t, err, units.ErrSyntax, text)
 	}

@@ -5,8 +5,8 @@ import (
 	"unicode"
 )
 
-// plain writes a typed text with one kind of dash, quotation mark, degree sign, stroke and space, and no space around it or two
-// in a row.
+// plain writes a typed text with one kind of dash, quotation mark, degree sign, stroke and space, and no space around
+// it or two in a row.
 func plain(s string) string {
 	var b strings.Builder
 	for _, r := range s {

@@ -22,14 +22,16 @@ func Prorate[Q, R Quantity](q Q, part, whole R) (Q, error) {
 	return Q(v), nil
 }
 
-// ProrateDown is Prorate rounded to the largest quantum not above q·part/whole (a negative result goes away from zero), the cautious
-// way to state what is available. Any q and part; a zero whole or a result past the range is a RangeError. Exact through 128 bits.
+// ProrateDown is Prorate rounded to the largest quantum not above q·part/whole (a negative result goes away from zero),
+// the cautious way to state what is available. Any q and part; a zero whole or a result past the range is a RangeError.
+// Exact through 128 bits.
 func ProrateDown[Q, R Quantity](q Q, part, whole R) (Q, error) {
 	return prorateTo(q, part, whole, true)
 }
 
-// ProrateUp is Prorate rounded to the smallest quantum not below q·part/whole (a negative result goes towards zero), the cautious
-// way to state what is required. Any q and part; a zero whole or a result past the range is a RangeError. Exact through 128 bits.
+// ProrateUp is Prorate rounded to the smallest quantum not below q·part/whole (a negative result goes towards zero),
+// the cautious way to state what is required. Any q and part; a zero whole or a result past the range is a RangeError.
+// Exact through 128 bits.
 func ProrateUp[Q, R Quantity](q Q, part, whole R) (Q, error) {
 	return prorateTo(q, part, whole, false)
 }

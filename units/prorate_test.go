@@ -27,10 +27,11 @@ func ExampleProrateUp() {
 }
 
 // edges are where products and signs turn.
-var edges = []int64{0, 1, -1, 2, -2, 3, -3, 7, 10, -10, 1<<31 - 1, 1 << 32, 1<<62 - 1, 1 << 62, -1 << 62, math.MaxInt64 - 1, math.MaxInt64, -math.MaxInt64,
-	math.MinInt64}
+var edges = []int64{0, 1, -1, 2, -2, 3, -3, 7, 10, -10, 1<<31 - 1, 1 << 32, 1<<62 - 1, 1 << 62, -1 << 62,
+	math.MaxInt64 - 1, math.MaxInt64, -math.MaxInt64, math.MinInt64}
 
-// TestProrateBothWays holds the three roundings to whole-number arithmetic without a bound, at every edge and for random values.
+// TestProrateBothWays holds the three roundings to whole-number arithmetic without a bound, at every edge and for
+// random values.
 func TestProrateBothWays(t *testing.T) {
 	for _, q := range edges {
 		for _, part := range edges {

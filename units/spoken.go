@@ -4,12 +4,13 @@ import "strconv"
 
 // ones are the numbers that have a word of their own below twenty, in order; tens follow by ten.
 var (
-	ones = []string{"zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen",
-		"fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"}
+	ones = []string{"zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine",
+		"ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"}
 	tens = []string{"twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"}
 )
 
-// spoken reads a number in words, "two", "twenty-five", "one and a half", "a", and returns it in figures and where it ends, or 0.
+// spoken reads a number in words, "two", "twenty-five", "one and a half", "a", and returns it in figures and where it
+// ends, or 0.
 func spoken(s string, i int) (string, int) {
 	n, end := spokenWhole(s, i)
 	if end == 0 {

@@ -3,7 +3,8 @@ package units
 // What people write, type by type, beside the strict names of the units. Usage of kitchens, without a published source.
 
 var lengthsTyped = kitchen{
-	name: lengths.name, strict: lengths, bare: []string{"ft", "in", "m", "cm"}, next: map[string]string{"yd": "ft", "ft": "in", "m": "cm"},
+	name: lengths.name, strict: lengths, bare: []string{"ft", "in", "m", "cm"},
+	next: map[string]string{"yd": "ft", "ft": "in", "m": "cm"},
 	also: []spelling{
 		{"mm", []string{"mms", "millimetre", "millimetres", "millimeter", "millimeters"}},
 		{"cm", []string{"cms", "centimetre", "centimetres", "centimeter", "centimeters"}},
@@ -19,15 +20,18 @@ var areasTyped = kitchen{
 	name: areas.name, strict: areas, bare: []string{"in²", "cm²"},
 	also: []spelling{
 		{"m²", []string{"sq m", "square metre", "square metres", "square meter", "square meters"}},
-		{"cm²", []string{"sq cm", "square cm", "square centimetre", "square centimetres", "square centimeter", "square centimeters"}},
-		{"mm²", []string{"sq mm", "square mm", "square millimetre", "square millimetres", "square millimeter", "square millimeters"}},
+		{"cm²", []string{"sq cm", "square cm", "square centimetre", "square centimetres", "square centimeter",
+			"square centimeters"}},
+		{"mm²", []string{"sq mm", "square mm", "square millimetre", "square millimetres", "square millimeter",
+			"square millimeters"}},
 		{"in²", []string{"sq ins", "sq inch", "sq inches", "square in", "square inch", "square inches"}},
 		{"ft²", []string{"sq foot", "sq feet", "square ft", "square foot", "square feet"}},
 	},
 }
 
 var massesTyped = kitchen{
-	name: masses.name, strict: masses, bare: []string{"lb", "kg", "oz", "g"}, next: map[string]string{"lb": "oz", "kg": "g"},
+	name: masses.name, strict: masses, bare: []string{"lb", "kg", "oz", "g"},
+	next: map[string]string{"lb": "oz", "kg": "g"},
 	also: []spelling{
 		{"g", []string{"gm", "gms", "gramme", "grammes"}},
 		{"kg", []string{"kgs", "kilo", "kilos", "kilogramme", "kilogrammes"}},
@@ -37,11 +41,14 @@ var massesTyped = kitchen{
 		{"t", []string{"metric ton", "metric tons"}},
 	},
 	unclear: []unclear{
-		{names: []string{"gr", "grs"}, reason: "gr is gram to some and grain to others", units: []string{"g", "grain"}},
-		{names: []string{"Mg", "MG", "mG"}, exact: true, reason: "mg is milligram and Mg is tonne", units: []string{"mg", "t"}},
+		{names: []string{"gr", "grs"}, reason: "gr is gram to some and grain to others", units: []string{"g",
+			"grain"}},
+		{names: []string{"Mg", "MG", "mG"}, exact: true, reason: "mg is milligram and Mg is tonne",
+			units: []string{"mg", "t"}},
 		{names: []string{"T"}, exact: true, reason: "T may be a tonne or a ton of 2,000 lb", units: []string{"t"}},
 		{names: []string{"ton", "tons"}, reason: "a ton may be a tonne, 2,000 lb or 2,240 lb", units: []string{"t"}},
-		{names: []string{"fl oz", "fluid ounce", "fluid ounces"}, reason: "a fluid ounce is a volume and not a weight"},
+		{names: []string{"fl oz", "fluid ounce", "fluid ounces"},
+			reason: "a fluid ounce is a volume and not a weight"},
 	},
 }
 
@@ -49,8 +56,8 @@ var volumesTyped = kitchen{
 	name: volumes.name, strict: volumes, bare: []string{"cup", "qt", "mL", "L"},
 	next: map[string]string{"gal": "qt", "qt": "cup", "cup": "tbsp", "tbsp": "tsp"},
 	also: []spelling{
-		{"mL", []string{"mls", "cc", "ccs", "cm³", "cm3", "cubic cm", "cubic centimetre", "cubic centimetres", "cubic centimeter",
-			"cubic centimeters"}},
+		{"mL", []string{"mls", "cc", "ccs", "cm³", "cm3", "cubic cm", "cubic centimetre", "cubic centimetres",
+			"cubic centimeter", "cubic centimeters"}},
 		{"cL", []string{"cls", "centilitre", "centilitres", "centiliter", "centiliters"}},
 		{"dL", []string{"dls", "decilitre", "decilitres", "deciliter", "deciliters"}},
 		{"L", []string{"ltr", "ltrs"}},
@@ -71,18 +78,20 @@ var volumesTyped = kitchen{
 		{"metric tsp", []string{"metric teaspoon", "metric teaspoons"}},
 	},
 	unclear: []unclear{
-		{names: []string{"t", "ts"}, reason: "t and T are tablespoon to some and teaspoon to others", units: []string{"tbsp", "tsp"}},
-		{names: []string{"oz", "ozs", "ounce", "ounces"}, reason: "an ounce is a weight, and of a volume it must say fluid",
-			units: []string{"fl oz"}},
+		{names: []string{"t", "ts"}, reason: "t and T are tablespoon to some and teaspoon to others",
+			units: []string{"tbsp", "tsp"}},
+		{names: []string{"oz", "ozs", "ounce", "ounces"},
+			reason: "an ounce is a weight, and of a volume it must say fluid",
+			units:  []string{"fl oz"}},
 	},
 }
 
 var pressuresTyped = kitchen{
 	name: pressures.name, strict: pressures, bare: []string{"psi", "kPa"},
 	also: []spelling{
-		{"psi", []string{"p s i", "lb", "lbs", "pound", "pounds", "lb pressure", "lbs pressure", "pounds pressure", "lb of pressure",
-			"lbs of pressure", "pounds of pressure", "lb/sq in", "lbs/sq in", "lb/square inch", "lbs/square inch", "pounds/sq in",
-			"pounds/square inch", "lbs/in2"}},
+		{"psi", []string{"p s i", "lb", "lbs", "pound", "pounds", "lb pressure", "lbs pressure", "pounds pressure",
+			"lb of pressure", "lbs of pressure", "pounds of pressure", "lb/sq in", "lbs/sq in", "lb/square inch",
+			"lbs/square inch", "pounds/sq in", "pounds/square inch", "lbs/in2"}},
 		{"kPa", []string{"kilopascal", "kilopascals"}},
 		{"Pa", []string{"pascal", "pascals"}},
 		{"hPa", []string{"hectopascal", "hectopascals"}},
@@ -94,25 +103,28 @@ var pressuresTyped = kitchen{
 		{"mmHg", []string{"mm of mercury", "millimetres of mercury", "millimeters of mercury"}},
 	},
 	unclear: []unclear{
-		{names: []string{"mPa", "MPA", "Mpa", "mpa", "mPA"}, exact: true, reason: "MPa is megapascal and mPa a thousandth of a pascal",
-			units: []string{"MPa"}},
+		{names: []string{"mPa", "MPA", "Mpa", "mpa", "mPA"}, exact: true,
+			reason: "MPa is megapascal and mPa a thousandth of a pascal",
+			units:  []string{"MPa"}},
 		{names: []string{"psig", "psia", "psi gauge", "psi absolute", "psi abs", "psi g", "psi a", "barg", "bara"},
 			reason: "whether a pressure is a gauge reading or absolute is asked elsewhere, and the text must not say it"},
-		{names: []string{"in", "inch", "inches", "mm"}, reason: "a column must say of what", units: []string{"inHg", "mmHg"}},
+		{names: []string{"in", "inch", "inches", "mm"}, reason: "a column must say of what",
+			units: []string{"inHg", "mmHg"}},
 	},
 }
 
 var temperaturesTyped = kitchen{
 	name: "temperature", bare: []string{"°F", "°C"}, apart: true,
 	also: []spelling{
-		{"°C", []string{"°C", "° C", "C", "C°", "deg C", "degC", "degree C", "degrees C", "celsius", "°celsius", "degree celsius", "degrees celsius",
-			"deg celsius", "centigrade", "degrees centigrade"}},
-		{"°F", []string{"°F", "° F", "F", "F°", "deg F", "degF", "degree F", "degrees F", "fahrenheit", "°fahrenheit", "degree fahrenheit",
-			"degrees fahrenheit", "deg fahrenheit"}},
+		{"°C", []string{"°C", "° C", "C", "C°", "deg C", "degC", "degree C", "degrees C", "celsius", "°celsius",
+			"deg celsius", "degree celsius", "degrees celsius", "centigrade", "degrees centigrade"}},
+		{"°F", []string{"°F", "° F", "F", "F°", "deg F", "degF", "degree F", "degrees F", "fahrenheit",
+			"°fahrenheit", "degree fahrenheit", "degrees fahrenheit", "deg fahrenheit"}},
 		{"K", []string{"K", "kelvin", "kelvins"}},
 	},
 	unclear: []unclear{
-		{names: []string{"°", "deg", "degree", "degrees"}, reason: "the scale is missing", units: []string{"°F", "°C"}},
+		{names: []string{"°", "deg", "degree", "degrees"}, reason: "the scale is missing",
+			units: []string{"°F", "°C"}},
 	},
 }
 
@@ -127,7 +139,8 @@ var ratiosTyped = kitchen{
 	also: []spelling{
 		{"%", []string{"per cent", "percents"}},
 		{"‰", []string{"per mille", "per mil", "permille"}},
-		{"g/kg", []string{"g/kg", "g/kilo", "g/kilogram", "gram/kg", "grams/kg", "gram/kilo", "grams/kilo", "gram/kilogram", "grams/kilogram"}},
+		{"g/kg", []string{"g/kg", "g/kilo", "g/kilogram", "gram/kg", "grams/kg", "gram/kilo", "grams/kilo",
+			"gram/kilogram", "grams/kilogram"}},
 		{"ppm", []string{"parts per million", "parts/million"}},
 		{"ppb", []string{"parts per billion", "parts/billion"}},
 	},
@@ -146,13 +159,15 @@ var energiesTyped = kitchen{
 	},
 	unclear: []unclear{
 		{names: []string{"cal", "CAL", "cals", "Cals", "calorie", "calories", "Calorie", "Calories"}, exact: true,
-			reason: "a calorie of food tables is a kilocalorie, and the other one a thousandth of it", units: []string{"kcal"}},
+			reason: "a calorie of food tables is a kilocalorie, and the other one a thousandth of it",
+			units:  []string{"kcal"}},
 	},
 }
 
 var densitiesTyped = kitchen{
 	name: densities.name, strict: densities, bare: []string{"g/mL", "kg/m³"},
-	also: []spelling{{"g/mL", []string{"g/cc", "grams/mL", "kg/litre", "kg/liter"}}, {"g/L", []string{"g/litre", "g/liter", "grams/L"}}},
+	also: []spelling{{"g/mL", []string{"g/cc", "grams/mL", "kg/litre", "kg/liter"}}, {"g/L",
+		[]string{"g/litre", "g/liter", "grams/L"}}},
 }
 
 var speedsTyped = kitchen{
@@ -176,7 +191,8 @@ var timesTyped = kitchen{
 	},
 	unclear: []unclear{
 		{names: []string{"m"}, first: true, reason: "m may be minutes or months", units: []string{"min"}},
-		{names: []string{"mo", "mos", "month", "months", "yr", "yrs", "year", "years"}, reason: "it has no fixed length; expected days"},
+		{names: []string{"mo", "mos", "month", "months", "yr", "yrs", "year", "years"},
+			reason: "it has no fixed length; expected days"},
 	},
 }
 

@@ -6,8 +6,8 @@ import (
 	"time"
 )
 
-// Typed is what somebody typed, as it was understood: the value, and its text in plain figures and in the units that were typed,
-// to be shown and confirmed. The Parse function of the type reads the text as the same value.
+// Typed is what somebody typed, as it was understood: the value, and its text in plain figures and in the units that
+// were typed, to be shown and confirmed. The Parse function of the type reads the text as the same value.
 type Typed[T Typable] struct {
 	Value T
 	Text  string
@@ -21,10 +21,11 @@ type Typable interface {
 // maxTyped bounds what a person may type; words take more room than figures.
 const maxTyped = 160
 
-// ReadTyped reads what a cook types, which the strict Parse functions refuse: "7 lbs. 4 oz.", "2½ C", "350 degrees F", "4’ 6”",
-// "one and a half cups", "3,5 per cent", "1½ hrs", "one to four". What says one thing in any case, spelling, dash or
-// quotation mark is understood; what may say two ("1,500 g", "30 gr", "2 T", "8 oz" of a volume, "1:40" of a time, a number
-// without a unit) is a ParseError with the choices. A value past the range is a RangeError. No range of two values is read.
+// ReadTyped reads what a cook types, which the strict Parse functions refuse: "7 lbs. 4 oz.", "2½ C", "350 degrees F",
+// "4’ 6”", "one and a half cups", "3,5 per cent", "1½ hrs", "one to four". What says one thing in any case, spelling,
+// dash or quotation mark is understood; what may say two ("1,500 g", "30 gr", "2 T", "8 oz" of a volume, "1:40" of a
+// time, a number without a unit) is a ParseError with the choices. A value past the range is a RangeError. No range of
+// two values is read.
 func ReadTyped[T Typable](s string) (Typed[T], error) {
 	k := kitchenOf[T]()
 	if len(s) > maxTyped {
@@ -102,11 +103,11 @@ func kitchenOf[T Typable]() kitchen {
 	case Parts:
 		return partsTyped
 	}
-	return engineers(any(v))
+	return strictOnly(any(v))
 }
 
-// engineers serves the quantities that nobody says over a bowl: their strict units in any case.
-func engineers(v any) kitchen {
+// strictOnly serves the quantities that are not said over a bowl: their strict units in any case.
+func strictOnly(v any) kitchen {
 	d := diffusivities
 	switch v.(type) {
 	case Conductivity:

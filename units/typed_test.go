@@ -113,8 +113,8 @@ func TestTyped(t *testing.T) {
 	})
 }
 
-// TestTypedRefused holds what may mean two things, or nothing: the reason, and choices that the strict door reads. The column
-// strict has what the strict door, which knows one meaning, reads there.
+// TestTypedRefused holds what may mean two things, or nothing: the reason, and choices that the strict door reads. The
+// column strict has what the strict door, which knows one meaning, reads there.
 func TestTypedRefused(t *testing.T) {
 	rows := printed.Table(t, "units/kitchen-refused.csv")
 	distinct(t, rows)

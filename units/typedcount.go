@@ -50,14 +50,16 @@ func (r *reading) figures() (string, *refusal) {
 	return text, nil
 }
 
-// fraction takes a fraction in figures. One with a number above that may be a whole number run together with it is refused.
+// fraction takes a fraction in figures. One with a number above that may be a whole number run together with it is
+// refused.
 func (r *reading) fraction(num, den uint64, size int) (string, *refusal) {
 	top := utoa(num)
 	text := mixed(int64(num), int64(den))
 	if n := len(top) - 1; num > den && n > 0 && top[n] != '0' && uint64(top[n]-'0') < den {
 		rest := r.s[r.i+size:]
 		apart := top[:n] + " " + top[n:] + "/" + utoa(den)
-		return "", refuse("a whole number and a fraction may have run together", r.s[:r.i]+apart+rest, r.s[:r.i]+text+rest)
+		before := r.s[:r.i]
+		return "", refuse("a whole number and a fraction may have run together", before+apart+rest, before+text+rest)
 	}
 	r.i += size
 	if num < den {

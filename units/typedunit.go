@@ -55,7 +55,8 @@ func (r *reading) missing(instead func([]string) []string) *refusal {
 	return refuse("the unit is missing", instead(r.k.bare)...)
 }
 
-// beside refuses what may follow a number and is no unit: another number, the end of a range, digits behind an apostrophe.
+// beside refuses what may follow a number and is no unit: another number, the end of a range, digits behind an
+// apostrophe.
 func (r *reading) beside() *refusal {
 	i := skipSpace(r.s, r.i)
 	join := func(at int) []string { // the digits as one number, where three follow

@@ -23,7 +23,8 @@ func clock(r *reading) (string, *refusal, bool) {
 // share refuses a proportion of parts, which is not yet a share.
 func share(r *reading) (string, *refusal, bool) {
 	if strings.Contains(r.s, ":") {
-		return "", refuse("one part to four is 20 % of both together, and 25 % of the four: expected a percentage"), true
+		reason := "one part to four is 20 % of both together, and 25 % of the four: expected a percentage"
+		return "", refuse(reason), true
 	}
 	return "", nil, false
 }
