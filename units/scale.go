@@ -10,18 +10,22 @@ const (
 	KelvinScale
 )
 
-// String is the scale's symbol: °C, °F or K.
-func (s Scale) String() string {
-	switch s {
-	case CelsiusScale:
-		return "°C"
-	case FahrenheitScale:
-		return "°F"
-	case KelvinScale:
-		return "K"
-	}
-	return "unknown scale"
+var scales = words{"scale", []string{"°C", "°F", "K"}}
+
+// ParseScale reads "°C", "°F" or "K"; anything else is an UnknownError.
+func ParseScale(s string) (Scale, error) {
+	v, err := scales.parse(s)
+	return Scale(v), err
 }
+
+// String is the scale's symbol: °C, °F or K.
+func (s Scale) String() string { return scales.of(uint8(s)) }
+
+// MarshalText is String as bytes; a value that is no Scale is an UnknownError.
+func (s Scale) MarshalText() ([]byte, error) { return scales.marshal(uint8(s)) }
+
+// UnmarshalText is ParseScale; on an error the value stays as it was.
+func (s *Scale) UnmarshalText(text []byte) error { return scales.unmarshal(text, (*uint8)(s)) }
 
 // degree is one degree of the scale in quanta, origin its zero above absolute zero.
 func (s Scale) degree() int64 {

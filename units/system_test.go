@@ -61,7 +61,7 @@ func TestSystemsComeBack(t *testing.T) {
 	}
 	_, err := units.System(3).MarshalText()
 	require.ErrorIs(t, err, units.ErrSyntax)
-	require.Equal(t, "system(3)", units.System(3).String())
+	require.Equal(t, "system of units(3)", units.System(3).String())
 	require.Equal(t, "rounding(9)", units.Rounding(9).String())
 	require.Equal(t, "scale(9)", units.Scale(9).String())
 	for _, r := range []units.Rounding{units.Nearest, units.Down, units.Up} {
