@@ -9,7 +9,7 @@ const module = "example.org/lakelarder"
 var mayImport = map[string][]string{
 	"units":              {},
 	"units/cite":         {"internal/wire"},
-	"units/series":       {"units"},
+	"units/series":       {"internal/word", "units"},
 	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
 	"internal/word":      {"units"},
 	"internal/wire":      {"units"}, // and no domain type: those call it
@@ -73,7 +73,7 @@ func mayBeLong(f file) bool {
 }
 
 // sharesExample are the small methods that their type's Example may show.
-var sharesExample = []string{"String", "MarshalText", "UnmarshalText", "Error", "Is", "Unwrap", "Key"}
+var sharesExample = []string{"String", "MarshalText", "UnmarshalText", "MarshalJSON", "UnmarshalJSON", "Error", "Is", "Unwrap", "Key"}
 
 func isProduct(dir string) bool {
 	_, ok := mayImport[dir]

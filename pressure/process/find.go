@@ -36,7 +36,8 @@ func FindExtension(r Request) (Schedule, error) {
 		return Schedule{}, NotPublishedError{Request: r, Missing: MissingAltitude,
 			Stated: "the extension rule is for altitudes " + extension.band.String() + "; up to there Find has the official tables"}
 	}
-	s := line.schedule(&extension, r.Altitude)
+	cell := extension
+	s := line.schedule(&cell, r.Altitude)
 	s.Citation, s.Extension = extensionRule, true
 	return s, nil
 }

@@ -38,3 +38,18 @@ func shortened(s string) string {
 	}
 	return strings.ToValidUTF8(s[:longestQuoted], "") + "..."
 }
+
+// ContradictionError says that a citation names one document by its key and another in words.
+type ContradictionError struct {
+	Source   Source
+	Document string // the words
+}
+
+// Error quotes the words, and says which document the source is.
+func (e ContradictionError) Error() string {
+	if e.Source == 0 {
+		return fmt.Sprintf("the document %q stands without the key of its source", shortened(e.Document))
+	}
+	return fmt.Sprintf("the document %q is not that of the source %s, which is %q",
+		shortened(e.Document), e.Source.Key(), shortened(e.Source.String()))
+}

@@ -1,7 +1,6 @@
 package cite_test
 
 import (
-	"encoding/json"
 	"errors"
 	"fmt"
 
@@ -10,9 +9,8 @@ import (
 
 func ExampleCitation() {
 	c := cite.Citation{Source: cite.USDAGuide5Rev1994, Where: "Fish, table 1", Basis: cite.Read}
-	text, err := json.Marshal(c)
-	fmt.Println(string(text), err)
-	// Output: {"Source":"USDAGuide5Rev1994","Where":"Fish, table 1","Basis":"read"} <nil>
+	fmt.Println(c.Check(), c.Unverified())
+	// Output: <nil> false
 }
 
 func ExampleCitation_String() {
