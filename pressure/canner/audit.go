@@ -24,6 +24,7 @@ func Audit[T Record](run Run, record series.Series[T]) (Report, error) {
 		return Report{}, series.ErrEmpty
 	}
 	var w walk[T]
+	w.refresh(&c)
 	for i := 0; i < record.Len(); i++ {
 		reading, _ := record.At(i)
 		w.take(&c, reading)

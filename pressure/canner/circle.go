@@ -1,7 +1,7 @@
 package canner
 
 import (
-	"math/bits"
+	"math"
 	"sort"
 	"strconv"
 
@@ -61,7 +61,7 @@ func FindPacking(n int) (Packing, error) {
 	c := circles[n-1]
 	return Packing{
 		Circles:    n,
-		Ratio:      units.RoundTo(units.Ratio(c.ratio), digitsPerQuantum) / digitsPerQuantum,
+		Ratio:      units.RoundTo(c.ratio, digitsPerQuantum) / digitsPerQuantum,
 		Optimality: c.optimality,
 		Citation:   cite.Citation{Source: cite.BirginGentil2009, Where: "table 1, reference column, " + strconv.Itoa(n), Basis: cite.Read},
 	}, nil
@@ -69,7 +69,7 @@ func FindPacking(n int) (Packing, error) {
 
 // The table has sixteen decimals, a units.Ratio twelve.
 const (
-	tableOne         = 10_000 * uint64(units.One)
+	tableOne         = 10_000 * units.One
 	digitsPerQuantum = 10_000
 )
 
@@ -79,18 +79,19 @@ func across(outer, inner units.Length) (n int, beyond bool) {
 	if outer < inner {
 		return 0, false
 	}
-	hi, lo := bits.Mul64(uint64(outer), tableOne)
-	available, _ := bits.Div64(hi, lo, uint64(inner)) // rounded down, which loses nothing: the table's ratios are whole
+	available, err := units.ProrateDown(tableOne, outer, inner) // which loses nothing: the table's ratios are whole
+	if err != nil {
+		return 0, false
+	}
 	n = sort.Search(maxCircles, func(i int) bool { return circles[i].ratio > available })
 	return n, n == maxCircles && outer > room(n, inner)
 }
 
 // room returns the diameter that n circles need, rounded up.
 func room(n int, inner units.Length) units.Length {
-	hi, lo := bits.Mul64(uint64(inner), circles[n-1].ratio)
-	need, rest := bits.Div64(hi, lo, tableOne)
-	if rest > 0 {
-		need++
+	need, err := units.ProrateUp(inner, circles[n-1].ratio, tableOne)
+	if err != nil {
+		return math.MaxInt64 // room for nothing
 	}
-	return units.Length(need)
+	return need
 }

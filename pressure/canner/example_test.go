@@ -154,29 +154,12 @@ func ExampleGauge_Setting() {
 	// Output:
 	// at least 14 psi or, corrected, 14 psi
 	// at least 13 psi or, corrected, 12 psi
-	// dial gauge is unsuitable: off by 3.00 psi (20.7 kPa), required 2 psi at most; replace the gauge (USDA, Complete Guide to Home Canning, Guide 1 (AIB 539, rev. 2015), Pressure canners, p. 1-20 (read))
+	// dial gauge is unsuitable: off by 3 psi (20.7 kPa), required 2 psi at most; replace the gauge (USDA, Complete Guide to Home Canning, Guide 1 (AIB 539, rev. 2015), Pressure canners, p. 1-20 (read))
 }
 
-// An invented run, a reading every five minutes: the pressure sags for a moment, and nobody starts the timer again.
+// An invented run: the pressure sags for a moment, and nobody starts the timer again.
 func ExampleAudit() {
-	run := canner.Run{
-		Schedule: raw(process.Pint, process.Dial), Altitude: units.State(4350 * units.Foot), MaxGap: 5 * time.Minute,
-		Marks: canner.Marks{
-			SteadySteam: units.State(14 * time.Minute), VentClosed: units.State(24 * time.Minute), Timer: units.State(30 * time.Minute),
-			HeatOff: units.State(130 * time.Minute), Gone: units.State(165 * time.Minute), WeightOff: units.State(165 * time.Minute),
-			LidOff: units.State(176 * time.Minute),
-		},
-	}
-	var readings []series.Reading[units.Pressure]
-	for minute := time.Duration(25); minute <= 130; minute += 5 {
-		p := 13 * units.PSI
-		if minute == 25 || minute == 95 {
-			p = 12 * units.PSI
-		}
-		readings = append(readings, series.Reading[units.Pressure]{At: minute * time.Minute, Value: p})
-	}
-	record, _ := series.New(readings)
-	report, _ := canner.Audit(run, record)
+	report, _ := canner.Audit(saggingRun(), sagging())
 	fmt.Println(report.Verdict, "held", report.Held.Length())
 	for _, f := range report.Findings {
 		fmt.Println(f.Rule, f.Text(units.US))
@@ -186,8 +169,8 @@ func ExampleAudit() {
 	}
 	// Output:
 	// not met held 1h0m0s
-	// too short from minute 30 to 90: 60 min, required 100 min without a break at 13.00 psi (89.6 kPa) or above
-	// sagged from minute 90 to 100: down to 12.00 psi (82.7 kPa), required 13.00 psi (89.6 kPa)
+	// canner.hold time at pressure: 1 h recorded, at least 100 min without a break published, short by 40 min, from minute 30 to 90
+	// canner.sag pressure: 12 psi recorded, at least 13 psi published, short by 1 psi, from minute 90 to 100
 	// reprocess
 	// refrigerate
 	// discard

@@ -59,7 +59,7 @@ func (j JarSize) check() error {
 // Fill is how a stated weight of fish stands to what the jar can hold below the headspace. Over is what is too
 // much, zero when it is Possible.
 type Fill struct {
-	Possible bool
+	Possible bool `wire:"always"`
 	Most     units.Mass
 	Over     units.Mass
 	Citation cite.Citation // of Most

@@ -49,7 +49,8 @@ func (l *limits[T]) set(r *Run) error {
 type course[T Record] struct {
 	run Run
 	limits[T]
-	limit, none int64 // atLeast and zero in quanta
+	limit, none int64         // atLeast and zero in quanta
+	maxGap      time.Duration // of the run
 
 	from, to time.Duration // the window that counts: after the vent is closed, before the heat is off
 	heatOff  time.Duration // no pressure left counts from here on; zero when it was not marked
@@ -65,7 +66,7 @@ func (c *course[T]) open(run *Run) error {
 	if err := c.limits.set(run); err != nil {
 		return err
 	}
-	c.limit, c.none = quanta(c.atLeast), quanta(c.zero)
+	c.limit, c.none, c.maxGap = quanta(c.atLeast), quanta(c.zero), run.MaxGap
 	c.mark(run.Marks)
 	return nil
 }

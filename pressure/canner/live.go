@@ -20,7 +20,9 @@ func Watch[T Record](run Run) (Live[T], error) {
 	if err := c.open(&run); err != nil {
 		return Live[T]{}, err
 	}
-	return Live[T]{course: c}, nil
+	l := Live[T]{course: c}
+	l.walk.refresh(c)
+	return l, nil
 }
 
 // Next returns the Live with one more reading. The reading must follow in time and be set, as for series.New; otherwise
@@ -102,7 +104,7 @@ func (l *Live[T]) UnmarshalJSON(data []byte) error {
 		return err
 	}
 	back.walk = s.Walk
-	back.walk.refresh()
+	back.walk.refresh(back.course)
 	*l = back
 	return nil
 }

@@ -47,7 +47,7 @@ func (r Report) StepFor(rule verdict.Rule) (Step, bool) {
 // what must still be held without a break, all of it when the pressure is not there. Running: the pressure has stood
 // since From, and if nothing sags the time is full at Done.
 type Clock struct {
-	Running    bool
+	Running    bool `wire:"always"`
 	From, Done time.Duration
 	Held, Owed time.Duration
 }

@@ -1,6 +1,7 @@
 package canner
 
 import (
+	"math"
 	"time"
 
 	"example.org/lakelarder/units"
@@ -30,47 +31,87 @@ type walk[T Record] struct {
 
 	AtTimer, AtWeight, AtLid units.Stated[T] // the values at the marks
 
-	q, most int64 // Last and Highest in quanta
+	q, most     int64         // Last and Highest in quanta
+	floor, roof int64         // while readings stay between these, none longer after the last than calm and none as late as due,
+	calm, due   time.Duration // nothing new happens
 }
-
-// sag is a time below the limit after it was met. Ended is false while the record does not show the pressure coming back.
-type sag[T Record] struct {
-	series.Stretch
-	Lowest T
-	Ended  bool
-	Count  int // of sags in one, where there were too many to tell apart
-}
-
-// mostSags are told apart; what comes after them is one with the last.
-const mostSags = 4
 
 // refresh works out what is not saved.
-func (w *walk[T]) refresh() { w.q, w.most = quanta(w.Last.Value), quanta(w.Highest.Value.Value) }
+func (w *walk[T]) refresh(c *course[T]) {
+	w.q, w.most = quanta(w.Last.Value), math.MinInt64
+	if w.Highest.Given {
+		w.most = quanta(w.Highest.Value.Value)
+	}
+	w.settle(c)
+	if w.Count == 0 {
+		w.roof = math.MinInt64
+	}
+}
 
 // take goes on to the next reading of the record.
 func (w *walk[T]) take(c *course[T], b series.Reading[T]) {
-	a, q := w.Last, quanta(b.Value)
+	q := quanta(b.Value)
+	if w.floor <= q && q <= w.roof && b.At-w.Last.At <= w.calm && b.At < w.due {
+		w.Count, w.Last, w.q = w.Count+1, b, q // nothing new
+		return
+	}
+	a := w.Last
+	pause := b.At - a.At
 	if w.Count == 0 {
-		if q >= c.limit {
-			w.rise(c, b.At, min(b.At, c.timer))
-			w.Gap = series.Stretch{From: w.Bridged, To: b.At}
-		}
+		a, pause = b, 0
+		w.begin(c, b, q)
 	} else {
 		w.cross(c, a, b, q)
-		w.empty(c, a, b, q)
 	}
-	w.see(c, b, q)
+	if pause > w.LargestGap.Length() {
+		w.LargestGap = series.Stretch{From: a.At, To: b.At}
+	}
+	if b.At >= c.from && b.At <= c.to && q > w.most {
+		w.Highest, w.most = units.State(b), q
+	}
 	w.pass(c, a, b)
 	w.Count, w.Last, w.q = w.Count+1, b, q
+	w.settle(c)
+}
+
+// settle works out in which band of readings, up to which pause and until which mark nothing new can happen.
+func (w *walk[T]) settle(c *course[T]) {
+	w.calm, w.due = min(c.maxGap, w.LargestGap.Length()), forever
+	for _, mark := range c.run.Marks.all() {
+		if mark.Given && mark.Value > w.Last.At {
+			w.due = min(w.due, mark.Value)
+		}
+	}
+	w.floor, w.roof = math.MinInt64, math.MaxInt64
+	if w.Last.At >= c.from && w.Last.At <= c.to {
+		w.roof = w.most
+	}
+	if w.Up {
+		w.floor, w.calm = c.limit, min(w.calm, w.Gap.Length())
+		return
+	}
+	w.roof = min(w.roof, c.limit-1)
+	if w.Reached && !w.Gone.Given {
+		w.floor = c.none + 1
+	}
+	if s := w.openSag(); s != nil {
+		w.floor = max(w.floor, quanta(s.Lowest))
+	}
+}
+
+// begin takes in the first reading. A record that begins under pressure is bridged back to the timer.
+func (w *walk[T]) begin(c *course[T], first series.Reading[T], q int64) {
+	if q < c.limit {
+		return
+	}
+	w.rise(c, first.At, min(first.At, c.timer))
+	w.Gap = series.Stretch{From: w.Bridged, To: first.At}
 }
 
 // cross takes in the line from one reading to the next.
 func (w *walk[T]) cross(c *course[T], a, b series.Reading[T], q int64) {
 	pause := b.At - a.At
-	if pause > w.LargestGap.Length() {
-		w.LargestGap = series.Stretch{From: a.At, To: b.At}
-	}
-	up, far := q >= c.limit, pause > c.run.MaxGap
+	up, far := q >= c.limit, pause > c.maxGap
 	if w.Up && pause > w.Gap.Length() && b.At > c.from {
 		w.Gap = series.Stretch{From: a.At, To: b.At}
 	}
@@ -91,20 +132,13 @@ func (w *walk[T]) cross(c *course[T], a, b series.Reading[T], q int64) {
 	case !w.Up && b.At <= c.to:
 		w.sink(b.Value)
 	}
-}
-
-// see takes in a reading for the highest of the window.
-func (w *walk[T]) see(c *course[T], r series.Reading[T], q int64) {
-	if r.At >= c.from && r.At <= c.to && (!w.Highest.Given || q > w.most) {
-		w.Highest, w.most = units.State(r), q
+	if q <= c.none && w.Reached && !w.Gone.Given && b.At >= c.heatOff {
+		w.empty(c, a, b)
 	}
 }
 
 // empty takes in when no pressure was left.
-func (w *walk[T]) empty(c *course[T], a, b series.Reading[T], q int64) {
-	if q > c.none || !w.Reached || w.Gone.Given || b.At < c.heatOff {
-		return
-	}
+func (w *walk[T]) empty(c *course[T], a, b series.Reading[T]) {
 	gone := a.At
 	if w.q > c.none {
 		gone = b.At - series.Beyond(b.At-a.At, b.Value, a.Value, c.zero)
@@ -112,18 +146,15 @@ func (w *walk[T]) empty(c *course[T], a, b series.Reading[T], q int64) {
 	w.Gone = units.State(max(c.heatOff, gone))
 }
 
-// pass takes in the values at the marks that the record passes between two readings; before the first, a and b are one.
+// pass takes in the values at the marks that lie between two readings.
 func (w *walk[T]) pass(c *course[T], a, b series.Reading[T]) {
-	if w.Count == 0 {
-		a = b
-	}
 	m := &c.run.Marks
-	for _, one := range [...]struct {
-		mark  *units.Stated[time.Duration]
+	for _, p := range [...]struct {
+		mark  units.Stated[time.Duration]
 		value *units.Stated[T]
-	}{{&m.Timer, &w.AtTimer}, {&m.WeightOff, &w.AtWeight}, {&m.LidOff, &w.AtLid}} {
-		if one.mark.Given && a.At <= one.mark.Value && one.mark.Value <= b.At {
-			*one.value = units.State(series.Along(a, b, one.mark.Value))
+	}{{m.Timer, &w.AtTimer}, {m.WeightOff, &w.AtWeight}, {m.LidOff, &w.AtLid}} {
+		if p.mark.Given && a.At <= p.mark.Value && p.mark.Value <= b.At {
+			*p.value = units.State(series.Along(a, b, p.mark.Value))
 		}
 	}
 }
@@ -157,34 +188,7 @@ func (w *walk[T]) fall(c *course[T], a, b series.Reading[T], far bool) {
 	if b.At > c.to {
 		low = series.Along(a, b, c.to)
 	}
-	w.begin(sag[T]{Stretch: series.Stretch{From: at}, Lowest: low, Count: 1})
-}
-
-// begin keeps a sag; where there is no room for it, it becomes one with the last.
-func (w *walk[T]) begin(s sag[T]) {
-	if w.SagCount < mostSags {
-		w.Sags[w.SagCount] = s
-		w.SagCount++
-		return
-	}
-	last := &w.Sags[mostSags-1]
-	last.Ended, last.Count = false, last.Count+1
-	w.sink(s.Lowest)
-}
-
-// openSag is the sag that the record does not show the end of, or nil.
-func (w *walk[T]) openSag() *sag[T] {
-	if w.SagCount == 0 || w.Sags[w.SagCount-1].Ended {
-		return nil
-	}
-	return &w.Sags[w.SagCount-1]
-}
-
-// sink takes in a reading below the limit.
-func (w *walk[T]) sink(value T) {
-	if s := w.openSag(); s != nil && quanta(value) < quanta(s.Lowest) {
-		s.Lowest = value
-	}
+	w.add(sag[T]{Stretch: series.Stretch{From: at}, Lowest: low, Count: 1})
 }
 
 // end closes what is open where the record ends, and cuts it to the window.
