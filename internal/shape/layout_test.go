@@ -8,7 +8,7 @@ const module = "example.org/lakelarder"
 // never import each other: what passes between them is a quantity. Nothing imports pressure/lethality: it explains and never decides.
 var mayImport = map[string][]string{
 	"units":              {},
-	"units/cite":         {"internal/wire"},
+	"units/cite":         {"internal/wire", "internal/word", "units"},
 	"units/series":       {"internal/word", "units"},
 	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
 	"internal/word":      {"units"},
