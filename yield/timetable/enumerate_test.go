@@ -33,7 +33,7 @@ func allDurations(t timetable.Task) [][]int {
 	for _, s := range t.Steps {
 		var longer [][]int
 		for _, so := range all {
-			for d := minutes(s.Takes.Least); d <= minutes(s.Takes.Most); d++ {
+			for d := minutes(s.Takes.Most); d >= minutes(s.Takes.Least); d-- { // what is longest breaks most
 				longer = append(longer, append(append([]int(nil), so...), d))
 			}
 		}
@@ -50,13 +50,16 @@ func sum(list []int) int {
 	return n
 }
 
-// next tries every start of a task that breaks nothing with the tasks before it, whatever they take.
+// next tries every start of a task that breaks nothing with the tasks before it, whatever they take. The first of the durations is the longest.
 func (o *oracle) next(task int) {
 	if task == len(o.p.Tasks) {
 		o.finish()
 		return
 	}
 	for start := 0; start < minutes(o.p.Until); start++ {
+		if o.best >= 0 && start+sum(o.lasting[task][0]) >= o.best { // ends no sooner than what is known
+			break
+		}
 		o.starts = append(o.starts[:task], start)
 		if o.sound(task) {
 			o.next(task + 1)
@@ -217,8 +220,12 @@ func moment(p timetable.Problem, m timetable.Moment, starts []int, lasts [][]int
 }
 
 func resourcesKept(p timetable.Problem, starts []int, lasts [][]int) bool {
+	end := 0
+	for i, s := range starts {
+		end = max(end, s+sum(lasts[i]))
+	}
 	for _, r := range p.Resources {
-		for at := 0; at < minutes(p.Until); at++ {
+		for at := 0; at < end; at++ {
 			used := 0
 			for i, t := range p.Tasks[:len(starts)] {
 				used += usedBy(t, r.Name, at-starts[i], lasts[i])

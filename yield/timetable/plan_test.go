@@ -29,9 +29,8 @@ func TestAgainstEnumeration(t *testing.T) {
 		require.True(t, table.Least(), "%d: %s", i, shown(p))
 		require.True(t, planned(t, p, table), "%d: %s", i, shown(p))
 	}
-	require.Greater(t, answers[timetable.Possible], 500)
-	require.Greater(t, answers[timetable.Impossible], 500)
-	t.Log(answers)
+	require.Greater(t, answers[timetable.Possible], 400)
+	require.Greater(t, answers[timetable.Impossible], 400)
 }
 
 // planned reports whether the starts of a timetable keep everything with every duration.

@@ -6,6 +6,7 @@ import "sort"
 type lane struct {
 	capacity int64
 	pieces   []piece
+	shut     []piece // hours in which no piece of it can be, in order
 }
 
 // A pair is two pieces that are never on a lane together: one of two arcs holds.
@@ -84,6 +85,9 @@ func (m *model) lanes(gives []int64, nodes int) []lane {
 			l := &lanes[p.index]
 			l.pieces = append(l.pieces, m.closed(m.p.Resources[p.index], l.capacity)...)
 		}
+	}
+	for i := range lanes {
+		lanes[i].shut = shutHours(lanes[i], lanes)
 	}
 	return lanes
 }
