@@ -20,6 +20,7 @@ var mayImport = map[string][]string{
 	"yield":              {"internal/word", "units", "units/cite"},
 	"yield/coldchain":    {"internal/word", "units/series", "units", "units/cite"},
 	"yield/season":       {"yield", "yield/coldchain", "units", "units/cite"},
+	"yield/timetable":    {"internal/word", "units", "units/cite"},
 }
 
 // testsMayImport comes on top of that in _test files.

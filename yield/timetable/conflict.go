@@ -6,7 +6,7 @@ import (
 )
 
 // Conflict is what cannot hold together in an Impossible timetable: with all other bounds, capacities and hours taken away, these
-// parts still leave no starts. Parts come in the order of how little relief of that one part would do, then in the order of the problem.
+// parts still leave no starts. First come deadlines that would do by themselves, by how little, then other parts, in the order of the problem.
 type Conflict struct {
 	Parts   []Part
 	Minimal bool // proven of every part: without it the others can hold. Otherwise there may be parts too many
@@ -34,6 +34,7 @@ type Relief struct {
 func (r *planner) conflict() Conflict {
 	gives := make([]int64, len(r.parts))
 	minimal := true
+	r.left = r.p.budget()
 	for size := (len(r.parts) + 1) / 2; ; size = (size + 1) / 2 {
 		for from := 0; from < len(r.parts); from += size {
 			proven := r.leaveAway(gives, from, min(from+size, len(r.parts)))
@@ -46,6 +47,7 @@ func (r *planner) conflict() Conflict {
 		}
 	}
 	c := Conflict{Minimal: minimal}
+	r.left = r.p.budget()
 	for i := range r.parts {
 		if gives[i] == 0 {
 			c.Parts = append(c.Parts, r.part(i))
@@ -73,7 +75,7 @@ func (r *planner) leaveAway(gives []int64, from, to int) bool {
 	return answer != Undecided
 }
 
-// variant asks whether the problem can be planned if parts give way, in a tenth of the steps that are left.
+// variant asks whether the problem can be planned if parts give way, in a fifth of the steps that are left.
 func (r *planner) variant(gives []int64) (Answer, *search, []int64) {
 	s, ok := r.search(gives)
 	if !ok {
@@ -83,7 +85,7 @@ func (r *planner) variant(gives []int64) (Answer, *search, []int64) {
 	for node := 1; node < s.n; node++ {
 		until = max(until, s.latest(node)+s.most[node])
 	}
-	share := r.left / 20
+	share := r.left / 10
 	for _, early := range [...]bool{false, true} {
 		if answer, starts := r.try(s, until, share, early); answer != Undecided {
 			return answer, s, starts

@@ -11,18 +11,32 @@ import (
 type oracle struct {
 	p       timetable.Problem
 	starts  []int
-	best    int // least finish, -1 without starts
+	best    int  // least finish, -1 without starts
+	any     bool // the first starts will do
 	lasting [][][]int
 }
 
 func minutes(d time.Duration) int { return int(d / time.Minute) }
 
 // enumerate is the least finish in minutes, or -1 where no starts keep everything.
-func enumerate(p timetable.Problem) int {
+func enumerate(p timetable.Problem) int { return newOracle(p).found() }
+
+// startable reports whether any starts keep everything.
+func startable(p timetable.Problem) bool {
+	o := newOracle(p)
+	o.any = true
+	return o.found() >= 0
+}
+
+func newOracle(p timetable.Problem) *oracle {
 	o := &oracle{p: p, best: -1}
 	for _, t := range p.Tasks {
 		o.lasting = append(o.lasting, allDurations(t))
 	}
+	return o
+}
+
+func (o *oracle) found() int {
 	o.next(0)
 	return o.best
 }
@@ -57,6 +71,9 @@ func (o *oracle) next(task int) {
 		return
 	}
 	for start := 0; start < minutes(o.p.Until); start++ {
+		if o.any && o.best >= 0 {
+			return
+		}
 		if o.best >= 0 && start+sum(o.lasting[task][0]) >= o.best { // ends no sooner than what is known
 			break
 		}
@@ -139,8 +156,8 @@ func again(p timetable.Problem, task string) bool {
 	return false
 }
 
-// serves: task i fails and runs again at a start. Its first run still occupies what it occupies; bounds with it and a task that cannot be
-// restarted, or the plan, hold for the second.
+// serves: task i fails and runs again at a start. Its first run still occupies what it occupies; bounds between an end of it and a task
+// that cannot be restarted, or the plan, hold for the second.
 func (o *oracle) serves(failed, start int) bool {
 	p := o.p
 	p.Tasks = append(append([]timetable.Task(nil), p.Tasks...), p.Tasks[failed])
@@ -151,9 +168,9 @@ func (o *oracle) serves(failed, start int) bool {
 	for _, b := range o.p.Bounds {
 		to, from := again(p, b.To.Task), again(p, b.From.Task)
 		switch {
-		case b.To.Task == name && !from:
+		case b.To.Task == name && b.To.Edge == timetable.End && !from:
 			b.To.Task = "second run"
-		case b.From.Task == name && !to:
+		case b.From.Task == name && b.From.Edge == timetable.End && !to:
 			b.From.Task = "second run"
 		}
 		p.Bounds = append(p.Bounds, b)

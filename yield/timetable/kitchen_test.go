@@ -38,7 +38,9 @@ func small(rng *rand.Rand) timetable.Problem {
 		p.Tasks = append(p.Tasks, t)
 	}
 	for rng.Intn(3) > 0 {
-		p.Bounds = append(p.Bounds, someBound(rng, p.Tasks))
+		b := someBound(rng, p.Tasks)
+		b.Name = "b" + strconv.Itoa(len(p.Bounds))
+		p.Bounds = append(p.Bounds, b)
 	}
 	if rng.Intn(5) == 0 {
 		for _, t := range p.Tasks[:1+rng.Intn(2)] {

@@ -115,9 +115,9 @@ func (m *model) boundArcs(b Bound, tasks names, again []int) []arc {
 	to, from := node(b.To, tasks), node(b.From, tasks)
 	arcs := []arc{m.arc(b, to, from, to, from)}
 	switch toAgain, fromAgain := holds(again, to), holds(again, from); {
-	case toAgain && !fromAgain:
+	case toAgain && !fromAgain && b.To.Edge == End:
 		arcs = append(arcs, m.arc(b, to, from, m.spare, from))
-	case fromAgain && !toAgain:
+	case fromAgain && !toAgain && b.From.Edge == End:
 		arcs = append(arcs, m.arc(b, to, from, to, m.spare))
 	}
 	return arcs

@@ -61,6 +61,9 @@ func (s *search) overfull(l lane) bool {
 
 // fitting is how many pieces of a length fit one after the other between two times, outside the hours that are shut to all of the lane.
 func (l lane) fitting(from, to, long int64) int64 {
+	if len(l.shut) == 0 {
+		return (to - from) / long
+	}
 	fit := int64(0)
 	for _, w := range l.shut {
 		if w.to <= from || w.from >= to {

@@ -36,9 +36,8 @@ func TestAgainstEnumeration(t *testing.T) {
 // planned reports whether the starts of a timetable keep everything with every duration.
 func planned(t *testing.T, p timetable.Problem, table timetable.Timetable) bool {
 	t.Helper()
-	o := &oracle{p: p, best: -1}
+	o := newOracle(p)
 	for _, task := range p.Tasks {
-		o.lasting = append(o.lasting, allDurations(task))
 		for _, slot := range table.Slots {
 			if slot.Task == task.Name {
 				o.starts = append(o.starts, minutes(slot.Start))

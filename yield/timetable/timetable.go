@@ -44,7 +44,7 @@ type Span struct {
 
 // timetable writes out what was found.
 func (r *planner) timetable(f finding) Timetable {
-	t := Timetable{Answer: f.answer, Conflict: f.conflict, Cautions: cautions(f.answer)}
+	t := Timetable{Answer: f.answer, Steps: r.taken, Conflict: f.conflict, Cautions: cautions(f.answer)}
 	if f.answer != Impossible {
 		t.NoSooner = r.time(f.noSooner)
 	}
@@ -57,14 +57,24 @@ func (r *planner) timetable(f finding) Timetable {
 	}
 	sort.SliceStable(t.Slots, func(i, j int) bool { return t.Slots[i].Start < t.Slots[j].Start })
 	if r.spare > 0 {
-		t.Spare = Slot{Task: spareName, Start: r.time(f.starts[r.spare])}
-		t.Spare.Latest = t.Spare.Start + r.time(r.spans[r.spare].longest())
-		t.Spare.Soonest, t.Spare.Likely = t.Spare.Start, t.Spare.Start
+		t.Spare = r.spareSlot(r.time(f.starts[r.spare]))
 	}
 	return t
 }
 
-const spareName = "spare"
+// spareSlot is as short as the shortest of the tasks that it is for, and as long as the longest.
+func (r *planner) spareSlot(start time.Duration) Slot {
+	slot := Slot{Task: "spare", Start: start, Soonest: start + mostTaskSteps*longest, Likely: start, Latest: start}
+	for _, task := range r.p.Tasks {
+		for _, name := range r.p.Restart.Tasks {
+			if task.Name == name {
+				one := slotOf(task, start)
+				slot.Soonest, slot.Likely, slot.Latest = min(slot.Soonest, one.Soonest), max(slot.Likely, one.Likely), max(slot.Latest, one.Latest)
+			}
+		}
+	}
+	return slot
+}
 
 func (m *model) time(whole int64) time.Duration { return time.Duration(whole) * m.unit }
 
