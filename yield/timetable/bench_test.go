@@ -9,7 +9,8 @@ import (
 	"example.org/lakelarder/yield/timetable"
 )
 
-// weekend is an invented kitchen of batches, each of five tasks, on a canner, a smoker, a refrigerator and two people who sleep.
+// weekend is an invented kitchen of batches, each of five tasks, on a canner, a smoker, a refrigerator and two people
+// who sleep.
 func weekend(batches int) timetable.Problem {
 	night := []timetable.Window{{From: 12 * time.Hour, To: 20 * time.Hour}, {From: 36 * time.Hour, To: 44 * time.Hour}, {From: 60 * time.Hour, To: 68 * time.Hour}}
 	p := timetable.Problem{

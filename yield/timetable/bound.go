@@ -32,8 +32,9 @@ func (m Moment) String() string {
 	return "the " + m.Edge.String() + " of " + m.Task
 }
 
-// Bound keeps two moments apart, or together: To comes not before, or not after, From and Gap. One bound is one limit, so that
-// a conflict can name it. Gap is in whole seconds, −31 to 31 days; the two moments are of two tasks, or of a task and the plan.
+// Bound keeps two moments apart, or together: To comes not before, or not after, From and Gap. One bound is one
+// limit, so that a conflict can name it. Gap is in whole seconds, −31 to 31 days; the two moments are of two tasks,
+// or of a task and the plan.
 type Bound struct {
 	Name     string // may be empty
 	To       Moment
@@ -59,7 +60,8 @@ func By(task string, at time.Duration) Bound {
 	return Bound{To: EndOf(task), Sense: NotAfter, Gap: at}
 }
 
-// String is the bound in words, with its name where it has one: "iced: the end of ice not after the end of gut + 2 h".
+// String is the bound in words, with its name where it has one: "iced: the end of ice not after the end of gut + 2
+// h".
 func (b Bound) String() string {
 	name := ""
 	if b.Name != "" {

@@ -5,14 +5,16 @@ import (
 	"time"
 )
 
-// Conflict is what cannot hold together in an Impossible timetable: with all other bounds, capacities and hours taken away, these
-// parts still leave no starts. First come deadlines that would do by themselves, by how little, then other parts, in the order of the problem.
+// Conflict is what cannot hold together in an Impossible timetable: with all other bounds, capacities and hours taken
+// away, these parts still leave no starts. First come deadlines that would do by themselves, by how little, then
+// other parts, in the order of the problem.
 type Conflict struct {
 	Parts   []Part
 	Minimal bool // proven of every part: without it the others can hold. Otherwise there may be parts too many
 }
 
-// Part is one part of a conflict, and the relief that would make the whole problem possible if all else stays as it is.
+// Part is one part of a conflict, and the relief that would make the whole problem possible if all else stays as it
+// is.
 type Part struct {
 	Kind     PartKind
 	Bound    Bound  // of a bound
@@ -20,9 +22,9 @@ type Part struct {
 	Relief   Relief
 }
 
-// Relief is by how much one part would have to give way. Possible is enough by this part: a deadline later By, Units more of a
-// resource, hours or the room to restart taken away. Impossible: no relief of this part is enough by itself. A bound that is "not before" is not asked:
-// cooling and salting take what they take.
+// Relief is by how much one part would have to give way. Possible is enough by this part: a deadline later By, Units
+// more of a resource, hours or the room to restart taken away. Impossible: no relief of this part is enough by
+// itself. A bound that is "not before" is not asked: cooling and salting take what they take.
 type Relief struct {
 	Answer Answer
 	By     time.Duration

@@ -6,8 +6,9 @@ import (
 	"example.org/lakelarder/yield/timetable"
 )
 
-// An oracle tries all starts of a small problem in whole minutes against every duration of every step, minute by minute. It is written
-// from what a plan promises and shares nothing with the package: no arcs, no pieces, no worst cases.
+// An oracle tries all starts of a small problem in whole minutes against every duration of every step, minute by
+// minute. It is written from what a plan promises and shares nothing with the package: no arcs, no pieces, no worst
+// cases.
 type oracle struct {
 	p       timetable.Problem
 	starts  []int
@@ -64,7 +65,8 @@ func sum(list []int) int {
 	return n
 }
 
-// next tries every start of a task that breaks nothing with the tasks before it, whatever they take. The first of the durations is the longest.
+// next tries every start of a task that breaks nothing with the tasks before it, whatever they take. The first of the
+// durations is the longest.
 func (o *oracle) next(task int) {
 	if task == len(o.p.Tasks) {
 		o.finish()
@@ -104,7 +106,8 @@ func (o *oracle) sound(task int) bool {
 	return all(task)
 }
 
-// finish ends a set of starts; with room to restart, after looking for a start of the second run that serves whichever task failed.
+// finish ends a set of starts; with room to restart, after looking for a start of the second run that serves
+// whichever task failed.
 func (o *oracle) finish() {
 	end := 0
 	for i, s := range o.starts {
@@ -156,8 +159,8 @@ func again(p timetable.Problem, task string) bool {
 	return false
 }
 
-// serves: task i fails and runs again at a start. Its first run still occupies what it occupies; bounds between an end of it and a task
-// that cannot be restarted, or the plan, hold for the second.
+// serves: task i fails and runs again at a start. Its first run still occupies what it occupies; bounds between an
+// end of it and a task that cannot be restarted, or the plan, hold for the second.
 func (o *oracle) serves(failed, start int) bool {
 	p := o.p
 	p.Tasks = append(append([]timetable.Task(nil), p.Tasks...), p.Tasks[failed])

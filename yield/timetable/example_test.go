@@ -56,7 +56,8 @@ func ExamplePlan() {
 	// cool starts between 3 h and 3 h 10 min
 }
 
-// Both loads are wanted by 6 h. The second can be later; the first cannot, as its fish has been cut and waits for 2 h at most.
+// Both loads are wanted by 6 h. The second can be later; the first cannot, as its fish has been cut and waits for 2 h
+// at most.
 func ExamplePlan_impossible() {
 	p := evening()
 	p.Bounds = append(p.Bounds, timetable.By("load 1", 6*time.Hour), timetable.By("load 2", 6*time.Hour))

@@ -2,8 +2,9 @@ package timetable
 
 import "time"
 
-// A model is a checked problem in whole units of its own, the greatest common divisor of its times, so that all that is added and
-// compared is whole. Its nodes are the plan (0), the tasks from 1 on in their order, and the spare slot as the last.
+// A model is a checked problem in whole units of its own, the greatest common divisor of its times, so that all that
+// is added and compared is whole. Its nodes are the plan (0), the tasks from 1 on in their order, and the spare slot
+// as the last.
 type model struct {
 	p     Problem
 	unit  time.Duration
@@ -123,8 +124,8 @@ func (m *model) boundArcs(b Bound, tasks names, again []int) []arc {
 	return arcs
 }
 
-// arc is a bound between the moments of two nodes, held by the starts of two others: a moment of a task lies between its least and
-// its most after the start, so the bound is held against the worst of both.
+// arc is a bound between the moments of two nodes, held by the starts of two others: a moment of a task lies between
+// its least and its most after the start, so the bound is held against the worst of both.
 func (m *model) arc(b Bound, to, from, heldTo, heldFrom int) arc {
 	toLeast, toMost := m.moment(to, b.To)
 	fromLeast, fromMost := m.moment(from, b.From)

@@ -1,7 +1,8 @@
 package timetable
 
-// A network holds, for every two nodes, by how much the start of one comes at least after that of the other, all paths between them
-// reckoned with: d[a*n+b] is the least of b after a. It remembers what it was, so that a search can step back.
+// A network holds, for every two nodes, by how much the start of one comes at least after that of the other, all
+// paths between them reckoned with: d[a*n+b] is the least of b after a. It remembers what it was, so that a search
+// can step back.
 type network struct {
 	n     int
 	d     []int64

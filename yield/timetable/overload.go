@@ -2,7 +2,8 @@ package timetable
 
 import "sort"
 
-// overloaded reports whether some lane has more to do between two times than it can: each piece counts where it can only be between them.
+// overloaded reports whether some lane has more to do between two times than it can: each piece counts where it can
+// only be between them.
 func (s *search) overloaded() bool {
 	for _, l := range s.lanes {
 		if s.overfull(l) {
@@ -25,8 +26,9 @@ func (f frames) Len() int           { return len(f) }
 func (f frames) Less(i, j int) bool { return f[i].to < f[j].to }
 func (f frames) Swap(i, j int)      { f[i], f[j] = f[j], f[i] }
 
-// overfull looks at every two times between which a lane might be asked too much, in two ways: by the work of all pieces, and by how
-// many of the shortest piece fit between the hours at which none can run, of which a remainder is of no use.
+// overfull looks at every two times between which a lane might be asked too much, in two ways: by the work of all
+// pieces, and by how many of the shortest piece fit between the hours at which none can run, of which a remainder is
+// of no use.
 func (s *search) overfull(l lane) bool {
 	s.frames = s.frames[:0]
 	for _, p := range l.pieces {
@@ -59,7 +61,8 @@ func (s *search) overfull(l lane) bool {
 	return false
 }
 
-// fitting is how many pieces of a length fit one after the other between two times, outside the hours that are shut to all of the lane.
+// fitting is how many pieces of a length fit one after the other between two times, outside the hours that are shut
+// to all of the lane.
 func (l lane) fitting(from, to, long int64) int64 {
 	if len(l.shut) == 0 {
 		return (to - from) / long
@@ -80,8 +83,8 @@ func (l lane) fitting(from, to, long int64) int64 {
 	return fit
 }
 
-// shutHours are the closed hours, of any lane, in which no piece of this lane can be: those that are too much for a piece of its own node
-// that lasts at least as long, for all pieces of the lane.
+// shutHours are the closed hours, of any lane, in which no piece of this lane can be: those that are too much for a
+// piece of its own node that lasts at least as long, for all pieces of the lane.
 func shutHours(l lane, lanes []lane) []piece {
 	var shut []piece
 	for _, other := range lanes {

@@ -16,7 +16,8 @@ const (
 
 var partKinds = word.List{What: "kind of part", Words: []string{"no kind", "bound", "capacity", "hours", "end of the plan", "room to restart"}}
 
-// ParsePartKind reads the word that String writes, in capitals or not; anything else is a units.ParseError that lists the words.
+// ParsePartKind reads the word that String writes, in capitals or not; anything else is a units.ParseError that lists
+// the words.
 func ParsePartKind(s string) (PartKind, error) {
 	v, err := partKinds.Parse(s)
 	return PartKind(v), err

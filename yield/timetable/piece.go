@@ -2,8 +2,8 @@ package timetable
 
 import "sort"
 
-// A piece is a resource occupied from and to times after the start of a node, as it must be reckoned with: by the shortest that can
-// come before and the longest that can come after. Node 0 is the plan itself.
+// A piece is a resource occupied from and to times after the start of a node, as it must be reckoned with: by the
+// shortest that can come before and the longest that can come after. Node 0 is the plan itself.
 type piece struct {
 	node     int
 	from, to int64
@@ -48,7 +48,8 @@ func uses(list []Use, resource string) int64 {
 	return 0
 }
 
-// pieces are what a task takes of a resource. Step k runs at some time between the least that comes before it and the most to its end.
+// pieces are what a task takes of a resource. Step k runs at some time between the least that comes before it and the
+// most to its end.
 func (s span) pieces(node int, t Task, resource string) []piece {
 	var parts []piece
 	for k, step := range t.Steps {

@@ -1,8 +1,8 @@
 package timetable
 
-// Plan returns a Timetable: the starts that let all tasks end soonest, each as early as the others allow; or what is in the way. A problem that
-// is malformed or beyond the limits named at its fields is an InputError or a units.RangeError. Equal problems have
-// equal timetables. The search takes at most Problem.Steps; the parts of a
+// Plan returns a Timetable: the starts that let all tasks end soonest, each as early as the others allow; or what is
+// in the way. A problem that is malformed or beyond the limits named at its fields is an InputError or a
+// units.RangeError. Equal problems have equal timetables. The search takes at most Problem.Steps; the parts of a
 // Conflict at most as many again, and so does their relief.
 func Plan(p Problem) (Timetable, error) {
 	tasks, _, err := p.check()
@@ -84,8 +84,8 @@ func (r *planner) feasible(s *search) (Answer, []int64) {
 	return Undecided, nil
 }
 
-// shorten halves the times between what is found and what is proven; a time that is left undecided counts as not to be had, but is
-// not proven. What steps remain go into the proof.
+// shorten halves the times between what is found and what is proven; a time that is left undecided counts as not to
+// be had, but is not proven. What steps remain go into the proof.
 func (r *planner) shorten(s *search, f *finding) {
 	for low := f.noSooner; low < f.end && r.left > 0; {
 		middle := low + (f.end-low)/2

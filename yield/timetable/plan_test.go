@@ -10,7 +10,8 @@ import (
 	"example.org/lakelarder/yield/timetable"
 )
 
-// TestAgainstEnumeration: of 2,000 random small problems the answer and the least finish are those that trying every start finds.
+// TestAgainstEnumeration: of 2,000 random small problems the answer and the least finish are those that trying every
+// start finds.
 func TestAgainstEnumeration(t *testing.T) {
 	rng := rand.New(rand.NewSource(1))
 	answers := map[timetable.Answer]int{}

@@ -1,7 +1,8 @@
 package timetable
 
-// A search looks for starts by deciding, one after the other, which of two pieces comes first. The earliest starts that a network allows
-// are the best it has; where they put too much on a lane, some piece of those there must wait for another.
+// A search looks for starts by deciding, one after the other, which of two pieces comes first. The earliest starts
+// that a network allows are the best it has; where they put too much on a lane, some piece of those there must wait
+// for another.
 type search struct {
 	*network
 	most  []int64 // by node
@@ -94,8 +95,8 @@ func (s *search) settle() bool {
 	return true
 }
 
-// clash finds where the earliest starts put too much on a lane and returns the ways out of one such place: of the tightest, the
-// one whose widest way out leaves the least room, or of the first in time.
+// clash finds where the earliest starts put too much on a lane and returns the ways out of one such place: of the
+// tightest, the one whose widest way out leaves the least room, or of the first in time.
 func (s *search) clash() (best []choice, found bool) {
 	var bestRoom, bestAt int64
 	for _, l := range s.lanes {
@@ -124,8 +125,8 @@ func (s *search) clash() (best []choice, found bool) {
 	return best, found
 }
 
-// over returns pieces that are too many for a lane at a time, and would not be with any one of them less; nil where there
-// is room for all.
+// over returns pieces that are too many for a lane at a time, and would not be with any one of them less; nil where
+// there is room for all.
 func (s *search) over(l lane, at int64) []piece {
 	s.active = s.active[:0]
 	sum := int64(0)

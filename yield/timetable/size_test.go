@@ -11,8 +11,8 @@ import (
 	"example.org/lakelarder/yield/timetable"
 )
 
-// TestNothingBreaksWhateverItTakes: plans of 20 to 60 tasks keep every bound, capacity and hour with all tasks at their longest, at their
-// shortest, and at random in between, each step by itself.
+// TestNothingBreaksWhateverItTakes: plans of 20 to 60 tasks keep every bound, capacity and hour with all tasks at
+// their longest, at their shortest, and at random in between, each step by itself.
 func TestNothingBreaksWhateverItTakes(t *testing.T) {
 	rng := rand.New(rand.NewSource(4))
 	problems := []timetable.Problem{weekend(12), weekend(4)}
@@ -36,8 +36,8 @@ func TestNothingBreaksWhateverItTakes(t *testing.T) {
 	}
 }
 
-// drawn are the starts of a plan and durations of all steps: the longest in the first round, the shortest in the second, then each one of
-// them or anything between.
+// drawn are the starts of a plan and durations of all steps: the longest in the first round, the shortest in the
+// second, then each one of them or anything between.
 func drawn(rng *rand.Rand, p timetable.Problem, table timetable.Timetable, round int) (starts []int, lasts [][]int, end int) {
 	for _, task := range p.Tasks {
 		for _, slot := range table.Slots {

@@ -2,8 +2,8 @@ package timetable
 
 import "time"
 
-// Task is work that starts once and then runs through its steps without a pause. Uses are occupied from its start until its last
-// step has ended: whoever must stand by, or a canner that is never left alone.
+// Task is work that starts once and then runs through its steps without a pause. Uses are occupied from its start
+// until its last step has ended: whoever must stand by, or a canner that is never left alone.
 type Task struct {
 	Name  string // of its own; bounds go by it
 	Steps []Step // at least one, at most 8; each starts when the one before it ends

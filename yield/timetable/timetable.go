@@ -23,7 +23,8 @@ type Timetable struct {
 // Least reports whether it is proven that nothing finishes sooner; otherwise the Finish is the best that was found.
 func (t Timetable) Least() bool { return t.Answer == Possible && t.Finish == t.NoSooner }
 
-// Slot is when a task is planned. It starts at Start, not before; its ends are how soon, how likely and how late that lets it end.
+// Slot is when a task is planned. It starts at Start, not before; its ends are how soon, how likely and how late that
+// lets it end.
 type Slot struct {
 	Task    string
 	Start   time.Duration

@@ -12,8 +12,8 @@ type lane struct {
 // A pair is two pieces that are never on a lane together: one of two arcs holds.
 type pair struct{ first, second arc }
 
-// search builds the search for a variant of the problem, in which each part gives way by so much. It reports false where the bounds
-// by themselves already contradict.
+// search builds the search for a variant of the problem, in which each part gives way by so much. It reports false
+// where the bounds by themselves already contradict.
 func (m *model) search(gives []int64) (*search, bool) {
 	until, nodes := m.until, len(m.spans)
 	for i, p := range m.parts {
@@ -44,7 +44,8 @@ func (m *model) search(gives []int64) (*search, bool) {
 	return s, true
 }
 
-// forever is time enough for anything that can be done at all: all tasks and all gaps one after the other, behind all windows.
+// forever is time enough for anything that can be done at all: all tasks and all gaps one after the other, behind all
+// windows.
 func (m *model) forever() int64 { return m.whole(3 * longest * (mostTasks + 1)) }
 
 // arcs are those of all parts, as far as they hold in a variant.
@@ -149,7 +150,8 @@ func pairsOf(lanes []lane) []pair {
 // before is the arc by which one piece has ended when another begins.
 func before(p, q piece) arc { return arc{p.node, q.node, p.to - q.from} }
 
-// alike are arcs that put tasks into order between which nothing tells the difference: whatever can be planned can be planned so.
+// alike are arcs that put tasks into order between which nothing tells the difference: whatever can be planned can be
+// planned so.
 func alike(nodes int, arcs []arc, spans []span, lanes []lane) []arc {
 	const none = -givesAll
 	direct := make([]int64, nodes*nodes)

@@ -13,7 +13,8 @@ const (
 
 var senses = word.List{What: "sense", Words: []string{"no sense", "not before", "not after"}}
 
-// ParseSense reads the word that String writes, in capitals or not; anything else is a units.ParseError that lists the words.
+// ParseSense reads the word that String writes, in capitals or not; anything else is a units.ParseError that lists
+// the words.
 func ParseSense(s string) (Sense, error) {
 	v, err := senses.Parse(s)
 	return Sense(v), err
@@ -28,7 +29,8 @@ func (s Sense) MarshalText() ([]byte, error) { return senses.Marshal(uint8(s)) }
 // UnmarshalText is ParseSense, and the empty text is a sense that is not set.
 func (s *Sense) UnmarshalText(text []byte) error { return senses.Unmarshal(text, (*uint8)(s)) }
 
-// Edge is the start or the end of a task or step. The zero Edge is not set, and belongs to the start of the plan only.
+// Edge is the start or the end of a task or step. The zero Edge is not set, and belongs to the start of the plan
+// only.
 type Edge uint8
 
 // The two edges.
@@ -39,7 +41,8 @@ const (
 
 var edges = word.List{What: "edge", Words: []string{"no edge", "start", "end"}}
 
-// ParseEdge reads the word that String writes, in capitals or not; anything else is a units.ParseError that lists the words.
+// ParseEdge reads the word that String writes, in capitals or not; anything else is a units.ParseError that lists the
+// words.
 func ParseEdge(s string) (Edge, error) {
 	v, err := edges.Parse(s)
 	return Edge(v), err
@@ -66,7 +69,8 @@ const (
 
 var answers = word.List{What: "answer", Words: []string{"not asked", "possible", "impossible", "undecided"}}
 
-// ParseAnswer reads the word that String writes, in capitals or not; anything else is a units.ParseError that lists the words.
+// ParseAnswer reads the word that String writes, in capitals or not; anything else is a units.ParseError that lists
+// the words.
 func ParseAnswer(s string) (Answer, error) {
 	v, err := answers.Parse(s)
 	return Answer(v), err
