@@ -12,18 +12,23 @@ import (
 // weekend is an invented kitchen of batches, each of five tasks, on a canner, a smoker, a refrigerator and two people
 // who sleep.
 func weekend(batches int) timetable.Problem {
-	night := []timetable.Window{{From: 12 * time.Hour, To: 20 * time.Hour}, {From: 36 * time.Hour, To: 44 * time.Hour}, {From: 60 * time.Hour, To: 68 * time.Hour}}
+	var nights []timetable.Window
+	for from := 12 * time.Hour; from < 84*time.Hour; from += 24 * time.Hour {
+		nights = append(nights, timetable.Window{From: from, To: from + 8*time.Hour})
+	}
 	p := timetable.Problem{
 		Until: 84 * time.Hour,
 		Resources: []timetable.Resource{
-			{Name: "canner", Capacity: 1}, {Name: "racks", Capacity: 6}, {Name: "shelf", Capacity: 8}, {Name: "people", Capacity: 2, Closed: night},
+			{Name: "canner", Capacity: 1}, {Name: "racks", Capacity: 6}, {Name: "shelf", Capacity: 8},
+			{Name: "people", Capacity: 2, Closed: nights},
 		},
 	}
 	one := func(resource string, count int) []timetable.Use {
 		return []timetable.Use{{Resource: resource, Count: count}}
 	}
 	task := func(name string, least, likely, most int, uses ...timetable.Use) {
-		at := timetable.Times{Least: time.Duration(least) * time.Minute, Likely: time.Duration(likely) * time.Minute, Most: time.Duration(most) * time.Minute}
+		at := between(least, most)
+		at.Likely = time.Duration(likely) * time.Minute
 		p.Tasks = append(p.Tasks, timetable.Task{Name: name, Steps: []timetable.Step{{Takes: at}}, Uses: uses})
 	}
 	for i := 0; i < batches; i++ {
@@ -32,7 +37,7 @@ func weekend(batches int) timetable.Problem {
 		task("salt "+n, 240, 240, 240, one("shelf", 1)...)
 		task("smoke "+n, 120, 150, 180, one("racks", 2+i%2)...)
 		task("pack "+n, 20, 25, 30, one("people", 1)...)
-		task("can "+n, 170, 180, 200, timetable.Use{Resource: "canner", Count: 1}, timetable.Use{Resource: "people", Count: 1})
+		task("can "+n, 170, 180, 200, append(one("canner", 1), one("people", 1)...)...)
 		p.Bounds = append(p.Bounds,
 			timetable.After("salt "+n, "cut "+n), timetable.Within("salt "+n, "cut "+n, 2*time.Hour),
 			timetable.After("smoke "+n, "salt "+n), timetable.Within("smoke "+n, "salt "+n, 12*time.Hour),
@@ -49,7 +54,9 @@ func scattered(rng *rand.Rand, tasks int) timetable.Problem {
 	for i, capacity := range []int{1, 2, 4, 6} {
 		r := timetable.Resource{Name: "r" + strconv.Itoa(i), Capacity: capacity}
 		if i == 1 {
-			r.Closed = []timetable.Window{{From: 12 * time.Hour, To: 20 * time.Hour, Left: rng.Intn(2)}, {From: 36 * time.Hour, To: 44 * time.Hour}}
+			r.Closed = []timetable.Window{
+				{From: 12 * time.Hour, To: 20 * time.Hour, Left: rng.Intn(2)}, {From: 36 * time.Hour, To: 44 * time.Hour},
+			}
 		}
 		p.Resources = append(p.Resources, r)
 	}

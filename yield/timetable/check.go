@@ -167,7 +167,8 @@ func (r Restart) check(tasks names) error {
 	case !r.Within.Given:
 		return nil
 	case len(r.Tasks) == 0:
-		return InputError{What: "room to restart: within", Got: units.Lasting(r.Within.Value), Expected: "tasks that it holds for"}
+		within := units.Lasting(r.Within.Value)
+		return InputError{What: "room to restart: within", Got: within, Expected: "tasks that it holds for"}
 	}
 	return checkTime("room to restart: within", r.Within.Value, time.Second, longest)
 }

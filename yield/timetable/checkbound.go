@@ -1,6 +1,7 @@
 package timetable
 
 import (
+	"fmt"
 	"strconv"
 )
 
@@ -14,13 +15,19 @@ func (b Bound) check(what string, all []Task, tasks names) error {
 	case err != nil:
 		return err
 	case b.Sense != NotBefore && b.Sense != NotAfter:
-		return InputError{What: what + ": sense", Got: b.Sense.String(), Expected: NotBefore.String() + " or " + NotAfter.String()}
+		return InputError{What: what + ": sense", Got: b.Sense.String(), Expected: "not before or not after"}
 	case b.To.Task == b.From.Task:
 		return InputError{What: what, Got: b.String(), Expected: "moments of two tasks, or of a task and the plan"}
-	case b.Name != "" && len(b.Name) > 200:
-		return checkCount(what+": bytes of the name", len(b.Name), 0, 200)
-	case !b.Citation.IsZero():
-		return b.Citation.Check()
+	case b.Name != "":
+		if err := (names{}).learn(what+": name", b.Name); err != nil {
+			return err
+		}
+	}
+	if b.Citation.IsZero() {
+		return nil
+	}
+	if err := b.Citation.Check(); err != nil {
+		return fmt.Errorf("%s: %w", what, err)
 	}
 	return nil
 }
@@ -37,7 +44,7 @@ func (m Moment) check(what string, all []Task, tasks names) error {
 	case err != nil:
 		return err
 	case m.Edge != Start && m.Edge != End:
-		return InputError{What: what + " " + strconv.Quote(m.Task) + ": edge", Got: m.Edge.String(), Expected: Start.String() + " or " + End.String()}
+		return InputError{What: what + " " + strconv.Quote(m.Task) + ": edge", Got: m.Edge.String(), Expected: "start or end"}
 	case m.Step != "" && all[i].step(m.Step) < 0:
 		return InputError{What: what + " " + strconv.Quote(m.Task) + ": step", Got: m.Step, Expected: "one that the task has"}
 	}

@@ -186,7 +186,8 @@ func (o *oracle) serves(failed, start int) bool {
 			To: timetable.EndOf("second run"), Sense: timetable.NotAfter, From: timetable.EndOf(name), Gap: w.Value,
 		})
 	}
-	full := oracle{p: p, starts: append(append([]int(nil), o.starts...), start), lasting: append(append([][][]int(nil), o.lasting...), o.lasting[failed])}
+	full := newOracle(p)
+	full.starts = append(append(full.starts, o.starts...), start)
 	return full.sound(last)
 }
 

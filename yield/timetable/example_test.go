@@ -48,9 +48,9 @@ func ExamplePlan() {
 	}
 	// Output:
 	// possible: all has ended by 7 h 20 min, and no fixed starts end sooner (0 steps)
-	// cut and pack: not before 0 min, ends after 30 min to 1 h
-	// load 1: not before 1 h, ends after 3 h 40 min to 4 h 10 min
-	// load 2: not before 4 h 10 min, ends after 6 h 50 min to 7 h 20 min <nil>
+	// cut and pack: not before 0 min, ends at 30 min to 1 h
+	// load 1: not before 1 h, ends at 3 h 40 min to 4 h 10 min
+	// load 2: not before 4 h 10 min, ends at 6 h 50 min to 7 h 20 min <nil>
 	// heat and vent starts between 1 h and 1 h
 	// process starts between 1 h 20 min and 1 h 30 min
 	// cool starts between 3 h and 3 h 10 min
@@ -78,7 +78,7 @@ func ExampleRestart() {
 	table, err := timetable.Plan(p)
 	fmt.Println(table.Spare, err)
 	// Output:
-	// spare: not before 16 h, ends after 18 h 40 min to 19 h 10 min <nil>
+	// spare: not before 16 h, ends at 18 h 40 min to 19 h 10 min <nil>
 }
 
 // A fixed start cannot follow within 10 min of what may take an hour more or less.
@@ -152,7 +152,7 @@ func ExampleTimetable() {
 func ExampleSlot() {
 	table, err := timetable.Plan(evening())
 	fmt.Println(table.Slots[0], err)
-	// Output: cut and pack: not before 0 min, ends after 30 min to 1 h <nil>
+	// Output: cut and pack: not before 0 min, ends at 30 min to 1 h <nil>
 }
 
 func ExampleConflict() {

@@ -35,6 +35,9 @@ func small(rng *rand.Rand) timetable.Problem {
 				Name: "s" + strconv.Itoa(k), Takes: between(least, least+spread), Uses: someUses(rng, p.Resources),
 			})
 		}
+		if i > 0 && rng.Intn(3) == 0 { // one more of the same
+			t.Uses, t.Steps = p.Tasks[i-1].Uses, p.Tasks[i-1].Steps
+		}
 		p.Tasks = append(p.Tasks, t)
 	}
 	for rng.Intn(3) > 0 {

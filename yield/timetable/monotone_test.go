@@ -71,3 +71,27 @@ func TestMoreRoomIsNeverLess(t *testing.T) {
 	}
 	require.Greater(t, compared, 1500)
 }
+
+// TestMoreRoomIsNeverLessForTens: the same with problems too large to enumerate, in which the search may also give up.
+func TestMoreRoomIsNeverLessForTens(t *testing.T) {
+	rng := rand.New(rand.NewSource(6))
+	answers := map[timetable.Answer]int{}
+	for i := 0; i < 150; i++ {
+		p := scattered(rng, 8+rng.Intn(8))
+		p.Until, p.Steps = time.Duration(5+rng.Intn(15))*time.Hour, 2000
+		table, err := timetable.Plan(p)
+		require.NoError(t, err)
+		answers[table.Answer]++
+		more, err := timetable.Plan(roomier(rng, p))
+		require.NoError(t, err)
+		switch {
+		case table.Answer == timetable.Possible:
+			require.NotEqual(t, timetable.Impossible, more.Answer, i)
+			require.LessOrEqual(t, more.NoSooner, table.Finish, i)
+		case more.Answer == timetable.Impossible:
+			require.NotEqual(t, timetable.Possible, table.Answer, i)
+		}
+	}
+	require.Greater(t, answers[timetable.Possible], 30)
+	require.Greater(t, answers[timetable.Impossible], 30)
+}

@@ -32,7 +32,8 @@ func (f frames) Swap(i, j int)      { f[i], f[j] = f[j], f[i] }
 func (s *search) overfull(l lane) bool {
 	s.frames = s.frames[:0]
 	for _, p := range l.pieces {
-		s.frames = append(s.frames, frame{s.start(p.node) + p.from, s.latest(p.node) + p.to, p.to - p.from, p.count, p.node == 0})
+		from, to := s.start(p.node)+p.from, s.latest(p.node)+p.to
+		s.frames = append(s.frames, frame{from, to, p.to - p.from, p.count, p.node == 0})
 	}
 	sort.Sort(s.frames)
 	for i, first := range s.frames {

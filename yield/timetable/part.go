@@ -14,7 +14,9 @@ const (
 	OfRestart                      // the room for a second run
 )
 
-var partKinds = word.List{What: "kind of part", Words: []string{"no kind", "bound", "capacity", "hours", "end of the plan", "room to restart"}}
+var partKinds = word.List{What: "kind of part", Words: []string{
+	"no kind", "bound", "capacity", "hours", "end of the plan", "room to restart",
+}}
 
 // ParsePartKind reads the word that String writes, in capitals or not; anything else is a units.ParseError that lists
 // the words.

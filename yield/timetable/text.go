@@ -18,7 +18,8 @@ func (t Timetable) String() string {
 	case t.Least():
 		fmt.Fprintf(&b, ": all has ended by %s, and no fixed starts end sooner (%s)", units.Lasting(t.Finish), steps)
 	case t.Answer == Possible:
-		fmt.Fprintf(&b, ": all has ended by %s, the best found; none end before %s (%s)", units.Lasting(t.Finish), units.Lasting(t.NoSooner), steps)
+		fmt.Fprintf(&b, ": all has ended by %s, the best found; ", units.Lasting(t.Finish))
+		fmt.Fprintf(&b, "none end before %s (%s)", units.Lasting(t.NoSooner), steps)
 	case t.Answer == Impossible:
 		fmt.Fprintf(&b, ": proven (%s)\n%s", steps, t.Conflict)
 	}
@@ -31,12 +32,13 @@ func (t Timetable) String() string {
 	return b.String()
 }
 
-// String is the slot in a line: "smoke: not before 4 h, ends after 6 h to 7 h".
+// String is the slot in a line: "smoke: not before 4 h, ends at 6 h to 7 h".
 func (s Slot) String() string {
+	line := s.Task + ": not before " + units.Lasting(s.Start) + ", ends at " + units.Lasting(s.Soonest)
 	if s.Soonest == s.Latest {
-		return fmt.Sprintf("%s: not before %s, ends after %s", s.Task, units.Lasting(s.Start), units.Lasting(s.Latest))
+		return line
 	}
-	return fmt.Sprintf("%s: not before %s, ends after %s to %s", s.Task, units.Lasting(s.Start), units.Lasting(s.Soonest), units.Lasting(s.Latest))
+	return line + " to " + units.Lasting(s.Latest)
 }
 
 // String says in lines which parts cannot hold together, and what of each would do; "no conflict" without parts.

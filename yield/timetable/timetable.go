@@ -70,7 +70,8 @@ func (r *planner) spareSlot(start time.Duration) Slot {
 		for _, name := range r.p.Restart.Tasks {
 			if task.Name == name {
 				one := slotOf(task, start)
-				slot.Soonest, slot.Likely, slot.Latest = min(slot.Soonest, one.Soonest), max(slot.Likely, one.Likely), max(slot.Latest, one.Latest)
+				slot.Soonest = min(slot.Soonest, one.Soonest)
+				slot.Likely, slot.Latest = max(slot.Likely, one.Likely), max(slot.Latest, one.Latest)
 			}
 		}
 	}
@@ -97,14 +98,17 @@ func cautions(a Answer) []cite.Caution {
 	switch a {
 	case Impossible:
 		return []cite.Caution{
-			{Text: "That no fixed starts exist is proven of what was put in. Starting a task by what the day brings may still do; skipping or shortening a published time is not the way out."},
+			{Text: "That no fixed starts exist is proven of what was put in. Starting a task by what the day brings may still do; " +
+				"skipping or shortening a published time is not the way out."},
 			{Text: "How far a bound would have to give way says nothing of whether it may: that is for its source."},
 		}
 	case Undecided:
-		return []cite.Caution{{Text: "Undecided is no plan: nothing was found within the steps of the search, and nothing was ruled out. Plan fewer tasks, or allow more steps."}}
+		return []cite.Caution{{Text: "Undecided is no plan: nothing was found within the steps of the search, and nothing was ruled out. " +
+			"Plan fewer tasks, or allow more steps."}}
 	}
 	return []cite.Caution{
-		{Text: "A start is not before: the gauge, the probe or the scale says when a step has ended, and no clock ends a hold or turns off heat."},
+		{Text: "A start is not before: the gauge, the probe or the scale says when a step has ended, " +
+			"and no clock ends a hold or turns off heat."},
 		{Text: "The starts hold while every step takes between its least and its most. When one takes longer, plan again from there."},
 	}
 }

@@ -44,9 +44,9 @@ func (m *model) search(gives []int64) (*search, bool) {
 	return s, true
 }
 
-// forever is time enough for anything that can be done at all: all tasks and all gaps one after the other, behind all
-// windows.
-func (m *model) forever() int64 { return m.whole(3 * longest * (mostTasks + 1)) }
+// forever is time enough for anything that can be done at all: all steps, and a gap before each task, one after the
+// other, behind all windows.
+func (m *model) forever() int64 { return m.whole(longest * (mostSteps + mostTasks + 10)) }
 
 // arcs are those of all parts, as far as they hold in a variant.
 func (m *model) arcs(gives []int64, nodes int) []arc {
