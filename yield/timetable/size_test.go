@@ -105,3 +105,26 @@ func TestMostOfEverything(t *testing.T) {
 	require.NoError(t, err)
 	require.LessOrEqual(t, table.Steps, 600)
 }
+
+// TestConflictStandsByItself: whatever the steps allow to leave away, the parts of a conflict by themselves are impossible.
+func TestConflictStandsByItself(t *testing.T) {
+	found := 0
+	for _, until := range []time.Duration{40, 48, 76} {
+		for _, steps := range []int{30, 3000} {
+			p := weekend(12)
+			p.Until, p.Steps = until*time.Hour, steps
+			table, err := timetable.Plan(p)
+			require.NoError(t, err)
+			if table.Answer != timetable.Impossible {
+				continue
+			}
+			found++
+			alone := only(p, table.Conflict.Parts)
+			alone.Steps = 20_000
+			again, err := timetable.Plan(alone)
+			require.NoError(t, err)
+			require.Equal(t, timetable.Impossible, again.Answer, "%s in %d steps: %s", until, steps, table)
+		}
+	}
+	require.GreaterOrEqual(t, found, 4)
+}
