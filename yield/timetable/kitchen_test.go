@@ -28,7 +28,7 @@ func small(rng *rand.Rand) timetable.Problem {
 		for k := 0; k == 0 || k < 3 && rng.Intn(3) == 0; k++ {
 			least := 1 + rng.Intn(2)
 			spread := rng.Intn(3)
-			if combinations *= spread + 1; combinations > 30 {
+			if combinations *= spread + 1; combinations > 12 {
 				spread = 0
 			}
 			t.Steps = append(t.Steps, timetable.Step{
