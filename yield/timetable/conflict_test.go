@@ -10,7 +10,7 @@ import (
 	"example.org/lakelarder/yield/timetable"
 )
 
-// TestConflictsAgainstEnumeration: the parts of a conflict alone leave no starts, and with any one of them less some
+// TestConflictsAgainstEnumeration: the parts of a conflict by themselves leave no starts, and with any one of them less some
 // are left; a relief is enough, and one minute or one unit less is not.
 func TestConflictsAgainstEnumeration(t *testing.T) {
 	rng := rand.New(rand.NewSource(3))
