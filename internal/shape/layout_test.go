@@ -22,6 +22,7 @@ var mayImport = map[string][]string{
 	"yield":              {"internal/word", "units", "units/cite"},
 	"yield/coldchain":    {"internal/word", "units/series", "units", "units/cite"},
 	"yield/season":       {"yield", "yield/coldchain", "units", "units/cite"},
+	"yield/timetable":    {"internal/word", "units", "units/cite"},
 }
 
 // testsMayImport comes on top of that in _test files.
@@ -54,6 +55,10 @@ var (
 	codeModules = []string{"github.com/shopspring/decimal"}
 	testModules = []string{"github.com/stretchr/testify", "github.com/google/go-cmp"}
 )
+
+// ownModules are directories with a module of their own: a check that needs a third party which no importer of this module is to have in
+// its module graph. icstest reads the calendar with a parser that others keep.
+var ownModules = []string{"examples/internal/calendar/icstest"}
 
 // topLevel is everything that stands at the top; there is no root package, which would be a second name for everything.
 var topLevel = []string{
