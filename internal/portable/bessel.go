@@ -35,8 +35,7 @@ func Bessel(x float64) (j0, j1 float64) {
 	case !(size < besselFar):
 		j0, j1 = besselHankel(size)
 	default:
-		entry := &besselTable[int(size*perHalfPi)-1]
-		j0, j1 = entry.at((size - entry.zero) - entry.low)
+		j0, j1 = besselPieced(size, int(size*perHalfPi)-1)
 	}
 	if x < 0 {
 		j1 = -j1
@@ -50,16 +49,17 @@ type besselPiece struct {
 	series    [besselTerms]float64
 }
 
-// at is J0 and J1, its slope turned round, at a distance h from the zero; even and odd powers side by side.
-func (p *besselPiece) at(h float64) (j0, j1 float64) {
+// besselPieced is J0 and J1, its slope turned round, at a distance h from a zero; even and odd powers side by side.
+func besselPieced(x float64, piece int) (j0, j1 float64) {
+	h := (x - besselTable[piece].zero) - besselTable[piece].low
 	hh := float64(h * h)
 	var even, odd, evenSlope, oddSlope float64
 	for i := besselTerms - 2; i > 0; i -= 2 {
-		a, b := p.series[i], p.series[i+1]
+		a, b := besselTable[piece].series[i], besselTable[piece].series[i+1]
 		even, odd = float64(even*hh)+a, float64(odd*hh)+b
 		evenSlope, oddSlope = float64(evenSlope*hh)+float64(float64(i+1)*b), float64(oddSlope*hh)+float64(float64(i)*a)
 	}
-	level, slope := p.series[0], p.series[1]
+	level, slope := besselTable[piece].series[0], besselTable[piece].series[1]
 	j0 = level + float64(h*(slope+float64(h*(even+float64(h*odd)))))
 	j1 = slope + float64(h*(oddSlope+float64(h*evenSlope)))
 	return j0, -j1
@@ -83,9 +83,9 @@ func besselHankel(x float64) (j0, j1 float64) {
 	yy := float64(y * y)
 	var p0, q0, p1, q1 float64
 	for i := hankelTerms - 1; i >= 0; i-- {
-		t := &hankelTable[i]
-		p0, q0 = float64(p0*yy)+t[0], float64(q0*yy)+t[1]
-		p1, q1 = float64(p1*yy)+t[2], float64(q1*yy)+t[3]
+		t := hankelTable[i]
+		p0, q0 = float64(p0*yy)+t.p0, float64(q0*yy)+t.q0
+		p1, q1 = float64(p1*yy)+t.p1, float64(q1*yy)+t.q1
 	}
 	height := float64(quarterRoot * halfRoot / math.Sqrt(x))
 	q0, q1 = float64(q0*y), float64(q1*y)

@@ -41,12 +41,12 @@ func erfcTail(x float64) float64 {
 	}
 	smooth := 0.
 	if x < erfcFar {
-		piece := &erfcTable[int(2*x)-1]
+		piece := int(2*x) - 1
 		h := x - (float64(math.Floor(2*x)/2) + 0.25)
 		for i := erfcTerms - 1; i > 0; i-- {
-			smooth = float64(h * (smooth + piece[i]))
+			smooth = float64(h * (smooth + erfcTable[piece][i]))
 		}
-		smooth += piece[0]
+		smooth += erfcTable[piece][0]
 	} else {
 		y := 1 / float64(2*float64(x*x))
 		for i := len(erfcFalling) - 1; i > 0; i-- {

@@ -39,7 +39,7 @@ func Exp10(x float64) float64 {
 // power is 2^(n/128) e^r, n in the low bits and r at most half a step: 2^(j/128) from the table in two words, its exponent moved, and a
 // short series, of which the first term left out is below 1e-18.
 func power(n uint64, r float64) float64 {
-	entry := &expTable[n%steps]
+	entry := expTable[n%steps]
 	scale := math.Float64frombits(entry.scale + n>>stepBits<<52)
 	rr := float64(r * r)
 	series := 0.5 + float64(r*(1./6)) + float64(rr*(1./24+float64(r*(1./120))))
@@ -111,7 +111,7 @@ func Expm1(x float64) float64 {
 	n := float64(x*stepsPerE) + whole
 	k := n - whole
 	r := (x - float64(k*stepHigh)) - float64(k*stepLow)
-	entry := &expTable[math.Float64bits(n)%steps]
+	entry := expTable[math.Float64bits(n)%steps]
 	scale := math.Float64frombits(entry.scale + math.Float64bits(n)>>stepBits<<52)
 	rr := float64(r * r)
 	series := 0.5 + float64(r*(1./6)) + float64(rr*(1./24+float64(r*(1./120))))

@@ -17,7 +17,7 @@ func Log(x float64) float64 {
 	}
 	shifted := bits - logOrigin
 	k := float64(int64(shifted) >> 52)
-	entry := &logTable[shifted>>45%steps]
+	entry := logTable[shifted>>45%steps]
 	a, b := parted(bits-shifted&^mantissa, entry.inverse)
 	r := a + b
 	high := float64(k*ln2High) + entry.high
@@ -64,7 +64,7 @@ func logTwo(x float64) (high, low float64) {
 	}
 	shifted := bits - logOrigin
 	k += float64(int64(shifted) >> 52)
-	entry := &logTable[shifted>>45%steps]
+	entry := logTable[shifted>>45%steps]
 	a, b := parted(bits-shifted&^mantissa, entry.inverse)
 	r := a + b
 	rest := (a - r) + b
@@ -123,7 +123,7 @@ func Log1p(x float64) float64 {
 	shifted := bits - logOrigin
 	exponent := shifted &^ mantissa
 	k := float64(int64(shifted) >> 52)
-	entry := &logTable[shifted>>45%steps]
+	entry := logTable[shifted>>45%steps]
 	a, b := parted(bits-exponent, entry.inverse)
 	b += float64(lost * entry.inverse * math.Float64frombits(1023<<52-exponent))
 	r := a + b

@@ -369,7 +369,7 @@ var besselTable = [...]besselPiece{
 }
 
 // hankelTable are the coefficients of P and Q for J0 and J1, by powers of 1/x² (9.2.9 and 9.2.10), signs included.
-var hankelTable = [hankelTerms][4]float64{
+var hankelTable = [hankelTerms]struct{ p0, q0, p1, q1 float64 }{
 	{1, -0.125, 1, 0.375},
 	{-0.0703125, 0.0732421875, 0.1171875, -0.1025390625},
 	{0.112152099609375, -0.22710800170898438, -0.144195556640625, 0.2775764465332031},

@@ -193,7 +193,7 @@ func besselTableText() string {
 		}
 		fmt.Fprintf(&b, "\t{%s, [besselTerms]float64{\n%s\t}},\n", listed(place...), lines(series))
 	}
-	b.WriteString("}\n\n// hankelTable are the coefficients of P and Q for J0 and J1, by powers of 1/x² (9.2.9 and 9.2.10), signs included.\nvar hankelTable = [hankelTerms][4]float64{\n")
+	b.WriteString("}\n\n// hankelTable are the coefficients of P and Q for J0 and J1, by powers of 1/x² (9.2.9 and 9.2.10), signs included.\nvar hankelTable = [hankelTerms]struct{ p0, q0, p1, q1 float64 }{\n")
 	for i := int64(0); i < hankelTerms; i++ {
 		fmt.Fprintf(&b, "\t{%s},\n", listed(hankel(0, 2*i), hankel(0, 2*i+1), hankel(4, 2*i), hankel(4, 2*i+1)))
 	}

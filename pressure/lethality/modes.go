@@ -1,8 +1,9 @@
 package lethality
 
 import (
-	"math"
 	"time"
+
+	"example.org/lakelarder/internal/portable"
 )
 
 // modes is the temperature of one place in a cylinder as a sum of parts that each decay at their own rate. lag stands for every part
@@ -62,8 +63,8 @@ func (m *modes) advance(dt time.Duration, slope float64) {
 	if seconds := dt.Seconds(); seconds != m.step {
 		m.step = seconds
 		for i, rate := range m.rate {
-			m.keep[i] = math.Exp(-float64(rate * seconds))
-			m.gain[i] = -m.amplitude[i] * math.Expm1(-float64(rate*seconds)) / rate
+			m.keep[i] = portable.Exp(-float64(rate * seconds))
+			m.gain[i] = -m.amplitude[i] * portable.Expm1(-float64(rate*seconds)) / rate
 		}
 	}
 	part, keep, gain := m.part, m.keep[:len(m.part)], m.gain[:len(m.part)]

@@ -51,7 +51,7 @@ func (c Cylinder) Follow(run Run, r Reference) (Result, error) {
 	if err != nil {
 		return Result{}, err
 	}
-	out := Result{Medium: medium, Centre: centre, SteamOff: run.SteamOff(), Reference: r, Cautions: explains()}
+	out := Result{Medium: medium, Centre: centre, SteamOff: run.SteamOff(), Reference: r, Cautions: c.cautions()}
 	out.Citation = cite.Citation{Where: "conduction into a finite cylinder, Duhamel's integral over the double series", Basis: cite.Computed}
 	if out.F, err = Divide(centre, r, series.Stretch{From: run.ComeUp, To: run.SteamOff()}); err != nil {
 		return Result{}, err
@@ -81,12 +81,4 @@ func (c Cylinder) FollowBand(low, high units.Diffusivity, run Run, r Reference) 
 	c.Diffusivity = high
 	band.High, err = c.Follow(run, r)
 	return band, err
-}
-
-// explains are the cautions of every computed run.
-func explains() []cite.Caution {
-	return []cite.Caution{
-		{Text: "None of this shortens, replaces or confirms a published process: follow the tested schedule for the product, jar, gauge and altitude."},
-		{Text: "A real jar holds liquid and head space, and its coldest spot is seldom the middle of an even solid. F worked out for a solid is no measure of safety."},
-	}
 }
