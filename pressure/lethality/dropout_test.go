@@ -63,7 +63,10 @@ func TestEveryFormAgrees(t *testing.T) {
 			running, err = running.Next(reading)
 			require.NoError(t, err)
 		}
-		for name, got := range map[string]time.Duration{"F": f(t, s, ref), "FBy": exact.F, "running": running.F().F} {
+		own, err := lethality.F(s, ref)
+		require.NoError(t, err)
+		require.Equal(t, s.LongestGap(), own.LongestGap)
+		for name, got := range map[string]time.Duration{"F": own.F, "FBy": exact.F, "running": running.F().F} {
 			require.InDelta(t, parts.Total, got, 4+1e-9*float64(parts.Total), "%s, seed %d", name, seed)
 		}
 	}

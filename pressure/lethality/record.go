@@ -17,7 +17,7 @@ func F(record series.Series[units.Temperature], r Reference) (Lethality, error) 
 	if err := r.check(); err != nil {
 		return Lethality{}, err
 	}
-	sum, err := r.scale().integral(record)
+	sum, gap, err := r.scale().integral(record)
 	if err != nil {
 		return Lethality{}, err
 	}
@@ -25,29 +25,43 @@ func F(record series.Series[units.Temperature], r Reference) (Lethality, error) 
 	if err != nil {
 		return Lethality{}, err
 	}
-	return Lethality{f, r, record.LongestGap(), explainsRecord()}, nil
+	return Lethality{f, r, gap, explainsRecord()}, nil
 }
 
-// integral is the F of a record in nanoseconds, not yet rounded.
-func (s scale) integral(record series.Series[units.Temperature]) (float64, error) {
+// integral is the F of a record in nanoseconds, not yet rounded, and its longest gap: walk.to from reading to reading, in place.
+func (s scale) integral(record series.Series[units.Temperature]) (sum float64, gap series.Stretch, err error) {
 	if record.Len() == 0 {
-		return 0, series.ErrEmpty
+		return 0, gap, series.ErrEmpty
 	}
-	limit := quanta(hottest)
-	var w walk
-	for i, n := 0, record.Len(); i < n; i++ {
+	first, _ := record.At(0)
+	at, q, limit := int64(first.At), quanta(first.Value), quanta(hottest)
+	if q > limit {
+		return 0, gap, tooHot(0, first)
+	}
+	rate, from, longest := s.rate(q), int64(0), int64(0)
+	for i, n := 1, record.Len(); i < n; i++ {
 		reading, _ := record.At(i)
-		q := quanta(reading.Value)
-		if q > limit {
-			return 0, tooHot(i, reading)
+		toAt, toQ := int64(reading.At), quanta(reading.Value)
+		if toQ > limit {
+			return 0, gap, tooHot(i, reading)
 		}
-		if i == 0 {
-			w = walk{at: int64(reading.At), q: q, rate: s.rate(q)}
+		if toAt-at > longest {
+			from, longest = at, toAt-at
+		}
+		x, dt := float64(toQ-q)*s.perQuantum, float64(toAt-at)
+		at, q = toAt, toQ
+		if x > flat || x < -flat {
+			sum, rate = s.steep(x, dt, sum, rate, toQ)
 			continue
 		}
-		w = w.to(s, i, int64(reading.At), q)
+		g := taylor(x)
+		sum += float64(dt * rate * g)
+		rate = float64(rate * (1 + float64(x*g)))
+		if i%fresh == 0 {
+			rate = s.rate(toQ)
+		}
 	}
-	return w.sum, nil
+	return sum, series.Stretch{From: time.Duration(from), To: time.Duration(from + longest)}, nil
 }
 
 // Parts is where the F of a record came from.

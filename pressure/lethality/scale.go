@@ -60,16 +60,24 @@ const fresh = 32
 // to goes on to reading i.
 func (w walk) to(s scale, i int, at, q int64) walk {
 	x, dt := float64(q-w.q)*s.perQuantum, float64(at-w.at)
+	w.at, w.q = at, q
 	if x > flat || x < -flat {
-		rate := s.rate(q)
-		return walk{at, q, rate, w.sum + float64(dt*((rate-w.rate)/x))} // dt (L2 − L1)/ln(L2/L1)
+		w.sum, w.rate = s.steep(x, dt, w.sum, w.rate, q)
+		return w
 	}
 	g := taylor(x)
-	next := walk{at, q, float64(w.rate * (1 + float64(x*g))), w.sum + float64(dt*w.rate*g)}
+	w.sum += float64(dt * w.rate * g)
+	w.rate = float64(w.rate * (1 + float64(x*g)))
 	if i%fresh == 0 {
-		next.rate = s.rate(q)
+		w.rate = s.rate(q)
 	}
-	return next
+	return w
+}
+
+// steep is the sum after a steep line, dt (L2 − L1)/ln(L2/L1), and the rate at its end.
+func (s scale) steep(x, dt, sum, rate float64, to int64) (float64, float64) {
+	next := s.rate(to)
+	return sum + float64(dt*((next-rate)/x)), next
 }
 
 // tooHot is the error of a reading beyond the model.
