@@ -42,24 +42,21 @@ func (s scale) integral(record series.Series[units.Temperature]) (sum float64, g
 	for i, n := 1, record.Len(); i < n; i++ {
 		reading, _ := record.At(i)
 		toAt, toQ := int64(reading.At), quanta(reading.Value)
-		if toQ > limit {
-			return 0, gap, tooHot(i, reading)
-		}
 		if toAt-at > longest {
 			from, longest = at, toAt-at
 		}
 		x, dt := float64(toQ-q)*s.perQuantum, float64(toAt-at)
 		at, q = toAt, toQ
-		if x > flat || x < -flat {
-			sum, rate = s.steep(x, dt, sum, rate, toQ)
+		if x <= flat && x >= -flat && i%fresh != 0 && toQ <= limit {
+			g := taylor(x)
+			sum += float64(dt * rate * g)
+			rate = float64(rate * (1 + float64(x*g)))
 			continue
 		}
-		g := taylor(x)
-		sum += float64(dt * rate * g)
-		rate = float64(rate * (1 + float64(x*g)))
-		if i%fresh == 0 {
-			rate = s.rate(toQ)
+		if toQ > limit {
+			return 0, gap, tooHot(i, reading)
 		}
+		sum, rate = s.afresh(x, dt, sum, rate, q)
 	}
 	return sum, series.Stretch{From: time.Duration(from), To: time.Duration(from + longest)}, nil
 }

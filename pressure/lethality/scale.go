@@ -61,23 +61,23 @@ const fresh = 32
 func (w walk) to(s scale, i int, at, q int64) walk {
 	x, dt := float64(q-w.q)*s.perQuantum, float64(at-w.at)
 	w.at, w.q = at, q
-	if x > flat || x < -flat {
-		w.sum, w.rate = s.steep(x, dt, w.sum, w.rate, q)
+	if x > flat || x < -flat || i%fresh == 0 {
+		w.sum, w.rate = s.afresh(x, dt, w.sum, w.rate, q)
 		return w
 	}
 	g := taylor(x)
 	w.sum += float64(dt * w.rate * g)
 	w.rate = float64(w.rate * (1 + float64(x*g)))
-	if i%fresh == 0 {
-		w.rate = s.rate(q)
-	}
 	return w
 }
 
-// steep is the sum after a steep line, dt (L2 − L1)/ln(L2/L1), and the rate at its end.
-func (s scale) steep(x, dt, sum, rate float64, to int64) (float64, float64) {
+// afresh is the sum after a line and the rate at its end, of which the rate carried so far knows nothing: along a steep line dt (L2 − L1)/ln(L2/L1).
+func (s scale) afresh(x, dt, sum, rate float64, to int64) (float64, float64) {
 	next := s.rate(to)
-	return sum + float64(dt*((next-rate)/x)), next
+	if x > flat || x < -flat {
+		return sum + float64(dt*((next-rate)/x)), next
+	}
+	return sum + float64(dt*rate*taylor(x)), next
 }
 
 // tooHot is the error of a reading beyond the model.
