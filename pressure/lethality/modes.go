@@ -13,7 +13,8 @@ type modes struct {
 	solid         solid
 	radial, axial []mode
 	count         []int     // how many axial parts each radial root has
-	active        []int     // how many of them have not come to their level
+	active        []int     // how many of them have not come to their level,
+	rows          int       // in the first rows: those beyond have none left
 	level         []float64 // A/λ of a part, row by row, seconds
 	part          []float64 // kelvins
 	sum           float64   // of the parts
@@ -80,21 +81,39 @@ func (m *modes) start(below, slope float64) {
 			at++
 		}
 	}
-	copy(m.active, m.count)
+	m.wake()
 }
 
-// bend lets the medium rise at another slope from now on.
+// bend lets the medium rise at another slope from now on: every part has a new level.
 func (m *modes) bend(slope float64) {
 	if slope == m.slope {
 		return
 	}
 	change := m.slope - slope
-	for i, level := range m.level {
-		m.part[i] += float64(change * level)
+	at := 0
+	for j, count := range m.count {
+		level, part := m.level[at:at+count], m.part[at:at+count]
+		at += count
+		active := 0
+		if j < m.rows {
+			active = m.active[j]
+		}
+		for i := range level {
+			if i >= active {
+				part[i] = 0
+			}
+			part[i] += float64(change * level[i])
+		}
 	}
 	m.work += len(m.level)
 	m.slope, m.since = slope, 0
+	m.wake()
+}
+
+// wake makes every part active.
+func (m *modes) wake() {
 	copy(m.active, m.count)
+	m.rows = len(m.count)
 }
 
 // advance goes on by a time at one slope.
@@ -111,23 +130,27 @@ func (m *modes) advance(dt time.Duration) {
 	m.since += dt.Seconds()
 	m.sum = 0
 	at := 0
-	for j, count := range m.count {
-		row, rate := m.part[at:at+count], m.radial[j].rate
-		at += count
-		active := m.active[j]
+	for j := 0; j < m.rows; j++ {
+		rate, active := m.radial[j].rate, m.active[j]
 		for active > 0 && float64((rate+m.axial[active-1].rate)*m.since) > settled {
 			active--
-			row[active] = 0
+		}
+		if active == 0 { // and so are the rows beyond, which decay faster still
+			m.rows = j
+			break
 		}
 		m.active[j] = active
-		m.work += active + 1
+		m.work += active
+		row, axial := m.part[at:at+active], m.axial[:active]
+		at += m.count[j]
 		keep, sum := m.radial[j].keep, 0.
-		for i := range row[:active] {
-			row[i] = float64(row[i] * float64(keep*m.axial[i].keep))
+		for i := range row {
+			row[i] = float64(row[i] * float64(keep*axial[i].keep))
 			sum += row[i]
 		}
 		m.sum += sum
 	}
+	m.work += m.rows
 }
 
 // behind is how far the place is behind the medium, in kelvins.
