@@ -154,3 +154,19 @@ func TestFilmForgotten(t *testing.T) {
 	require.NoError(t, err)
 	require.Contains(t, held.Cautions[len(held.Cautions)-1].Text, "Glass and film")
 }
+
+func TestThroughRefuses(t *testing.T) {
+	const h, d, k = 5_000 * units.WattPerSquareMetreKelvin, 3 * units.Millimetre, units.WattPerMetreKelvin
+	for name, err := range map[string]error{
+		"no film":         second(lethality.Through(0, d, k)),
+		"held surface":    second(lethality.Through(lethality.HeldSurface, d, k)),
+		"no wall":         second(lethality.Through(h, 0, k)),
+		"a wall of metre": second(lethality.Through(h, units.Metre, k)),
+		"no conductivity": second(lethality.Through(h, d, 0)),
+	} {
+		require.ErrorIs(t, err, units.ErrRange, name)
+	}
+	film, err := lethality.Through(h, d, k)
+	require.NoError(t, err)
+	require.InDelta(t, 1/(1./5000+0.003), units.Float(film, units.WattPerSquareMetreKelvin), 1e-6)
+}

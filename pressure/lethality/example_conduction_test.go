@@ -138,3 +138,19 @@ func ExampleComposition_At() {
 	// 1,051.1 kg/m³ 3,642 J/(kg K) <nil>
 	// 0.112 to 0.136 mm²/s
 }
+
+// Steam on a jar of 3 mm of glass: the glass is most of what holds the heat up.
+func ExampleThrough() {
+	film, err := lethality.Through(5_000*units.WattPerSquareMetreKelvin, 3*units.Millimetre, units.WattPerMetreKelvin)
+	fmt.Printf("%.1f W/(m² K) %v\n", units.Float(film, units.WattPerSquareMetreKelvin), err)
+	// Output: 312.5 W/(m² K) <nil>
+}
+
+func ExampleFollowBetween() {
+	slow, quick := jar(), jar()
+	slow.Film, slow.Conductivity = 312*units.WattPerSquareMetreKelvin, units.WattPerMetreKelvin/2
+	slow.Diffusivity = 12 * units.SquareMillimetrePerSecond / 100
+	b, err := lethality.FollowBetween(slow, quick, run(), lethality.F0())
+	fmt.Printf("F0 %.1f to %.1f min %v\n", b.Low.F.Total.Minutes(), b.High.F.Total.Minutes(), err)
+	// Output: F0 4.9 to 9.1 min <nil>
+}

@@ -61,24 +61,18 @@ func (c Cylinder) Follow(run Run, r Reference) (Result, error) {
 	return out, err
 }
 
-// Band is the same run for the least and the greatest diffusivity of a food.
+// Band is the same run for what heats slowest and what heats quickest of all that may be true.
 type Band struct {
 	Low, High Result
 }
 
 // FollowBand returns Follow for two diffusivities: the answer as a band, since a food's diffusivity is not known better. The
-// cylinder's own is not used; low must not be above high.
+// cylinder's own is not used; low must not be above high. FollowBetween takes glass and film in as well.
 func (c Cylinder) FollowBand(low, high units.Diffusivity, run Run, r Reference) (Band, error) {
 	if err := units.Check("low diffusivity", low, 1, high); err != nil {
 		return Band{}, err
 	}
-	var band Band
-	var err error
-	c.Diffusivity = low
-	if band.Low, err = c.Follow(run, r); err != nil {
-		return Band{}, err
-	}
-	c.Diffusivity = high
-	band.High, err = c.Follow(run, r)
-	return band, err
+	slow, quick := c, c
+	slow.Diffusivity, quick.Diffusivity = low, high
+	return FollowBetween(slow, quick, run, r)
 }
