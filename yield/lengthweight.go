@@ -2,8 +2,8 @@ package yield
 
 import (
 	"fmt"
-	"math"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -41,7 +41,7 @@ func WeightAtLength(species Species, length units.Length) (Weight, error) {
 			stated = append(stated, r.species.String())
 			continue
 		}
-		kilograms := float64(r.a * math.Pow(units.Float(length, units.Millimetre), r.b))
+		kilograms := float64(r.a * portable.Pow(units.Float(length, units.Millimetre), r.b))
 		mass, err := units.OfFloat(kilograms, units.Kilogram)
 		if err != nil {
 			return Weight{}, err

@@ -13,14 +13,15 @@ var mayImport = map[string][]string{
 	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
 	"internal/word":      {"units"},
 	"internal/wire":      {"units"}, // and no domain type: those call it
-	"pressure":           {"units", "units/cite"},
+	"pressure":           {"units", "units/cite", "internal/portable"},
 	"pressure/process":   {"pressure", "units/verdict", "internal/wire", "internal/word", "units", "units/cite"},
 	"pressure/canner":    {"pressure/process", "pressure", "units/verdict", "internal/wire", "internal/word", "units/series", "units", "units/cite"},
-	"pressure/lethality": {"units/series", "units", "units/cite"},
-	"brine":              {"units", "units/cite"},
-	"smoke":              {"units/series", "units", "units/cite"},
-	"yield":              {"internal/word", "units", "units/cite"},
-	"yield/coldchain":    {"internal/word", "units/series", "units", "units/cite"},
+	"pressure/lethality": {"units/series", "units", "units/cite", "internal/portable"},
+	"brine":              {"units", "units/cite", "internal/portable"},
+	"smoke":              {"units/series", "units", "units/cite", "internal/portable"},
+	"yield":              {"internal/word", "units", "units/cite", "internal/portable"},
+	"yield/coldchain":    {"internal/word", "units/series", "units", "units/cite", "internal/portable"},
+	"internal/portable":  {},
 	"yield/season":       {"yield", "yield/coldchain", "units", "units/cite"},
 	"yield/timetable":    {"internal/word", "units", "units/cite"},
 }
@@ -29,7 +30,10 @@ var mayImport = map[string][]string{
 var testsMayImport = []string{"units", "units/cite", "internal/printed"}
 
 // onlyTests are the packages of ours that only _test files import.
-var onlyTests = []string{"internal/printed", "internal/shape"}
+var onlyTests = []string{"internal/printed", "internal/shape", "internal/conformance"}
+
+// allPackages are the test packages that look at every product package.
+var allPackages = []string{"internal/conformance"}
 
 // standard is what pure functions need of the standard library: no clock, randomness, network, file, process or shared state.
 var standard = []string{
@@ -49,6 +53,17 @@ var forbidden = map[string][]string{
 	"time": {"Now", "Since", "Until", "Sleep", "Tick", "After", "AfterFunc", "NewTimer", "NewTicker", "Local", "LoadLocation"},
 	"fmt":  {"Print", "Printf", "Println", "Scan", "Scanf", "Scanln"},
 }
+
+// exactMath is what product packages use of package math: numbers, and functions whose result has one right value on every machine. What is left
+// out differs in the last digit from one kind of processor to the next: internal/portable has it. FMA is exact, and slow where no processor
+// has it.
+var exactMath = []string{
+	"Abs", "Ceil", "Copysign", "Float64bits", "Float64frombits", "Floor", "Inf", "IsInf", "IsNaN", "Max", "Min", "NaN", "Round", "RoundToEven", "Signbit",
+	"Sqrt", "Trunc", "Ln10", "Ln2", "MaxFloat64", "MaxInt64", "MaxUint64", "MinInt64", "Pi", "SmallestNonzeroFloat64", "SqrtPi",
+}
+
+// mathExempt are the packages that do not yet keep to exactMath.
+var mathExempt = []string{"brine", "smoke", "yield/coldchain"}
 
 // Third-party modules: what code may import, and what tests may import as well.
 var (

@@ -75,6 +75,11 @@ func refusals() map[string]refusal {
 		"calls: built-in println": yieldCode("func f() { println(1) }", "calls println"),
 		"calls: init":             yieldCode("func init() {}", "yield/more.go:3: has an init"),
 
+		"math: exponential":     yieldCode("import \"math\"\n\nfunc f() float64 { return math.Exp(1) }", "yield/more.go:5: math.Exp may differ between machines"),
+		"math: renamed":         yieldCode("import m \"math\"\n\nfunc f() float64 { return m.Pow(1, 2) }", "math.Pow may differ"),
+		"math: not even called": yieldCode("import \"math\"\n\nvar sine = math.Sin", "math.Sin may differ"),
+		"math: fused":           yieldCode("import \"math\"\n\nvar x = math.FMA(1, 2, 3)", "math.FMA may differ"),
+
 		"globals: exported":               yieldCode("// Limits are limits.\nvar Limits = [2]int{1, 2}", "package-level variable Limits is exported and no sentinel"),
 		"globals: error of other make":    yieldCode("// ErrX is X.\nvar ErrX = f()", "ErrX is exported and no sentinel"),
 		"globals: sentinel of other name": yieldCode("import \"errors\"\n\n// NotFound is X.\nvar NotFound = errors.New(\"\")", "NotFound is exported"),

@@ -1,6 +1,10 @@
 package lethality
 
-import "math"
+import (
+	"math"
+
+	"example.org/lakelarder/internal/portable"
+)
 
 // firstZero is the first zero of J0.
 const firstZero = 2.404825557695773
@@ -15,7 +19,8 @@ func besselZero(n int) float64 {
 	ee := e * e
 	z := b + float64(e*(1-float64(ee*(124./3-float64(ee*(120928./15))))))
 	for i := 0; i < 2; i++ {
-		z += math.J0(z) / math.J1(z) // J0' = −J1
+		j0, j1 := portable.Bessel(z)
+		z += j0 / j1 // J0' = −J1
 	}
 	return z
 }
@@ -37,7 +42,7 @@ func scaledI(x float64) (i0, i1 float64) {
 		term0 *= quarter / float64(k*k)
 		term1 *= quarter / float64(k*(k+1))
 	}
-	scale := math.Exp(-x)
+	scale := portable.Exp(-x)
 	return i0 * scale, i1 * scale
 }
 

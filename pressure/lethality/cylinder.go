@@ -4,18 +4,24 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 )
 
-// Cylinder is a jar as a solid that conducts heat alone. Height is the whole height of the pack. With no Film the surface takes the
-// temperature of the medium at once; with one, of the steam or the glass wall or both in series, Conductivity of the pack
-// must be given too. A real jar holds liquid and head space: this is a picture of it.
+// Cylinder is a jar as a solid that only conducts heat. Height is the whole height of the pack. Film is what lets the heat in, of the steam or the
+// glass wall or both in series, and the Conductivity of the pack belongs to it; HeldSurface has to be stated by name. A real jar holds
+// liquid and head space: this is a picture of it.
 type Cylinder struct {
 	Radius, Height units.Length
 	Diffusivity    units.Diffusivity
 	Film           units.FilmCoefficient
 	Conductivity   units.Conductivity
 }
+
+// HeldSurface is the film of a surface that takes the temperature of the medium at once, as in textbooks. No jar has it: glass and film slow the
+// heat down, and a run worked out without them reads high and says so.
+const HeldSurface units.FilmCoefficient = math.MaxInt64
 
 // Point is a place in a cylinder, by its distances from the axis and from the middle of the height; the zero Point is the centre, the
 // place that a jar which conducts heats last.
@@ -39,13 +45,27 @@ func (c Cylinder) check(at Point) error {
 	if err := units.Check("distance from the middle", at.FromMiddle, -c.Height/2, c.Height/2); err != nil {
 		return err
 	}
-	if c.Film == 0 {
+	if c.Film == HeldSurface {
 		return nil
+	}
+	if c.Film == 0 {
+		return units.RangeError{What: "film coefficient", Got: "not set", Low: units.WattPerSquareMetreKelvin.String(),
+			High: "HeldSurface, for a surface at the temperature of the medium"}
 	}
 	if err := units.Check("film coefficient", c.Film, units.WattPerSquareMetreKelvin, 1_000_000*units.WattPerSquareMetreKelvin); err != nil {
 		return err
 	}
 	return units.Check("conductivity", c.Conductivity, units.WattPerMetreKelvin/100, 10*units.WattPerMetreKelvin)
+}
+
+// cautions are those of whatever is worked out for the cylinder.
+func (c Cylinder) cautions() []cite.Caution {
+	if c.Film != HeldSurface {
+		return explainsSolid()
+	}
+	return explainsSolid(cite.Caution{
+		Text: "The surface was taken to have the temperature of the medium at once. Glass and film, which are left out, make the pack slower: F reads high.",
+	})
 }
 
 // solid is a Cylinder and a place in it in plain SI numbers.
@@ -63,7 +83,7 @@ func (c Cylinder) solid(at Point) solid {
 	}
 	s.r = units.Float(at.FromAxis, units.Metre) / s.radius
 	s.z = units.Float(at.FromMiddle, units.Metre) / s.half
-	if c.Film != 0 {
+	if c.Film != HeldSurface {
 		overK := units.Float(c.Film, units.WattPerSquareMetreKelvin) / units.Float(c.Conductivity, units.WattPerMetreKelvin)
 		s.biotR, s.biotZ = overK*s.radius, overK*s.half
 	}
@@ -73,8 +93,10 @@ func (c Cylinder) solid(at Point) solid {
 // Factors describe the straight part of a heating or cooling curve in the half-logarithmic plot of the formula method.
 type Factors struct {
 	Fh  time.Duration // for the temperature difference to fall to a tenth
-	Jch units.Ratio   // lag of heating from one uniform temperature
-	Jcc units.Ratio   // lag of cooling of a pack that has come to the temperature of the medium throughout
+	Jch Number        // lag of heating from one uniform temperature
+	Jcc Number        // lag of cooling of a pack that has come to the temperature of the medium throughout
+
+	Cautions []cite.Caution
 }
 
 // Factors returns fh, jch and jcc of a place from the geometry: fh = ln 10/(α(ζr²/R² + ζz²/l²)), rounded up, and both lags the product of the
@@ -91,8 +113,8 @@ func (c Cylinder) Factors(at Point) (Factors, error) {
 	if err != nil {
 		return Factors{}, err
 	}
-	j, err := units.OfFloat(s.radial(zr)*s.axial(zz), units.One)
-	return Factors{Fh: fh, Jch: j, Jcc: j}, err
+	j, err := numberOf(s.radial(zr) * s.axial(zz))
+	return Factors{Fh: fh, Jch: j, Jcc: j, Cautions: c.cautions()}, err
 }
 
 // decay is λ of a mode, in 1/s.
@@ -124,7 +146,7 @@ func (s solid) lag() float64 {
 			i0 += float64(side * i1 / s.biotR)
 		}
 		here, _ := scaledI(side * s.r)
-		share := here / i0 * math.Exp(-side*(1-s.r))
+		share := here / i0 * portable.Exp(-side*(1-s.r))
 		sum -= float64(s.axial(v) * base / float64(v*v) * share)
 		if share*base/float64(v*v*v) < 1e-17*base {
 			break
