@@ -23,7 +23,7 @@ func ExampleDryPellicle() {
 	// Output:
 	// tacky after 10m0s to 31m0s
 	// smoke on it before 1h3m0s
-	// start the smoke while the surface is still moist or tacky: smoke does not take on a skin that has sealed (State of Michigan, Michigan Administrative Code, Regulation 569, Smoked Fish (R 285.569), R 285.569.6 (read))
+	// Start the smoke while the surface is still moist or tacky: smoke does not take on a skin that has sealed. (State of Michigan, Michigan Administrative Code, Regulation 569, Smoked Fish (R 285.569), R 285.569.6 (read))
 }
 
 func ExampleFallingRates() {
@@ -65,5 +65,5 @@ func ExampleLossForWaterPhaseSalt() {
 	// Output:
 	// 14.857 g false <nil>
 	// 42.429 g true
-	// the greatest loss of smoked trout in print is 28.8 %: drying cannot be counted on for more; the fish needs more salt (Dimitriadou et al., steamed trout fillets with liquid smoke (Food Science and Technology International 14, 2008), abstract (read))
+	// The greatest loss of smoked trout in print is 28.8 %. Drying cannot be counted on for more: the fish needs more salt. (Dimitriadou et al., steamed trout fillets with liquid smoke (Food Science and Technology International 14, 2008), abstract (read))
 }

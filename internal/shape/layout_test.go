@@ -11,6 +11,7 @@ var mayImport = map[string][]string{
 	"units/cite":         {"internal/wire"},
 	"units/series":       {"units"},
 	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
+	"internal/root":      {},
 	"internal/word":      {"units"},
 	"internal/wire":      {"units"}, // and no domain type: those call it
 	"pressure":           {"units", "units/cite"},
@@ -18,7 +19,8 @@ var mayImport = map[string][]string{
 	"pressure/canner":    {"pressure/process", "pressure", "units/series", "units", "units/cite"},
 	"pressure/lethality": {"units/series", "units", "units/cite"},
 	"brine":              {"units", "units/cite"},
-	"smoke":              {"units/series", "units", "units/cite"},
+	"smoke":              {"smoke/moistair", "units/verdict", "internal/root", "internal/wire", "internal/word", "units/series", "units", "units/cite"},
+	"smoke/moistair":     {"internal/root", "internal/wire", "units", "units/cite"},
 	"yield":              {"internal/word", "units", "units/cite"},
 	"yield/coldchain":    {"internal/word", "units/series", "units", "units/cite"},
 	"yield/season":       {"yield", "yield/coldchain", "units", "units/cite"},
