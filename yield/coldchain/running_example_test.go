@@ -21,7 +21,7 @@ func watched() coldchain.RunningExposure {
 func ExampleWatchExposure() {
 	_, err := coldchain.WatchExposure(coldchain.Terms{})
 	fmt.Println(err)
-	// Output: longest gap trusted 0s is out of range: expected at least more than 0s
+	// Output: longest gap trusted 0s is out of range: expected more than 0s
 }
 
 // The same words as Exposure, so far.
