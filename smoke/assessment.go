@@ -25,7 +25,7 @@ func (a *Assessment) UnmarshalJSON(data []byte) error { return wire.Unmarshal(da
 // judged is the assessment of findings: the worst decides, and what is not published is not.
 func (a Assessment) judged(found []verdict.Finding, cautions []cite.Caution) Assessment {
 	a.Report = verdict.Of(found, cautions)
-	if !a.Refusal.IsZero() {
+	if a.Refusal != (cite.Caution{}) {
 		a.Verdict = verdict.NotPublished
 	}
 	return a

@@ -83,7 +83,7 @@ func TestInventedRecipes(t *testing.T) {
 		}
 		require.Equal(t, r.Text("findings"), strings.Join(found, "; "))
 		require.Equal(t, r.Text("verdict"), a.Verdict.String())
-		require.Equal(t, a.Verdict == verdict.NotPublished, !a.Refusal.IsZero())
+		require.Equal(t, a.Verdict == verdict.NotPublished, a.Refusal != (cite.Caution{}))
 		require.Equal(t, claim.Smoking == ColdSmoked, a.Governing == CoreLimit{})
 		for _, c := range a.Cautions {
 			require.NoError(t, c.Citation.Check(), c.Text)

@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/verdict"
 )
 
@@ -63,7 +64,7 @@ func TestForJars(t *testing.T) {
 		}
 		require.Equal(t, c.findings, strings.Join(found, "; "), name)
 		require.Equal(t, c.verdict, a.Verdict, name)
-		require.Equal(t, c.verdict == verdict.NotPublished, !a.Refusal.IsZero(), name)
+		require.Equal(t, c.verdict == verdict.NotPublished, a.Refusal != (cite.Caution{}), name)
 		require.Zero(t, a.Governing, name)
 		require.Contains(t, a.Cautions, forJarsOnly, name)
 		require.Contains(t, a.Cautions, jarSoon, name)

@@ -146,7 +146,7 @@ func ExampleStorage_MarshalJSON() {
 	text, err := json.Marshal(s)
 	fmt.Println(string(text), err)
 	// Output:
-	// {"pack":"air pack","atMost":"2.2 °C","days":14,"temperature":{"id":"STORE-36","atMost":"2.2 °C","home":true,"fish":"home smoked fish","place":"Michigan (1997)","citation":{"source":"MSUEPreservingFoodSafely1997","where":"item 01600579","basis":"read"}},"time":{"id":"LIFE-14","days":14,"home":true,"fish":"home smoked fish","place":"Michigan (1997)","citation":{"source":"MSUEPreservingFoodSafely1997","where":"items 01600579 and 01600580","basis":"read"}}} <nil>
+	// {"pack":"air pack","atMost":"2.2 °C","days":14,"temperature":{"id":"STORE-36","atMost":"2.2 °C","home":true,"fish":"home smoked fish","place":"Michigan (1997)","citation":{"document":"Michigan State University Extension, Preserving Food Safely, data base of numbered items (1997)","source":"MSUEPreservingFoodSafely1997","place":"item 01600579","basis":"read"}},"time":{"id":"LIFE-14","days":14,"home":true,"fish":"home smoked fish","place":"Michigan (1997)","citation":{"document":"Michigan State University Extension, Preserving Food Safely, data base of numbered items (1997)","source":"MSUEPreservingFoodSafely1997","place":"items 01600579 and 01600580","basis":"read"}}} <nil>
 }
 
 func ExampleStorage_UnmarshalJSON() {
@@ -163,7 +163,7 @@ func ExampleJarLoss_MarshalJSON() {
 	text, err := json.Marshal(j)
 	fmt.Println(string(text), err)
 	// Output:
-	// {"verdict":"met","loss":"20 %","least":"10 %","most":"30 %","citation":{"source":"RaabHilderbrand1993","where":"abstract: chum salmon smoked to losses of 10, 20 and 30 %","basis":"read"}} <nil>
+	// {"verdict":"met","loss":"20 %","least":"10 %","most":"30 %","citation":{"document":"Raab and Hilderbrand, home-canned smoked fish (Journal of Food Protection 56(7):619, 1993)","source":"RaabHilderbrand1993","place":"abstract: chum salmon smoked to losses of 10, 20 and 30 %","basis":"read"}} <nil>
 }
 
 func ExampleJarLoss_UnmarshalJSON() {
@@ -180,7 +180,7 @@ func ExamplePasteurisation_MarshalJSON() {
 	text, err := json.Marshal(p)
 	fmt.Println(string(text), err)
 	// Output:
-	// {"equivalent":"10 min","sixLog":"2 min","reference":"70 °C","citation":{"source":"FDAHazardsGuide4","where":"Appendix 4, table A-3","basis":"recalled"}} <nil>
+	// {"equivalent":"10 min","sixLog":"2 min","reference":"70 °C","citation":{"document":"US FDA, Fish and Fishery Products Hazards and Controls Guidance (4th ed., 2011)","source":"FDAHazardsGuide4","place":"Appendix 4, table A-3","basis":"recalled"}} <nil>
 }
 
 func ExamplePasteurisation_UnmarshalJSON() {

@@ -239,7 +239,7 @@ func ExampleFilm_MarshalJSON() {
 	text, err := json.Marshal(moistair.SmokerFilm())
 	fmt.Println(string(text), err)
 	// Output:
-	// {"coefficient":{"low":"10 W/(m² K)","likely":"20 W/(m² K)","high":"30 W/(m² K)"},"citation":{"where":"film coefficient assumed for slow smoker air","basis":"practice"}} <nil>
+	// {"coefficient":{"low":"10 W/(m² K)","likely":"20 W/(m² K)","high":"30 W/(m² K)"},"citation":{"place":"film coefficient assumed for slow smoker air","basis":"practice"}} <nil>
 }
 
 func ExampleFilm_UnmarshalJSON() {
@@ -256,7 +256,7 @@ func ExampleEvaporation_MarshalJSON() {
 	text, err := json.Marshal(e)
 	fmt.Println(string(text), err)
 	// Output:
-	// {"surface":"21.882602 °C","perMetreHour":{"low":"119.271131711 g","likely":"238.542263423 g","high":"357.813395134 g"},"film":{"coefficient":{"low":"10 W/(m² K)","likely":"20 W/(m² K)","high":"30 W/(m² K)"},"citation":{"where":"film coefficient assumed for slow smoker air","basis":"practice"}},"waterActivity":"98 %","citation":{"source":"DryingCourseText","where":"constant-rate period","basis":"computed"}} <nil>
+	// {"surface":"21.882602 °C","perMetreHour":{"low":"119.271131711 g","likely":"238.542263423 g","high":"357.813395134 g"},"film":{"coefficient":{"low":"10 W/(m² K)","likely":"20 W/(m² K)","high":"30 W/(m² K)"},"citation":{"place":"film coefficient assumed for slow smoker air","basis":"practice"}},"waterActivity":"98 %","citation":{"document":"course text and worked page on drying, heat transfer to air along a wet surface","source":"DryingCourseText","place":"constant-rate period","basis":"computed"}} <nil>
 }
 
 func ExampleEvaporation_UnmarshalJSON() {
