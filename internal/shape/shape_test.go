@@ -1,6 +1,7 @@
 package shape
 
 import (
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -52,6 +53,17 @@ func TestTableOfImportsHasNoCycle(t *testing.T) {
 	for _, from := range sorted(mayImport) {
 		follow(from, nil)
 		require.NotContains(t, mayImport[from], "pressure/lethality", "lethality explains and never decides")
+	}
+}
+
+// A module of its own inside this one is known, exists, and is not held to the rules of this one.
+func TestOwnModules(t *testing.T) {
+	module := onDisk(t)
+	for _, dir := range ownModules {
+		require.FileExists(t, filepath.Join("..", "..", filepath.FromSlash(dir), "go.mod"))
+		for _, f := range module.files {
+			require.NotEqual(t, dir, f.dir)
+		}
 	}
 }
 
