@@ -41,10 +41,10 @@ func TestCoreLimitsAreThePrintedOnes(t *testing.T) {
 	}
 	for _, l := range CoreLimits() {
 		require.NoError(t, l.Citation.Check(), l.ID)
-		require.NoError(t, l.check(), l.ID)
+		require.NoError(t, l.check())
 		require.NotEmpty(t, l.Fish)
 		require.NotEmpty(t, l.Place)
-		got = append(got, limitRow{l.ID, l.AtLeast.String(), l.Hold, l.Home, l.Citation.Source.Key(), l.Citation.Where, l.Citation.Basis.String()})
+		got = append(got, limitRow{l.ID.String(), l.AtLeast.String(), l.Hold, l.Home, l.Citation.Source.Key(), l.Citation.Where, l.Citation.Basis.String()})
 		found, err := FindCoreLimit(l.ID)
 		require.NoError(t, err)
 		require.Equal(t, l, found)
@@ -72,9 +72,13 @@ func TestDefaultIsTheStrictest(t *testing.T) {
 }
 
 func TestUnknownCoreLimits(t *testing.T) {
-	for _, id := range []string{"", "160", "HOT-160", "hot-160-pnw", "HOT-155-PNW"} {
-		_, err := FindCoreLimit(id)
-		require.Equal(t, UnknownCoreLimitError{ID: id}, err)
+	for _, id := range []string{"", "160", "HOT-160", "HOT-155-PNW"} {
+		_, err := ParseCoreLimitID(id)
+		require.ErrorIs(t, err, units.ErrUnknown)
 		require.ErrorContains(t, err, "HOT-160-PNW, ")
 	}
+	_, err := FindCoreLimit(0)
+	require.ErrorIs(t, err, units.ErrUnset)
+	_, err = FindCoreLimit(Hot145States + 1)
+	require.ErrorIs(t, err, units.ErrUnknown)
 }

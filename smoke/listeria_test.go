@@ -10,6 +10,7 @@ import (
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/units/verdict"
 )
 
 func TestListeriaRatesAreThePrintedOnes(t *testing.T) {
@@ -62,9 +63,9 @@ func TestPasteuriseDecidesNothing(t *testing.T) {
 	p, err := Pasteurise(short)
 	require.NoError(t, err)
 	require.Greater(t, p.Equivalent, 100*p.SixLog)
-	h, err := CheckHold(DefaultCoreLimit(), 10*time.Minute, short)
+	h, err := AuditHold(DefaultCoreLimit(), recorded(10*time.Minute, short))
 	require.NoError(t, err)
-	require.Equal(t, NotMet, h.Verdict)
+	require.Equal(t, verdict.NotMet, h.Verdict)
 	require.Equal(t, cite.Poysky1997, p.Cautions[0].Citation.Source)
 	require.Contains(t, p.Cautions[0].Text, "dry surface")
 	for _, c := range p.Cautions {

@@ -1,7 +1,6 @@
 package smoke
 
 import (
-	"strings"
 	"testing"
 	"time"
 
@@ -11,6 +10,7 @@ import (
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/units/verdict"
 )
 
 // citationOf is a row's citation: its source by key.
@@ -71,12 +71,12 @@ func TestCoolingRulesAreThePrintedOnes(t *testing.T) {
 		require.NoError(t, rule.Citation.Check(), rule.ID)
 		require.NotEmpty(t, rule.Fish)
 		require.NotEmpty(t, rule.Place)
-		inCode[rule.ID] = row{rule.Steps, keyed(rule.Citation)}
+		inCode[rule.ID.String()] = row{rule.Steps, keyed(rule.Citation)}
 	}
 	require.Empty(t, cmp.Diff(inPrint, inCode))
 	require.Equal(t, cite.Read, DefaultCoolingRule().Citation.Basis)
-	CoolingRules()[0].ID = ""
-	require.Equal(t, "COOL-2-4", DefaultCoolingRule().ID, "the slice is the caller's own")
+	CoolingRules()[0].ID = 0
+	require.Equal(t, Cool2And4, DefaultCoolingRule().ID, "the slice is the caller's own")
 }
 
 func TestStorageRulesAreThePrintedOnes(t *testing.T) {
@@ -106,7 +106,7 @@ func TestStorageRulesAreThePrintedOnes(t *testing.T) {
 		require.NotEmpty(t, rule.Fish)
 		require.NotEmpty(t, rule.Place)
 		require.True(t, rule.AtMost.IsSet() || rule.Days > 0, rule.ID)
-		inCode[rule.ID] = row{rule.Pack, rule.AtMost, rule.Days, rule.Home, keyed(rule.Citation)}
+		inCode[rule.ID.String()] = row{rule.Pack, rule.AtMost, rule.Days, rule.Home, keyed(rule.Citation)}
 		if i > 0 {
 			colder := all[i-1]
 			require.True(t, !rule.AtMost.IsSet() || !rule.AtMost.Below(colder.AtMost), "coldest first: %s", rule.ID)
@@ -114,8 +114,8 @@ func TestStorageRulesAreThePrintedOnes(t *testing.T) {
 		}
 	}
 	require.Empty(t, cmp.Diff(inPrint, inCode))
-	all[0].ID = ""
-	require.Equal(t, "STORE-36", StorageRules()[0].ID, "the slice is the caller's own")
+	all[0].ID = 0
+	require.Equal(t, Store36, StorageRules()[0].ID, "the slice is the caller's own")
 }
 
 func TestChamberRulesAreThePrintedOnes(t *testing.T) {
@@ -132,12 +132,14 @@ func TestChamberRulesAreThePrintedOnes(t *testing.T) {
 		require.NoError(t, rule.Citation.Check(), rule.ID)
 		require.NotEmpty(t, rule.Of)
 		require.NotEmpty(t, rule.Place)
-		require.Equal(t, rule, chamber(rule.ID))
-		inCode[rule.ID] = row{rule.AtLeast, rule.AtMost, rule.Within, keyed(rule.Citation)}
+		found, err := FindChamberRule(rule.ID)
+		require.NoError(t, err)
+		require.Equal(t, rule, found)
+		inCode[rule.ID.String()] = row{rule.AtLeast, rule.AtMost, rule.Within, keyed(rule.Citation)}
 	}
 	require.Empty(t, cmp.Diff(inPrint, inCode))
-	ChamberRules()[0].ID = ""
-	require.Equal(t, "COLD-90-20", ChamberRules()[0].ID, "the slice is the caller's own")
+	ChamberRules()[0].ID = 0
+	require.Equal(t, Cold90, ChamberRules()[0].ID, "the slice is the caller's own")
 }
 
 // The tested losses and those between are tested; a millionth outside is not.
@@ -147,7 +149,7 @@ func TestJarLossIsThePrintedRange(t *testing.T) {
 		loss := quantity(t, r.Decimal("loss_pct"), units.Percent)
 		j, err := CheckJarLoss(loss)
 		require.NoError(t, err)
-		require.True(t, j.Tested)
+		require.Equal(t, verdict.Met, j.Verdict)
 		require.Equal(t, citationOf(r), keyed(j.Citation))
 		least, most = min(least, loss), max(most, loss)
 	}
@@ -157,9 +159,9 @@ func TestJarLossIsThePrintedRange(t *testing.T) {
 	}{{least, true}, {most, true}, {least - units.PartsPerMillion, false}, {most + units.PartsPerMillion, false}, {0, false}, {units.One, false}} {
 		j, err := CheckJarLoss(c.loss)
 		require.NoError(t, err)
-		require.Equal(t, c.tested, j.Tested, "%v", c.loss)
+		require.Equal(t, map[bool]verdict.Verdict{true: verdict.Met, false: verdict.NotPublished}[c.tested], j.Verdict, "%v", c.loss)
 		require.Equal(t, []units.Ratio{c.loss, least, most}, []units.Ratio{j.Loss, j.Least, j.Most})
-		require.Equal(t, !c.tested, strings.Contains(j.Cautions[0].Text, "do not can this fish"), "%v", c.loss)
+		require.Equal(t, !c.tested, j.Cautions[0] == lossUntested, "%v", c.loss)
 		for _, caution := range j.Cautions {
 			require.NoError(t, caution.Citation.Check(), caution.Text)
 		}
@@ -172,11 +174,11 @@ func TestJarLossIsThePrintedRange(t *testing.T) {
 }
 
 func TestKeepTakesTheStrictestThatWasRead(t *testing.T) {
-	air, err := Keep(AirPack)
+	air, err := FindStorage(AirPack)
 	require.NoError(t, err)
-	vacuum, err := Keep(VacuumPack)
+	vacuum, err := FindStorage(LowOxygenPack)
 	require.NoError(t, err)
-	unstated, err := Keep(PackNotStated)
+	unstated, err := FindStorage(Pack(0))
 	require.NoError(t, err)
 	for _, r := range StorageRules() {
 		if r.Home && r.Citation.Basis == cite.Read {
@@ -184,15 +186,15 @@ func TestKeepTakesTheStrictestThatWasRead(t *testing.T) {
 			require.True(t, r.Days == 0 || r.Days >= air.Days, r.ID)
 		}
 	}
-	require.Equal(t, []string{"STORE-36", "LIFE-14"}, []string{air.Temperature.ID, air.Time.ID})
+	require.Equal(t, []StorageRuleID{Store36, Life14}, []StorageRuleID{air.Temperature.ID, air.Time.ID})
 	require.Equal(t, cite.Recalled, tenDays.Citation.Basis)
 	require.Contains(t, air.Cautions, tenDays, "a stricter one from memory is named")
 	require.Zero(t, vacuum.Days)
 	require.Zero(t, vacuum.Time)
 	require.Equal(t, air.AtMost, vacuum.AtMost)
-	require.Contains(t, vacuum.Cautions[0].Text, "freeze")
-	unstated.Pack = VacuumPack
+	require.Equal(t, vacuumVariance, vacuum.Cautions[0])
+	unstated.Pack = LowOxygenPack
 	require.Equal(t, vacuum, unstated, "what is not stated is not given the benefit of air")
-	_, err = Keep(VacuumPack + 1)
-	require.ErrorIs(t, err, units.ErrRange)
+	_, err = FindStorage(LowOxygenPack + 1)
+	require.ErrorIs(t, err, units.ErrUnknown)
 }

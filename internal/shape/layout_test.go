@@ -11,6 +11,7 @@ var mayImport = map[string][]string{
 	"units/cite":         {"internal/wire", "internal/word", "units"},
 	"units/series":       {"internal/word", "units"},
 	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
+	"internal/root":      {},
 	"internal/word":      {"units"},
 	"internal/wire":      {"units"}, // and no domain type: those call it
 	"pressure":           {"units", "units/cite", "internal/portable"},
@@ -18,12 +19,13 @@ var mayImport = map[string][]string{
 	"pressure/canner":    {"pressure/process", "pressure", "units/verdict", "internal/wire", "internal/word", "units/series", "units", "units/cite"},
 	"pressure/lethality": {"units/series", "units", "units/cite", "internal/portable"},
 	"brine":              {"units", "units/cite", "internal/portable"},
-	"smoke":              {"units/series", "units", "units/cite", "internal/portable"},
+	"smoke":              {"units/series", "units", "units/cite", "internal/portable", "smoke/moistair", "units/verdict", "internal/root", "internal/wire", "internal/word"},
 	"yield":              {"internal/word", "units", "units/cite", "internal/portable"},
 	"yield/coldchain":    {"internal/word", "units/series", "units", "units/cite", "internal/portable"},
 	"internal/portable":  {},
+	"smoke/moistair":     {"internal/root", "internal/wire", "units", "units/cite"},
 	"yield/season":       {"yield", "yield/coldchain", "units", "units/cite"},
-	"yield/timetable":    {"internal/word", "units", "units/cite"},
+	"yield/timetable":    {"internal/wire", "internal/word", "units", "units/cite"},
 }
 
 // testsMayImport comes on top of that in _test files.

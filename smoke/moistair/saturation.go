@@ -1,6 +1,10 @@
-package smoke
+package moistair
 
-import "math"
+import (
+	"math"
+
+	"example.org/lakelarder/internal/root"
+)
 
 const (
 	zeroCelsius = 273.15
@@ -33,13 +37,13 @@ func saturation(t float64) float64 {
 // saturationAt returns the temperature in °C at which the saturation pressure is p Pa, of at least that at -100 °C, and no higher than
 // high: Newton's steps on the logarithm, kept inside a shrinking bracket.
 func saturationAt(p, high float64) float64 {
-	return root(coldest, high, (coldest+high)/2, saturationLess{math.Log(p)})
+	return root.Of(coldest, high, (coldest+high)/2, saturationLess{math.Log(p)})
 }
 
 // saturationLess is the logarithm of the saturation pressure less that of a pressure.
 type saturationLess struct{ log float64 }
 
-func (c saturationLess) at(t float64) (value, slope float64) {
+func (c saturationLess) At(t float64) (value, slope float64) {
 	ln, slope := logSaturation(t)
 	return ln - c.log, slope
 }

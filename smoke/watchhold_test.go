@@ -8,9 +8,10 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 )
 
-// FuzzRunningHold: after every step the running hold says what CheckHold says of the record so far.
+// FuzzRunningHold: after every step the running hold says what AuditHold says of the record so far.
 func FuzzRunningHold(f *testing.F) {
 	f.Add([]byte{10, 120, 130, 140, 150, 160, 170, 180, 190, 200, 210, 220, 118}, []byte{200, 200, 200, 90, 200, 200, 220, 220, 200, 200, 200, 200, 200})
 	f.Add([]byte{115, 115, 115, 115, 115, 115, 115, 115, 115}, []byte{115, 115, 114, 115, 116, 115, 115, 115, 115})
@@ -22,7 +23,7 @@ func FuzzRunningHold(f *testing.F) {
 			return
 		}
 		const maxGap = 4 * step
-		h, err := WatchHold(pnwLimit, maxGap)
+		h, err := WatchHold(pnwLimit, recorded(maxGap))
 		require.NoError(t, err)
 		require.Equal(t, []any{false, pnwLimit.Hold, time.Duration(0)}, []any{h.Met(), h.Owed(), h.Held()})
 		var first, second []reading
@@ -38,10 +39,10 @@ func FuzzRunningHold(f *testing.F) {
 			before := h
 			h, err = h.Next(at, a.Value, b.Value)
 			require.NoError(t, err)
-			want, err := CheckHold(pnwLimit, maxGap, record(t, first...), record(t, second...))
+			want, err := AuditHold(pnwLimit, recorded(maxGap, record(t, first...), record(t, second...)))
 			require.NoError(t, err)
 			require.Equal(t, want.Held, h.Held(), "step %d", i)
-			require.Equal(t, want.Verdict == Met, h.Met())
+			require.Equal(t, want.Verdict == verdict.Met, h.Met())
 			require.Equal(t, want.Owed, h.Owed())
 			require.False(t, before.Met() && !h.Met(), "a hold that is met stays met")
 			require.LessOrEqual(t, h.Current(), h.Held())
@@ -53,19 +54,19 @@ func FuzzRunningHold(f *testing.F) {
 func TestRunningHoldRefuses(t *testing.T) {
 	hot := units.Fahrenheit(185)
 	for _, l := range []CoreLimit{{}, {AtLeast: units.Fahrenheit(140), Hold: time.Hour}, {AtLeast: hot, Hold: time.Minute}} {
-		h, err := WatchHold(l, time.Minute)
+		h, err := WatchHold(l, recorded(time.Minute))
 		require.ErrorIs(t, err, units.ErrRange)
 		require.Zero(t, h)
 	}
 	for _, gap := range []time.Duration{0, -1, 15*time.Minute + 1} {
-		_, err := WatchHold(DefaultCoreLimit(), gap)
+		_, err := WatchHold(DefaultCoreLimit(), recorded(gap))
 		require.ErrorIs(t, err, units.ErrRange)
 	}
 	_, err := RunningHold{}.Next(0, hot)
 	require.ErrorIs(t, err, units.ErrRange)
 	require.False(t, RunningHold{}.Met(), "what was never watched is not met")
 
-	h, err := WatchHold(DefaultCoreLimit(), 10*time.Minute)
+	h, err := WatchHold(DefaultCoreLimit(), recorded(10*time.Minute))
 	require.NoError(t, err)
 	h, err = h.Next(time.Minute, hot, hot)
 	require.NoError(t, err)
@@ -92,7 +93,7 @@ func TestRunningHoldRefuses(t *testing.T) {
 }
 
 func TestAGapBeginsAnew(t *testing.T) {
-	h, err := WatchHold(DefaultCoreLimit(), 15*time.Minute)
+	h, err := WatchHold(DefaultCoreLimit(), recorded(15*time.Minute))
 	require.NoError(t, err)
 	for _, c := range []struct{ at, current, held time.Duration }{
 		{0, 0, 0}, {15 * time.Minute, 15 * time.Minute, 15 * time.Minute}, {30*time.Minute + 1, 0, 15 * time.Minute}, {40*time.Minute + 1, 10 * time.Minute, 15 * time.Minute},
@@ -104,7 +105,7 @@ func TestAGapBeginsAnew(t *testing.T) {
 }
 
 func TestWhatIsStillOwed(t *testing.T) {
-	h, err := WatchHold(DefaultCoreLimit(), 15*time.Minute)
+	h, err := WatchHold(DefaultCoreLimit(), recorded(15*time.Minute))
 	require.NoError(t, err)
 	require.Equal(t, "30 minutes still owed", h.String())
 	for _, c := range []struct {

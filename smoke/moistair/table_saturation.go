@@ -1,4 +1,4 @@
-package smoke
+package moistair
 
 // saturationCurve holds the coefficients of ln p = inverse/T + log·ln T + Σ power·Tⁿ, p in Pa, T in K.
 type saturationCurve struct {

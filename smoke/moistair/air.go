@@ -1,4 +1,4 @@
-package smoke
+package moistair
 
 import (
 	"math"
@@ -7,8 +7,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Air is moist air in the smoker: its dry bulb, its pressure and the water vapour in it. It is small and comparable;
-// make one with an AirBy… function. The zero Air is not set, and every method returns a RangeError for it.
+// Air is moist air: its dry bulb, its pressure and the water vapour in it. It is small and comparable; make one with a
+// By… function. The zero Air is not stated, and every method returns a units.UnsetError for it.
 //
 // The equations are those of an ideal gas: humidity ratios at saturation come out 0.4 % (5 °C) to 1.2 % (85 °C) below the
 // printed real-gas table. Over ice (dew or wet bulb below freezing) the ice branch holds.
@@ -18,7 +18,7 @@ type Air struct {
 	humidity units.Ratio
 }
 
-// The range of the package's moist air. The equations of saturation run from -100 to 200 °C; above 2 kg of water to the kilogram of
+// The range of moist air. The equations of saturation run from -100 to 200 °C; above 2 kg of water to the kilogram of
 // dry air (a wet bulb of 93 °C at sea level) it is steam rather than air.
 var (
 	coldestAir = units.Celsius(-50)
@@ -31,15 +31,15 @@ const (
 	wettestAir      = 2 * units.One
 )
 
-// AirSource returns where the moist-air equations are from: the citation for any figure of an Air.
-func AirSource() cite.Citation {
+// Source returns where the moist-air equations are from: the citation for any figure of an Air.
+func Source() cite.Citation {
 	return cite.Citation{Source: cite.ASHRAEFundamentals2017, Where: "ch. 1, ideal-gas equations", Basis: cite.Computed}
 }
 
-// AirByHumidityRatio returns air with so much water vapour to its dry air, by mass, from 0 to 2. The dry bulb must lie
+// ByHumidityRatio returns air with so much water vapour to its dry air, by mass, from 0 to 2. The dry bulb must lie
 // in -50 to 200 °C, the pressure (absolute, of the place: it falls with altitude) in 40 to 110 kPa, and the air must not be more than
-// saturated: otherwise a units.RangeError. The other AirBy… functions have the same limits.
-func AirByHumidityRatio(dryBulb units.Temperature, humidity units.Ratio, pressure units.Pressure) (Air, error) {
+// saturated: otherwise a units.RangeError. The other By… functions have the same limits.
+func ByHumidityRatio(dryBulb units.Temperature, humidity units.Ratio, pressure units.Pressure) (Air, error) {
 	if err := checkAir(dryBulb, pressure); err != nil {
 		return Air{}, err
 	}
@@ -53,10 +53,10 @@ func AirByHumidityRatio(dryBulb units.Temperature, humidity units.Ratio, pressur
 	return a, nil
 }
 
-// AirByRelativeHumidity returns air of a relative humidity from 0 to 100 %: the pressure of the vapour as a share of that at
+// ByRelativeHumidity returns air of a relative humidity from 0 to 100 %: the pressure of the vapour as a share of that at
 // saturation. Above the boiling point saturation passes the pressure of the air, and what would leave no dry air is refused.
-// Limits as for AirByHumidityRatio.
-func AirByRelativeHumidity(dryBulb units.Temperature, humidity units.Ratio, pressure units.Pressure) (Air, error) {
+// Limits as for ByHumidityRatio.
+func ByRelativeHumidity(dryBulb units.Temperature, humidity units.Ratio, pressure units.Pressure) (Air, error) {
 	if err := checkAir(dryBulb, pressure); err != nil {
 		return Air{}, err
 	}
@@ -67,9 +67,9 @@ func AirByRelativeHumidity(dryBulb units.Temperature, humidity units.Ratio, pres
 	return airOf(dryBulb, pressure, ratioAt(vapour, pascals(pressure)))
 }
 
-// AirByDewPoint returns air whose water would condense at a dew point (a frost point below 0.01 °C) from -100 °C up to the dry bulb.
-// Limits as for AirByHumidityRatio.
-func AirByDewPoint(dryBulb, dewPoint units.Temperature, pressure units.Pressure) (Air, error) {
+// ByDewPoint returns air whose water would condense at a dew point (a frost point below 0.01 °C) from -100 °C up to the dry bulb.
+// Limits as for ByHumidityRatio.
+func ByDewPoint(dryBulb, dewPoint units.Temperature, pressure units.Pressure) (Air, error) {
 	if err := checkAir(dryBulb, pressure); err != nil {
 		return Air{}, err
 	}
@@ -79,10 +79,10 @@ func AirByDewPoint(dryBulb, dewPoint units.Temperature, pressure units.Pressure)
 	return airOf(dryBulb, pressure, ratioAt(saturation(dewPoint.Celsius()), pascals(pressure)))
 }
 
-// AirByWetBulb returns air with this wet bulb, no higher than the dry bulb and not so low that the air would hold less than
+// ByWetBulb returns air with this wet bulb, no higher than the dry bulb and not so low that the air would hold less than
 // no water. It is also the answer to "how humid must the smoker be for a wet surface to reach this temperature": ask the
-// result for its RelativeHumidity. Limits as for AirByHumidityRatio.
-func AirByWetBulb(dryBulb, wetBulb units.Temperature, pressure units.Pressure) (Air, error) {
+// result for its RelativeHumidity. Limits as for ByHumidityRatio.
+func ByWetBulb(dryBulb, wetBulb units.Temperature, pressure units.Pressure) (Air, error) {
 	if err := checkAir(dryBulb, pressure); err != nil {
 		return Air{}, err
 	}
@@ -97,9 +97,9 @@ func AirByWetBulb(dryBulb, wetBulb units.Temperature, pressure units.Pressure) (
 	return airOf(dryBulb, pressure, (float64((2501-float64(2.326*tw))*at)-float64(1.006*(t-tw)))/(2501+float64(1.86*t)-float64(4.186*tw)))
 }
 
-// AirByEnthalpy returns air of an enthalpy per kilogram of dry air, counted from dry air and water at 0 °C. Limits as for
-// AirByHumidityRatio.
-func AirByEnthalpy(dryBulb units.Temperature, enthalpy units.SpecificEnergy, pressure units.Pressure) (Air, error) {
+// ByEnthalpy returns air of an enthalpy per kilogram of dry air, counted from dry air and water at 0 °C. Limits as for
+// ByHumidityRatio.
+func ByEnthalpy(dryBulb units.Temperature, enthalpy units.SpecificEnergy, pressure units.Pressure) (Air, error) {
 	if err := checkAir(dryBulb, pressure); err != nil {
 		return Air{}, err
 	}
@@ -108,8 +108,8 @@ func AirByEnthalpy(dryBulb units.Temperature, enthalpy units.SpecificEnergy, pre
 	return airOf(dryBulb, pressure, (h-float64(1.006*t))/(2501+float64(1.86*t))) // eq. 30
 }
 
-// AirByVolume returns air of which this volume holds one kilogram of dry air. Limits as for AirByHumidityRatio.
-func AirByVolume(dryBulb units.Temperature, perKilogram units.Volume, pressure units.Pressure) (Air, error) {
+// ByVolume returns air of which this volume holds one kilogram of dry air. Limits as for ByHumidityRatio.
+func ByVolume(dryBulb units.Temperature, perKilogram units.Volume, pressure units.Pressure) (Air, error) {
 	if err := checkAir(dryBulb, pressure); err != nil {
 		return Air{}, err
 	}
@@ -125,13 +125,13 @@ func checkAir(dryBulb units.Temperature, pressure units.Pressure) error {
 	return units.Check("air pressure", pressure, lowestPressure, highestPressure)
 }
 
-// airOf is AirByHumidityRatio for a computed ratio, which may be anything.
+// airOf is ByHumidityRatio for a computed ratio, which may be anything.
 func airOf(dryBulb units.Temperature, pressure units.Pressure, humidity float64) (Air, error) {
 	w, err := units.OfFloat(humidity, units.One)
 	if err != nil || humidity >= 0 && w > wettestAir {
 		return Air{}, units.RangeError{What: "humidity ratio", Got: "that of pure steam", High: wettestAir.String()}
 	}
-	return AirByHumidityRatio(dryBulb, w, pressure)
+	return ByHumidityRatio(dryBulb, w, pressure)
 }
 
 // ratioAt is the humidity ratio of air with this pressure of vapour, infinite where no dry air is left.

@@ -8,34 +8,41 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// RunningHold is a hold in the making, for live probes that are read together: what CheckHold would say of the readings so far, one
-// step at a time and without storing them. It is a plain value; Next returns the next one. The zero RunningHold takes no reading: start
-// with WatchHold.
+// RunningHold is a hold in the making, for live probes that are read together: what AuditHold would say of the readings so
+// far, one step at a time and without storing them. It is a plain value; Next returns the next one. The zero RunningHold
+// takes no reading: start with WatchHold.
 type RunningHold struct {
 	limit   CoreLimit
 	maxGap  time.Duration
 	at      time.Duration
-	cores   []units.Temperature // of the last step
+	probes  int
+	cores   [mostProbes]units.Temperature // of the last step
 	steps   int
 	holding bool
 	from    time.Duration // of the current hold
 	longest series.Stretch
 }
 
-// WatchHold returns a RunningHold that has seen nothing yet. Limit and maxGap must be as for CheckHold: otherwise a units.RangeError.
-func WatchHold(limit CoreLimit, maxGap time.Duration) (RunningHold, error) {
+var errNotWatched = units.UnsetError{What: "running hold"}
+
+// WatchHold returns a RunningHold that has seen nothing yet. Limit and MaxGap must be as for AuditHold: otherwise a
+// units.RangeError, or a units.UnsetError for what is not stated. The record must have no readings, which come by Next.
+func WatchHold(limit CoreLimit, r Record) (RunningHold, error) {
 	if err := limit.check(); err != nil {
 		return RunningHold{}, err
 	}
-	if err := units.CheckDuration("longest gap", maxGap, 1, limit.Hold/2); err != nil {
+	if err := r.checkGap(limit.Hold / 2); err != nil {
 		return RunningHold{}, err
 	}
-	return RunningHold{limit: limit, maxGap: maxGap}, nil
+	if len(r.Cores) > 0 {
+		return RunningHold{}, units.RangeError{What: "probes recorded before the watch", Got: strconv.Itoa(len(r.Cores)), High: "0"}
+	}
+	return RunningHold{limit: limit, maxGap: r.MaxGap}, nil
 }
 
 // Next returns the hold after one more reading of every probe, in the same order each time. The time must be later than the one before, every
 // core set and at most 100 °C, and their number that of the step before: otherwise a ProbeError, and h as it was, so that a faulty step
-// may be left out; a RunningHold not made by WatchHold is a units.RangeError. What a step shows above the limit counts from where the straight
+// may be left out; a RunningHold not made by WatchHold is a units.UnsetError. What a step shows above the limit counts from where the straight
 // line from the step before crosses it; a gap longer than maxGap begins anew.
 func (h RunningHold) Next(at time.Duration, cores ...units.Temperature) (RunningHold, error) {
 	if err := h.checkStep(at, cores); err != nil {
@@ -43,7 +50,7 @@ func (h RunningHold) Next(at time.Duration, cores ...units.Temperature) (Running
 	}
 	next := h
 	next.at, next.steps = at, h.steps+1
-	next.cores = append([]units.Temperature(nil), cores...)
+	next.probes = copy(next.cores[:], cores)
 	from, to, together := h.overlap(at, cores)
 	switch {
 	case !together:
@@ -89,7 +96,7 @@ func (h RunningHold) overlap(at time.Duration, cores []units.Temperature) (from,
 func (h RunningHold) checkStep(at time.Duration, cores []units.Temperature) error {
 	switch {
 	case h.maxGap == 0:
-		return units.RangeError{What: "running hold", Got: "not set", Low: "one made by WatchHold"}
+		return errNotWatched
 	case at < 0:
 		return ProbeError{At: at, Err: series.ErrNegative}
 	case h.steps > 0 && at == h.at:
@@ -98,8 +105,10 @@ func (h RunningHold) checkStep(at time.Duration, cores []units.Temperature) erro
 		return ProbeError{At: at, Err: series.ErrBackward}
 	case len(cores) == 0:
 		return ProbeError{At: at, Err: series.ErrEmpty}
-	case h.steps > 0 && len(cores) != len(h.cores):
-		return ProbeError{Probe: min(len(cores), len(h.cores)), At: at, Err: series.ErrMissing}
+	case len(cores) > mostProbes:
+		return units.RangeError{What: "probes", Got: strconv.Itoa(len(cores)), High: strconv.Itoa(mostProbes)}
+	case h.steps > 0 && len(cores) != h.probes:
+		return ProbeError{Probe: min(len(cores), h.probes), At: at, Err: series.ErrMissing}
 	}
 	for i, core := range cores {
 		if !core.IsSet() {
@@ -138,7 +147,7 @@ func (h RunningHold) Owed() time.Duration {
 func (h RunningHold) Coldest() units.Temperature { return h.coldest() }
 
 func (h RunningHold) coldest() (low units.Temperature) {
-	for i, core := range h.cores {
+	for i, core := range h.cores[:h.probes] {
 		if i == 0 || core.Below(low) {
 			low = core
 		}

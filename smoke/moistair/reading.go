@@ -1,4 +1,4 @@
-package smoke
+package moistair
 
 import (
 	"example.org/lakelarder/units"
@@ -7,14 +7,14 @@ import (
 // DryBulb returns what a dry thermometer shows in the air, exactly as given.
 func (a Air) DryBulb() units.Temperature { return a.dryBulb }
 
-// Pressure returns the pressure of the air, exactly as given; zero when the Air is not set.
+// Pressure returns the pressure of the air, exactly as given; zero when the Air is not stated.
 func (a Air) Pressure() units.Pressure { return a.pressure }
 
 // HumidityRatio returns the water vapour to the dry air by mass, to the nearest 1e-12.
 func (a Air) HumidityRatio() units.Ratio { return a.humidity }
 
 // RelativeHumidity returns the pressure of the vapour as a share of that at saturation, to the nearest 1e-12. Above the boiling point
-// it stays well below 100 % however much steam there is. An Air that is not set is a RangeError.
+// it stays well below 100 % however much steam there is. An Air that is not stated is a units.UnsetError.
 func (a Air) RelativeHumidity() (units.Ratio, error) {
 	if err := a.check(); err != nil {
 		return 0, err
@@ -23,7 +23,8 @@ func (a Air) RelativeHumidity() (units.Ratio, error) {
 }
 
 // DewPoint returns the temperature at which the air would be saturated, a frost point at and below 0.01 °C, to the nearest quantum: never above the
-// wet bulb. Air without water, or with a dew point below -100 °C, is a RangeError, as is an Air that is not set.
+// wet bulb. Air without water, or with a dew point below -100 °C, is a units.RangeError, an Air that is not stated a
+// units.UnsetError.
 func (a Air) DewPoint() (units.Temperature, error) {
 	if err := a.check(); err != nil {
 		return units.Temperature{}, err
@@ -37,7 +38,7 @@ func (a Air) DewPoint() (units.Temperature, error) {
 
 // WetBulb returns the thermodynamic wet bulb to the nearest quantum: the temperature at which a wet surface settles in this air, and so
 // the ceiling for a wet fillet however hot the air is. It lies between dew point and dry bulb, and more water in the air never
-// lowers it. An Air that is not set is a RangeError. Source: AirSource, equations 33 and 35.
+// lowers it. An Air that is not stated is a units.UnsetError. Source: Source, equations 33 and 35.
 func (a Air) WetBulb() (units.Temperature, error) {
 	if err := a.check(); err != nil {
 		return units.Temperature{}, err
@@ -45,8 +46,18 @@ func (a Air) WetBulb() (units.Temperature, error) {
 	return units.Celsius(a.wetSurface(1)), nil
 }
 
+// WetSurface returns the temperature at which a surface of a water activity settles in this air, to the nearest quantum:
+// at an activity of 1 the wet bulb, below it warmer. The activity must be above the relative humidity, as for Evaporate:
+// otherwise a units.RangeError, and a units.UnsetError for an Air that is not stated.
+func (a Air) WetSurface(activity units.Ratio) (units.Temperature, error) {
+	if err := checkWet(a, activity); err != nil {
+		return units.Temperature{}, err
+	}
+	return units.Celsius(a.wetSurface(units.Float(activity, units.One))), nil
+}
+
 // Enthalpy returns the heat content per kilogram of dry air, counted from dry air and water at 0 °C, to the nearest millijoule.
-// An Air that is not set is a RangeError.
+// An Air that is not stated is a units.UnsetError.
 func (a Air) Enthalpy() (units.SpecificEnergy, error) {
 	if err := a.check(); err != nil {
 		return 0, err
@@ -56,7 +67,7 @@ func (a Air) Enthalpy() (units.SpecificEnergy, error) {
 	return units.OfFloat(float64(1.006*t)+float64(w*(2501+float64(1.86*t))), units.KilojoulePerKilogram) // eq. 30
 }
 
-// Volume returns the volume of moist air that holds one kilogram of dry air. An Air that is not set is a RangeError.
+// Volume returns the volume of moist air that holds one kilogram of dry air. An Air that is not stated is a units.UnsetError.
 func (a Air) Volume() (units.Volume, error) {
 	if err := a.check(); err != nil {
 		return 0, err
@@ -64,7 +75,7 @@ func (a Air) Volume() (units.Volume, error) {
 	return units.OfFloat(a.cubicMetres(), 1000*units.Litre)
 }
 
-// Density returns the mass of moist air, its vapour included, in a volume. An Air that is not set is a RangeError.
+// Density returns the mass of moist air, its vapour included, in a volume. An Air that is not stated is a units.UnsetError.
 func (a Air) Density() (units.Density, error) {
 	if err := a.check(); err != nil {
 		return 0, err
@@ -73,12 +84,12 @@ func (a Air) Density() (units.Density, error) {
 }
 
 // Heated returns the same air, with the water in it, at another dry bulb: what outside air becomes in a smoker that adds no
-// water. Limits as for AirByHumidityRatio.
+// water. Limits as for ByHumidityRatio.
 func (a Air) Heated(dryBulb units.Temperature) (Air, error) {
 	if err := a.check(); err != nil {
 		return Air{}, err
 	}
-	return AirByHumidityRatio(dryBulb, a.humidity, a.pressure)
+	return ByHumidityRatio(dryBulb, a.humidity, a.pressure)
 }
 
 // cubicMetres is eq. 26, per kilogram of dry air.
@@ -93,9 +104,12 @@ func (a Air) vapour() float64 {
 	return pascals(a.pressure) * w / (waterToAir + w)
 }
 
+// IsSet reports whether the air was made by one of the By… functions.
+func (a Air) IsSet() bool { return a.dryBulb.IsSet() }
+
 func (a Air) check() error {
-	if !a.dryBulb.IsSet() {
-		return units.RangeError{What: "air", Got: "not set", Low: "an Air made by an AirBy… function"}
+	if !a.IsSet() {
+		return units.UnsetError{What: "air"}
 	}
 	return nil
 }

@@ -9,17 +9,16 @@ import (
 
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/verdict"
 )
 
-func coolingRule(t testing.TB, id string) CoolingRule {
+func coolingRule(t testing.TB, name string) CoolingRule {
 	t.Helper()
-	for _, r := range CoolingRules() {
-		if r.ID == id {
-			return r
-		}
-	}
-	t.Fatalf("no cooling rule %s", id)
-	return CoolingRule{}
+	id, err := ParseCoolingRuleID(name)
+	require.NoError(t, err)
+	r, err := FindCoolingRule(id)
+	require.NoError(t, err)
+	return r
 }
 
 func TestInventedCoolings(t *testing.T) {
@@ -28,7 +27,7 @@ func TestInventedCoolings(t *testing.T) {
 	require.Len(t, rows, len(records), "every record has its verdict")
 	rows.Each(t, func(t *testing.T, r printed.Row) {
 		probes := records[r.Text("case")]
-		c, err := CheckCooling(coolingRule(t, r.Text("rule")), time.Duration(r.Int("max_gap_min"))*time.Minute, probes...)
+		c, err := AuditCooling(coolingRule(t, r.Text("rule")), recorded(time.Duration(r.Int("max_gap_min"))*time.Minute, probes...))
 		require.NoError(t, err)
 		require.Equal(t, r.Text("verdict"), c.Verdict.String())
 		require.Equal(t, r.Has("verdict_2"), len(c.Steps) == 2)
@@ -47,7 +46,7 @@ func TestInventedCoolings(t *testing.T) {
 
 // From 60 to 18 °C in an hour the core is at 21 °C after 39/42 h, 3,342,857,142,857.14 ns: the nanosecond that makes it longer counts.
 func TestCoolingTakesTheLongerNanosecond(t *testing.T) {
-	c, err := CheckCooling(DefaultCoolingRule(), time.Hour, record(t, reading{Value: units.Celsius(60)}, reading{At: time.Hour, Value: units.Celsius(18)}))
+	c, err := AuditCooling(DefaultCoolingRule(), recorded(time.Hour, record(t, reading{Value: units.Celsius(60)}, reading{At: time.Hour, Value: units.Celsius(18)})))
 	require.NoError(t, err)
 	require.Equal(t, time.Duration(3_342_857_142_858), c.Steps[0].Took)
 }
@@ -70,7 +69,7 @@ func TestCoolingsRefused(t *testing.T) {
 		"negative gap":             {rule, -1},
 		"gap of a night":           {rule, time.Hour + 1},
 	} {
-		cooling, err := CheckCooling(c.rule, c.maxGap, good)
+		cooling, err := AuditCooling(c.rule, recorded(c.maxGap, good))
 		require.ErrorIs(t, err, units.ErrRange, name)
 		require.Zero(t, cooling, name)
 	}
@@ -78,13 +77,13 @@ func TestCoolingsRefused(t *testing.T) {
 	for name, probes := range map[string][]core{
 		"no probe": {}, "empty record": {good, {}}, "air": {fahrenheit(t, time.Minute, 225, 170)}, "loose": {fahrenheit(t, time.Minute, 180, 150, -196.6)},
 	} {
-		_, err := CheckCooling(rule, time.Minute, probes...)
+		_, err := AuditCooling(rule, recorded(time.Minute, probes...))
 		require.ErrorAs(t, err, &fault, name)
 	}
 }
 
 // One more probe never helps, the order of the probes does not matter, and what is too slow stays so whatever comes after, but for new heat.
-func FuzzCheckCooling(f *testing.F) {
+func FuzzAuditCooling(f *testing.F) {
 	f.Add([]byte{255, 240, 200, 120, 100, 60, 30, 20, 10, 5}, []byte{250, 200, 150, 60, 20, 20, 10, 3}, uint8(3))
 	f.Add([]byte{200, 180, 180, 180, 180, 180, 180, 180, 180, 180, 180, 180, 180, 180, 180, 180, 180, 180, 180, 180}, []byte{180, 20}, uint8(90))
 	f.Add([]byte{100, 90, 110, 40}, []byte{10}, uint8(0))
@@ -98,16 +97,16 @@ func FuzzCheckCooling(f *testing.F) {
 		last, _ := more.Last()
 		for _, rule := range CoolingRules() {
 			check := func(probes ...core) Cooling {
-				c, err := CheckCooling(rule, 20*time.Minute, probes...)
+				c, err := AuditCooling(rule, recorded(20*time.Minute, probes...))
 				require.NoError(t, err)
 				return c
 			}
 			alone, both, longer := check(a), check(a, b), check(more)
 			require.Equal(t, both.Verdict, check(b, a).Verdict)
-			require.Equal(t, both.Verdict, worseOf(alone.Verdict, both.Verdict), "one more probe never helps")
+			require.Equal(t, both.Verdict, verdict.Worst(alone.Verdict, both.Verdict), "one more probe never helps")
 			for i, step := range alone.Steps {
-				require.Equal(t, step.Verdict == NotMet, step.Took > step.Step.Within)
-				require.Equal(t, both.Verdict, worseOf(both.Verdict, both.Steps[i].Verdict))
+				require.Equal(t, step.Verdict == verdict.NotMet, step.Took > step.Step.Within)
+				require.Equal(t, both.Verdict, verdict.Worst(both.Verdict, both.Steps[i].Verdict))
 				if !last.Value.Above(highest.Value) {
 					require.GreaterOrEqual(t, longer.Steps[i].Took, step.Took)
 				}

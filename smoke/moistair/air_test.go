@@ -1,4 +1,4 @@
-package smoke
+package moistair
 
 import (
 	"math"
@@ -55,11 +55,11 @@ func airOfRow(t *testing.T, r printed.Row) Air {
 	var err error
 	switch {
 	case r.Has("t_wb_c"):
-		a, err = AirByWetBulb(db, celsius(t, r, "t_wb_c"), p)
+		a, err = ByWetBulb(db, celsius(t, r, "t_wb_c"), p)
 	case r.Has("w_kg_kg"):
-		a, err = AirByHumidityRatio(db, quantity(t, r.Decimal("w_kg_kg"), units.One), p)
+		a, err = ByHumidityRatio(db, quantity(t, r.Decimal("w_kg_kg"), units.One), p)
 	default:
-		a, err = AirByRelativeHumidity(db, units.One, p)
+		a, err = ByRelativeHumidity(db, units.One, p)
 	}
 	require.NoError(t, err)
 	return a
@@ -110,7 +110,7 @@ func TestMoistAirAgainstTables(t *testing.T) {
 
 func TestWetBulbCeilings(t *testing.T) {
 	printed.Table(t, "smoke/wet-bulb.csv").Each(t, func(t *testing.T, r printed.Row) {
-		a, err := AirByHumidityRatio(celsius(t, r, "dry_bulb_c"), quantity(t, r.Decimal("humidity_ratio_kg_kg"), units.One), units.Atmosphere)
+		a, err := ByHumidityRatio(celsius(t, r, "dry_bulb_c"), quantity(t, r.Decimal("humidity_ratio_kg_kg"), units.One), units.Atmosphere)
 		require.NoError(t, err)
 		wb, err := a.WetBulb()
 		require.NoError(t, err)
@@ -128,12 +128,12 @@ func airs(t *testing.T, visit func(a Air)) {
 	for _, celsius := range []float64{-50, -20, -1, 0, 0.005, 0.01, 0.02, 1, 4, 5, 20, 40, 60, 82.2, 99, 100, 107.22, 150, 200} {
 		for _, kilopascals := range []units.Pressure{40, 70, 86, 101, 110} {
 			for _, w := range []units.Ratio{0, 1, 20, 1_000, 1_800, 1_900, 2_000, 10_000, 50_000, 300_000, 900_000, 1_900_000} {
-				a, err := AirByHumidityRatio(units.Celsius(celsius), w*units.PartsPerMillion, kilopascals*units.Kilopascal)
+				a, err := ByHumidityRatio(units.Celsius(celsius), w*units.PartsPerMillion, kilopascals*units.Kilopascal)
 				if err == nil {
 					visit(a)
 				}
 			}
-			a, err := AirByRelativeHumidity(units.Celsius(celsius), units.One, kilopascals*units.Kilopascal)
+			a, err := ByRelativeHumidity(units.Celsius(celsius), units.One, kilopascals*units.Kilopascal)
 			if err == nil {
 				visit(a)
 			}
@@ -160,7 +160,7 @@ func TestHumidityNeverLowersTheCeiling(t *testing.T) {
 		wb, err := a.WetBulb()
 		require.NoError(t, err)
 		for _, more := range []units.Ratio{1, units.PartsPerMillion, units.PerMille, 10 * units.Percent} {
-			wetter, err := AirByHumidityRatio(a.DryBulb(), a.HumidityRatio()+more, a.Pressure())
+			wetter, err := ByHumidityRatio(a.DryBulb(), a.HumidityRatio()+more, a.Pressure())
 			if err != nil {
 				continue
 			}
@@ -182,26 +182,26 @@ func TestEveryDoorLeadsToTheSameAir(t *testing.T) {
 		}
 		rh, err := a.RelativeHumidity()
 		require.NoError(t, err)
-		b, err := AirByRelativeHumidity(a.DryBulb(), min(rh, units.One), a.Pressure())
+		b, err := ByRelativeHumidity(a.DryBulb(), min(rh, units.One), a.Pressure())
 		near(b, err, 1e-6)
 		h, _ := a.Enthalpy()
 		if a.HumidityRatio() > units.PartsPerMillion && rh < 999*units.PerMille {
-			b, err = AirByEnthalpy(a.DryBulb(), h, a.Pressure())
+			b, err = ByEnthalpy(a.DryBulb(), h, a.Pressure())
 			near(b, err, 1e-2)
 		}
 		if dew, err := a.DewPoint(); err == nil && (dew.Celsius() < 0.009 || dew.Celsius() > 0.011) {
-			b, err = AirByDewPoint(a.DryBulb(), dew, a.Pressure())
+			b, err = ByDewPoint(a.DryBulb(), dew, a.Pressure())
 			near(b, err, 1e-6)
 		}
 		wb, _ := a.WetBulb()
 		if a.HumidityRatio() > units.PartsPerMillion && rh < 999*units.PerMille && wb.Celsius() != 0 { // at 0 °C ice and water both hold
-			b, err = AirByWetBulb(a.DryBulb(), wb, a.Pressure())
+			b, err = ByWetBulb(a.DryBulb(), wb, a.Pressure())
 			require.NoError(t, err)
 			require.InDelta(t, float64(a.HumidityRatio()), float64(b.HumidityRatio()), 1e-7*float64(units.One)*(1+math.Pow(float64(a.HumidityRatio())/1e12, 2)*50))
 		}
 		v, _ := a.Volume()
 		if rh < 999*units.PerMille && a.HumidityRatio() > units.PartsPerMillion {
-			b, err = AirByVolume(a.DryBulb(), v, a.Pressure())
+			b, err = ByVolume(a.DryBulb(), v, a.Pressure())
 			near(b, err, 1e-4)
 		}
 	})
@@ -210,26 +210,26 @@ func TestEveryDoorLeadsToTheSameAir(t *testing.T) {
 func TestAirsThatCannotBe(t *testing.T) {
 	p, warm := units.Atmosphere, units.Celsius(30)
 	for name, make := range map[string]func() (Air, error){
-		"unset dry bulb":         func() (Air, error) { return AirByHumidityRatio(units.Temperature{}, units.PerMille, p) },
-		"too cold":               func() (Air, error) { return AirByHumidityRatio(units.Celsius(-50.1), 0, p) },
-		"too hot":                func() (Air, error) { return AirByHumidityRatio(units.Celsius(200.1), 0, p) },
-		"pressure of a mountain": func() (Air, error) { return AirByHumidityRatio(warm, 0, 39*units.Kilopascal) },
-		"gauge pressure":         func() (Air, error) { return AirByHumidityRatio(warm, 0, 0) },
-		"negative water":         func() (Air, error) { return AirByHumidityRatio(warm, -1, p) },
-		"oversaturated":          func() (Air, error) { return AirByHumidityRatio(warm, 28*units.PerMille, p) },
-		"steam":                  func() (Air, error) { return AirByHumidityRatio(units.Celsius(150), 3*units.One, p) },
-		"humidity of 101 %":      func() (Air, error) { return AirByRelativeHumidity(warm, 101*units.Percent, p) },
-		"all steam":              func() (Air, error) { return AirByRelativeHumidity(units.Celsius(150), units.One, p) },
-		"dew above dry bulb":     func() (Air, error) { return AirByDewPoint(warm, units.Celsius(31), p) },
-		"unset dew point":        func() (Air, error) { return AirByDewPoint(warm, units.Temperature{}, p) },
-		"wet bulb above dry":     func() (Air, error) { return AirByWetBulb(warm, units.Celsius(30.1), p) },
-		"wet bulb too low":       func() (Air, error) { return AirByWetBulb(warm, units.Celsius(9), p) },
-		"enthalpy of dry air":    func() (Air, error) { return AirByEnthalpy(warm, 29*units.KilojoulePerKilogram, p) },
-		"enthalpy of steam":      func() (Air, error) { return AirByEnthalpy(warm, 9_000*units.KilojoulePerKilogram, p) },
-		"volume too small":       func() (Air, error) { return AirByVolume(warm, 500*units.Litre, p) },
-		"heated past the range":  func() (Air, error) { a, _ := AirByHumidityRatio(warm, 0, p); return a.Heated(units.Celsius(300)) },
+		"unset dry bulb":         func() (Air, error) { return ByHumidityRatio(units.Temperature{}, units.PerMille, p) },
+		"too cold":               func() (Air, error) { return ByHumidityRatio(units.Celsius(-50.1), 0, p) },
+		"too hot":                func() (Air, error) { return ByHumidityRatio(units.Celsius(200.1), 0, p) },
+		"pressure of a mountain": func() (Air, error) { return ByHumidityRatio(warm, 0, 39*units.Kilopascal) },
+		"gauge pressure":         func() (Air, error) { return ByHumidityRatio(warm, 0, 0) },
+		"negative water":         func() (Air, error) { return ByHumidityRatio(warm, -1, p) },
+		"oversaturated":          func() (Air, error) { return ByHumidityRatio(warm, 28*units.PerMille, p) },
+		"steam":                  func() (Air, error) { return ByHumidityRatio(units.Celsius(150), 3*units.One, p) },
+		"humidity of 101 %":      func() (Air, error) { return ByRelativeHumidity(warm, 101*units.Percent, p) },
+		"all steam":              func() (Air, error) { return ByRelativeHumidity(units.Celsius(150), units.One, p) },
+		"dew above dry bulb":     func() (Air, error) { return ByDewPoint(warm, units.Celsius(31), p) },
+		"unset dew point":        func() (Air, error) { return ByDewPoint(warm, units.Temperature{}, p) },
+		"wet bulb above dry":     func() (Air, error) { return ByWetBulb(warm, units.Celsius(30.1), p) },
+		"wet bulb too low":       func() (Air, error) { return ByWetBulb(warm, units.Celsius(9), p) },
+		"enthalpy of dry air":    func() (Air, error) { return ByEnthalpy(warm, 29*units.KilojoulePerKilogram, p) },
+		"enthalpy of steam":      func() (Air, error) { return ByEnthalpy(warm, 9_000*units.KilojoulePerKilogram, p) },
+		"volume too small":       func() (Air, error) { return ByVolume(warm, 500*units.Litre, p) },
+		"heated past the range":  func() (Air, error) { a, _ := ByHumidityRatio(warm, 0, p); return a.Heated(units.Celsius(300)) },
 		"cooled past saturation": func() (Air, error) {
-			a, _ := AirByHumidityRatio(warm, 20*units.PerMille, p)
+			a, _ := ByHumidityRatio(warm, 20*units.PerMille, p)
 			return a.Heated(units.Celsius(10))
 		},
 		"heated nothing": func() (Air, error) { return Air{}.Heated(warm) },
@@ -238,7 +238,7 @@ func TestAirsThatCannotBe(t *testing.T) {
 		require.ErrorIs(t, err, units.ErrRange, name)
 		require.Zero(t, a, name)
 	}
-	dry, err := AirByHumidityRatio(warm, 0, p)
+	dry, err := ByHumidityRatio(warm, 0, p)
 	require.NoError(t, err)
 	_, err = dry.DewPoint()
 	require.ErrorIs(t, err, units.ErrRange)
@@ -256,9 +256,9 @@ func TestAirsThatCannotBe(t *testing.T) {
 
 // Altitude counts: at the same dry bulb and relative humidity thinner air has the lower ceiling.
 func TestThinAirHasALowerCeiling(t *testing.T) {
-	sea, err := AirByRelativeHumidity(units.Celsius(60), 30*units.Percent, units.Atmosphere)
+	sea, err := ByRelativeHumidity(units.Celsius(60), 30*units.Percent, units.Atmosphere)
 	require.NoError(t, err)
-	high, err := AirByRelativeHumidity(units.Celsius(60), 30*units.Percent, 86*units.Kilopascal)
+	high, err := ByRelativeHumidity(units.Celsius(60), 30*units.Percent, 86*units.Kilopascal)
 	require.NoError(t, err)
 	s, _ := sea.WetBulb()
 	h, _ := high.WetBulb()
@@ -272,7 +272,7 @@ func FuzzWetBulb(f *testing.F) {
 		if pascals < 0 || pascals > 200_000 || microCelsius > 1e9 || microCelsius < -1e9 {
 			return
 		}
-		a, err := AirByHumidityRatio(units.Celsius(float64(microCelsius)/1e6), units.Ratio(w), units.Pressure(pascals)*units.Pascal)
+		a, err := ByHumidityRatio(units.Celsius(float64(microCelsius)/1e6), units.Ratio(w), units.Pressure(pascals)*units.Pascal)
 		if err != nil {
 			return
 		}
@@ -283,7 +283,7 @@ func FuzzWetBulb(f *testing.F) {
 			require.False(t, dew.Above(wb), "%v %v", dew, wb)
 		}
 		for _, more := range []units.Ratio{1, units.PartsPerMillion, units.PerMille} {
-			wetter, err := AirByHumidityRatio(a.DryBulb(), a.HumidityRatio()+more, a.Pressure())
+			wetter, err := ByHumidityRatio(a.DryBulb(), a.HumidityRatio()+more, a.Pressure())
 			if err != nil {
 				continue
 			}
@@ -295,7 +295,7 @@ func FuzzWetBulb(f *testing.F) {
 }
 
 func BenchmarkWetBulb(b *testing.B) {
-	a, err := AirByHumidityRatio(units.Fahrenheit(225), 10*units.PerMille, 86*units.Kilopascal)
+	a, err := ByHumidityRatio(units.Fahrenheit(225), 10*units.PerMille, 86*units.Kilopascal)
 	require.NoError(b, err)
 	b.ReportAllocs()
 	for i := 0; i < b.N; i++ {

@@ -1,8 +1,9 @@
-package smoke
+package moistair
 
 import (
 	"math"
 
+	"example.org/lakelarder/internal/root"
 	"example.org/lakelarder/units"
 )
 
@@ -17,17 +18,17 @@ func (a Air) wetSurface(activity float64) float64 {
 	b := balance{t: a.dryBulb.Celsius(), w: units.Float(a.humidity, units.One), log: math.Log(activity / pascals(a.pressure))}
 	low, high := coldest, b.t
 	if b.t > 0 {
-		if value, slope := b.at(0); value <= 0 {
+		if value, slope := b.At(0); value <= 0 {
 			guess := -value / slope // half the work: both sides run nearly straight from here
 			if !(guess < high) {
 				guess = high / 2
 			}
-			return root(0, high, guess, b)
+			return root.Of(0, high, guess, b)
 		}
 		high = 0
 	}
 	b.ice = true
-	return root(low, high, (low+high)/2, b)
+	return root.Of(low, high, (low+high)/2, b)
 }
 
 // balance is the heat balance of a wet surface in air, over water (eq. 33) or ice (eq. 35).
@@ -36,7 +37,7 @@ type balance struct {
 	ice       bool
 }
 
-func (b balance) at(s float64) (value, slope float64) {
+func (b balance) At(s float64) (value, slope float64) {
 	latentAtZero, latentSlope, vapourSlope := 2501., -2.326, 4.186
 	if b.ice {
 		latentAtZero, latentSlope, vapourSlope = 2830, -0.24, 2.1

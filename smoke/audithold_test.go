@@ -12,7 +12,9 @@ import (
 
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 )
 
 type core = series.Series[units.Temperature]
@@ -36,8 +38,15 @@ func fahrenheit(t testing.TB, every time.Duration, degrees ...float64) core {
 	return record(t, readings...)
 }
 
-func limit(t testing.TB, id string) CoreLimit {
+func recorded(maxGap time.Duration, cores ...core) Record {
+	return Record{Cores: cores, MaxGap: maxGap}
+}
+
+// limit is the limit that a table names.
+func limit(t testing.TB, name string) CoreLimit {
 	t.Helper()
+	id, err := ParseCoreLimitID(name)
+	require.NoError(t, err)
 	l, err := FindCoreLimit(id)
 	require.NoError(t, err)
 	return l
@@ -79,7 +88,7 @@ func TestHoldsWorkedByHand(t *testing.T) {
 		probes := cores[r.Text("case")]
 		require.NotEmpty(t, probes)
 		maxGap := time.Duration(r.Int("max_gap_min")) * time.Minute
-		h, err := CheckHold(limit(t, r.Text("limit")), maxGap, probes...)
+		h, err := AuditHold(limit(t, r.Text("limit")), recorded(maxGap, probes...))
 		require.NoError(t, err)
 		require.Equal(t, r.Text("verdict"), h.Verdict.String())
 		printed.Within(t, r, "began_min", minutes(h.Began))
@@ -89,7 +98,7 @@ func TestHoldsWorkedByHand(t *testing.T) {
 		printed.Within(t, r, "largest_gap_min", minutes(h.LargestGap.Length()))
 		var kinds []string
 		for _, f := range h.Findings {
-			kinds = append(kinds, f.Kind.String())
+			kinds = append(kinds, string(f.Rule))
 			require.NoError(t, f.Citation.Check())
 		}
 		require.Equal(t, r.Text("findings"), strings.Join(kinds, " "))
@@ -97,73 +106,93 @@ func TestHoldsWorkedByHand(t *testing.T) {
 		for i, j := 0, len(probes)-1; i < j; i, j = i+1, j-1 {
 			probes[i], probes[j] = probes[j], probes[i]
 		}
-		turned, err := CheckHold(h.Limit, maxGap, probes...)
+		turned, err := AuditHold(h.Limit, recorded(maxGap, probes...))
 		require.NoError(t, err)
 		require.Equal(t, h.LargestGap.Length(), turned.LargestGap.Length())
-		turned.Findings, turned.LargestGap = h.Findings, h.LargestGap
+		turned.Report, turned.LargestGap = h.Report, h.LargestGap
 		require.Empty(t, cmp.Diff(h, turned), "the order of the probes does not matter")
 	})
 }
 
+// found is what a test wants of a finding.
+type found struct {
+	Rule           verdict.Rule
+	What           string
+	Kind           verdict.Kind
+	When           series.Stretch
+	Stated, Wanted units.Figure
+	By             units.Amount
+	Citation       cite.Citation
+}
+
 func TestFindings(t *testing.T) {
 	pnw := limit(t, "HOT-160-PNW")
-	low, lim := units.Fahrenheit(155), units.Fahrenheit(160)
+	low := units.Fahrenheit(155)
 	at := func(from, to float64) series.Stretch {
 		return series.Stretch{From: time.Duration(from * float64(time.Minute)), To: time.Duration(to * float64(time.Minute))}
 	}
+	cold := func(rule verdict.Rule, what string, kind verdict.Kind, when series.Stretch) found {
+		return found{rule, what, kind, when, units.Exactly(low), units.AtLeast(pnw.AtLeast), units.AmountOf(5 * units.FahrenheitDegrees), pnw.Citation}
+	}
+	dip := func(what string, from, to float64) found { return cold(RuleDip, what, verdict.TooCold, at(from, to)) }
+	short := func(held time.Duration, from, to float64) found {
+		return found{RuleHold, "hold", verdict.Short, at(from, to), units.Exactly(held), units.AtLeast(pnw.Hold), units.AmountOf(pnw.Hold - held), pnw.Citation}
+	}
+	gap := func(what string, from, to float64) found {
+		return found{RuleGap, what, verdict.Unobserved, at(from, to), units.Exactly(at(from, to).Length()), units.AtMost(15 * time.Minute), units.Amount{}, unobservedCitation}
+	}
 	for name, c := range map[string]struct {
 		probes []core
-		want   []Finding
+		want   []found
 	}{
-		"dip that comes back": {[]core{fahrenheit(t, 10*time.Minute, 165, 165, 155, 155, 165)},
-			[]Finding{{Dipped, 0, at(15, 35), lim, low, pnw.Citation}}},
-		"dip to the end": {[]core{fahrenheit(t, 10*time.Minute, 165, 165, 165, 155)},
-			[]Finding{{Dipped, 0, at(25, 30), lim, low, pnw.Citation}}},
+		"dip that comes back": {[]core{fahrenheit(t, 10*time.Minute, 165, 165, 155, 155, 165)}, []found{dip("core", 15, 35)}},
+		"dip to the end":      {[]core{fahrenheit(t, 10*time.Minute, 165, 165, 165, 155)}, []found{dip("core", 25, 30)}},
 		"both dip at once": {[]core{fahrenheit(t, 10*time.Minute, 165, 155), fahrenheit(t, 10*time.Minute, 165, 155)},
-			[]Finding{{Dipped, 0, at(5, 10), lim, low, pnw.Citation}, {Dipped, 1, at(5, 10), lim, low, pnw.Citation}}},
+			[]found{dip("core, probe 1", 5, 10), dip("core, probe 2", 5, 10)}},
 		"one dips before the other": {[]core{fahrenheit(t, 10*time.Minute, 165, 155), fahrenheit(t, 10*time.Minute, 168, 158)},
-			[]Finding{{Dipped, 0, at(5, 10), lim, low, pnw.Citation}}},
-		"lowest of the dip": {[]core{fahrenheit(t, 10*time.Minute, 165, 165, 159, 155, 158, 162)},
-			[]Finding{{Dipped, 0, at(10+50./6, 45), lim, low, pnw.Citation}}},
+			[]found{dip("core, probe 1", 5, 10)}},
+		"lowest of the dip": {[]core{fahrenheit(t, 10*time.Minute, 165, 165, 159, 155, 158, 162)}, []found{dip("core", 10+50./6, 45)}},
 		"never": {[]core{fahrenheit(t, 10*time.Minute, 165, 165), fahrenheit(t, 10*time.Minute, 150, 155, 150)},
-			[]Finding{{NeverReached, 1, at(10, 10), lim, low, pnw.Citation}}},
-		"gap": {[]core{fahrenheit(t, 20*time.Minute, 165, 165, 165)},
-			[]Finding{{Kind: Unobserved, When: at(0, 20), Citation: unobservedCitation}}},
+			[]found{cold(RuleReached, "core, probe 2", verdict.Short, at(10, 10))}},
+		"gap": {[]core{fahrenheit(t, 20*time.Minute, 165, 165, 165)}, []found{gap("readings", 0, 20)}},
 		"gap of one of two": {[]core{fahrenheit(t, 20*time.Minute, 165, 165, 165), fahrenheit(t, 10*time.Minute, 165, 165, 165, 165, 165)},
-			[]Finding{{Kind: Unobserved, When: at(0, 20), Citation: unobservedCitation}}},
+			[]found{gap("readings, probe 1", 0, 20)}},
 		"the gap that matters": {[]core{record(t,
 			reading{At: 0, Value: low}, reading{At: 40 * time.Minute, Value: low}, reading{At: 50 * time.Minute, Value: units.Fahrenheit(165)},
 			reading{At: 70 * time.Minute, Value: units.Fahrenheit(165)}, reading{At: 80 * time.Minute, Value: units.Fahrenheit(165)})},
-			[]Finding{{Kind: Stopped, When: at(80, 80), Citation: pnw.Citation}, {Kind: Unobserved, When: at(50, 70), Citation: unobservedCitation}}},
-		"touch": {[]core{fahrenheit(t, 10*time.Minute, 155, 160, 155)},
-			[]Finding{{Kind: Momentary, When: at(0, 20), Citation: pnw.Citation}}},
-		"stopped": {[]core{fahrenheit(t, 10*time.Minute, 160, 160)},
-			[]Finding{{Kind: Stopped, When: at(10, 10), Citation: pnw.Citation}}},
+			[]found{gap("readings", 50, 70), short(10*time.Minute, 80, 80)}},
+		"touch":   {[]core{fahrenheit(t, 10*time.Minute, 155, 160, 155)}, []found{short(0, 0, 20)}},
+		"stopped": {[]core{fahrenheit(t, 10*time.Minute, 160, 160)}, []found{short(10*time.Minute, 10, 10)}},
 	} {
-		h, err := CheckHold(pnw, 15*time.Minute, c.probes...)
+		h, err := AuditHold(pnw, recorded(15*time.Minute, c.probes...))
 		require.NoError(t, err)
-		require.NotEqual(t, Met, h.Verdict)
-		require.Empty(t, cmp.Diff(c.want, h.Findings), name)
+		require.False(t, h.Verdict.Passes())
+		var got []found
+		for _, f := range h.Findings {
+			require.Equal(t, h.Verdict, f.Verdict)
+			got = append(got, found{f.Rule, f.What, f.Kind, f.When.Value, f.Stated, f.Wanted, f.By, f.Citation})
+		}
+		require.Empty(t, cmp.Diff(c.want, got), name)
 	}
 }
 
 // A logger's 82.22 °C is 179.996 °F: short, and the sentence shows it.
 func TestShortByAHairIsShown(t *testing.T) {
 	hair := units.Celsius(82.22)
-	h, err := CheckHold(DefaultCoreLimit(), 10*time.Minute, record(t, reading{Value: hair}, reading{At: 10 * time.Minute, Value: hair}))
+	h, err := AuditHold(DefaultCoreLimit(), recorded(10*time.Minute, record(t, reading{Value: hair}, reading{At: 10 * time.Minute, Value: hair})))
 	require.NoError(t, err)
-	require.Equal(t, "probe 0 never reached at 0s: 179.996 °F (82.220 °C), expected at least 180.000 °F (82.222 °C)", h.Findings[0].String())
-	a, err := Check(Claim{Method: HotSmoke, Core: units.State(units.Fahrenheit(179.999)), Hold: units.State(30 * time.Minute)})
+	require.Equal(t, "core: 179.9 °F (82.2 °C) recorded, at least 180 °F (82.3 °C) published, short by 0.1 F° (0.1 C°), at minute 0", h.Findings[0].String())
+	a, err := Check(Claim{Smoking: HotSmoked, Core: units.State(units.Fahrenheit(179.999)), Hold: units.State(30 * time.Minute)})
 	require.NoError(t, err)
-	require.Equal(t, "core: 179.999 °F (82.222 °C) stated, 180.000 °F (82.222 °C) published, short by 0.001000 °F (0.000556 K)", a.Findings[0].String())
+	require.Equal(t, "core: 179.9 °F (82.2 °C) stated, at least 180 °F (82.3 °C) published, short by 0.1 F° (0.1 C°) (This is the same rule in tenths of a degree, 82.2 °C; where it is printed in both scales the warmer figure counts)", a.Findings[0].String())
 	// The rule's own Celsius print, 82.2: short by the hair that its rounding is, and told why.
 	for core, known := range map[units.Temperature]bool{units.Celsius(82.2): true, units.Celsius(82.1): false} {
-		a, err = Check(Claim{Method: HotSmoke, Core: units.State(core), Hold: units.State(30 * time.Minute)})
+		a, err = Check(Claim{Smoking: HotSmoked, Core: units.State(core), Hold: units.State(30 * time.Minute)})
 		require.NoError(t, err)
-		require.Equal(t, Short, a.Findings[0].Kind)
+		require.Equal(t, verdict.Short, a.Findings[0].Kind)
 		require.Equal(t, known, strings.Contains(a.Findings[0].Known.Text, "the same rule in tenths of a degree, 82.2 °C"))
 	}
-	require.Contains(t, CeilingError{Limit: units.Fahrenheit(180), Ceiling: hair, Air: units.Fahrenheit(225)}.Error(), "179.996 °F (82.220 °C); the core must reach 180.000 °F (82.222 °C)")
+	require.Contains(t, CeilingError{Limit: units.Fahrenheit(180), Ceiling: hair, Air: units.Fahrenheit(225)}.Error(), "179.9 °F (82.2 °C); the core must reach at least 180 °F (82.3 °C)")
 }
 
 // On the edge: a gap of just maxGap is observed, a hold of just long enough across a longer one cannot be told.
@@ -176,37 +205,38 @@ func TestGapsOnTheEdge(t *testing.T) {
 		}
 		return record(t, readings...)
 	}
-	h, err := CheckHold(pnw, 15*time.Minute, at(0, 15, 30, 60))
+	h, err := AuditHold(pnw, recorded(15*time.Minute, at(0, 15, 30, 60)))
 	require.NoError(t, err)
-	require.Equal(t, Met, h.Verdict)
-	h, err = CheckHold(pnw, 15*time.Minute-1, at(0, 15, 30, 60))
+	require.Equal(t, verdict.Met, h.Verdict)
+	h, err = AuditHold(pnw, recorded(15*time.Minute-1, at(0, 15, 30, 60)))
 	require.NoError(t, err)
-	require.Equal(t, CannotTell, h.Verdict)
-	h, err = CheckHold(pnw, 15*time.Minute, at(0, 20, 30))
+	require.Equal(t, verdict.CannotTell, h.Verdict)
+	h, err = AuditHold(pnw, recorded(15*time.Minute, at(0, 20, 30)))
 	require.NoError(t, err)
-	require.Equal(t, CannotTell, h.Verdict)
+	require.Equal(t, verdict.CannotTell, h.Verdict)
 	require.Equal(t, 30*time.Minute, h.Bridged)
-	h, err = CheckHold(pnw, 15*time.Minute, at(0, 20, 29))
+	h, err = AuditHold(pnw, recorded(15*time.Minute, at(0, 20, 29)))
 	require.NoError(t, err)
-	require.Equal(t, NotMet, h.Verdict)
+	require.Equal(t, verdict.NotMet, h.Verdict)
 }
 
 func TestHoldCautions(t *testing.T) {
 	hot := fahrenheit(t, 10*time.Minute, 185, 185, 185, 185)
-	for id, want := range map[string][]string{
-		"HOT-180-MSU":    {probeInCore.Text, notByHeatAlone.Text},
-		"HOT-160-PNW":    {probeInCore.Text, notByHeatAlone.Text, stricterExists.Text},
-		"HOT-150-PNW":    {probeInCore.Text, notByHeatAlone.Text, stricterExists.Text, "this limit was not seen in print"},
-		"HOT-145-MI":     {probeInCore.Text, notByHeatAlone.Text, stricterExists.Text, commercial.Text},
-		"HOT-145-STATES": {probeInCore.Text, notByHeatAlone.Text, stricterExists.Text, commercial.Text, "this limit was not seen in print"},
+	const core, cold, stricter, trade, unseen = "smoke.probe-in-core", "smoke.not-by-heat-alone", "smoke.stricter-exists", "smoke.commercial", "smoke.limit-unseen"
+	for id, want := range map[string][]cite.CautionID{
+		"HOT-180-MSU":    {core, cold},
+		"HOT-160-PNW":    {core, cold, stricter},
+		"HOT-150-PNW":    {core, cold, unseen, stricter},
+		"HOT-145-MI":     {core, cold, stricter, trade},
+		"HOT-145-STATES": {core, cold, unseen, stricter, trade},
 	} {
-		h, err := CheckHold(limit(t, id), 10*time.Minute, hot)
+		h, err := AuditHold(limit(t, id), recorded(10*time.Minute, hot))
 		require.NoError(t, err)
-		require.Equal(t, Met, h.Verdict, id)
-		var got []string
-		for _, c := range h.Cautions() {
+		require.Equal(t, verdict.Met, h.Verdict, id)
+		var got []cite.CautionID
+		for _, c := range h.Cautions {
 			require.NoError(t, c.Citation.Check())
-			got = append(got, c.Text)
+			got = append(got, c.ID)
 		}
 		require.Equal(t, want, got, id)
 	}
@@ -215,7 +245,7 @@ func TestHoldCautions(t *testing.T) {
 func TestHoldsRefused(t *testing.T) {
 	good := fahrenheit(t, 10*time.Minute, 185, 185, 185, 185)
 	own := func(at units.Temperature, hold time.Duration) CoreLimit {
-		return CoreLimit{ID: "own", AtLeast: at, Hold: hold}
+		return CoreLimit{AtLeast: at, Hold: hold}
 	}
 	for name, c := range map[string]struct {
 		limit  CoreLimit
@@ -235,36 +265,25 @@ func TestHoldsRefused(t *testing.T) {
 		"a gap that forgives it all":  {DefaultCoreLimit(), anyGap},
 		"nanoseconds meant as minute": {own(units.Fahrenheit(160), 30), 5},
 	} {
-		h, err := CheckHold(c.limit, c.maxGap, good)
+		h, err := AuditHold(c.limit, recorded(c.maxGap, good))
 		require.ErrorIs(t, err, units.ErrRange, name)
 		require.Zero(t, h, name)
 	}
 	for _, l := range []CoreLimit{own(units.Fahrenheit(145), 30*time.Minute), own(units.Celsius(100), 24*time.Hour)} {
-		_, err := CheckHold(l, 15*time.Minute, good)
+		_, err := AuditHold(l, recorded(15*time.Minute, good))
 		require.NoError(t, err)
 	}
 	var fault ProbeError
-	_, err := CheckHold(DefaultCoreLimit(), time.Minute)
+	_, err := AuditHold(DefaultCoreLimit(), recorded(time.Minute))
 	require.ErrorAs(t, err, &fault)
 	require.ErrorIs(t, err, series.ErrEmpty)
-	_, err = CheckHold(DefaultCoreLimit(), time.Minute, good, core{})
+	_, err = AuditHold(DefaultCoreLimit(), recorded(time.Minute, good, core{}))
 	require.Equal(t, ProbeError{Probe: 1, Err: series.ErrEmpty}, err)
-	_, err = CheckHold(DefaultCoreLimit(), time.Minute, good, fahrenheit(t, time.Minute, 200, 225, 212.001))
+	_, err = AuditHold(DefaultCoreLimit(), recorded(time.Minute, good, fahrenheit(t, time.Minute, 200, 225, 212.001)))
 	require.ErrorAs(t, err, &fault)
 	require.ErrorIs(t, err, units.ErrRange)
 	require.Equal(t, 1, fault.Probe)
 	require.Equal(t, time.Minute, fault.At)
-	_, err = CheckHold(DefaultCoreLimit(), time.Minute, fahrenheit(t, time.Minute, 200, 212, 200))
+	_, err = AuditHold(DefaultCoreLimit(), recorded(time.Minute, fahrenheit(t, time.Minute, 200, 212, 200)))
 	require.NoError(t, err, "boiling itself is a core")
-}
-
-func TestWords(t *testing.T) {
-	require.Equal(t, []string{"cannot tell", "not met", "met", "Verdict(3)"},
-		[]string{Verdict(0).String(), NotMet.String(), Met.String(), Verdict(3).String()})
-	var kinds []string
-	for k := FindingKind(0); k <= Momentary+1; k++ {
-		kinds = append(kinds, k.String())
-	}
-	require.Equal(t, []string{"nothing found", "never reached", "dipped", "unobserved", "stopped", "momentary", "FindingKind(6)"}, kinds)
-	require.Equal(t, CannotTell, Hold{}.Verdict, "an empty answer is no pass")
 }
