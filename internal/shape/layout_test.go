@@ -18,15 +18,33 @@ var mayImport = map[string][]string{
 	"brine":              {"units", "units/cite"},
 	"smoke":              {"units/series", "units", "units/cite"},
 	"yield":              {"internal/word", "units", "units/cite"},
-	"yield/coldchain":    {"internal/word", "units/series", "units", "units/cite"},
-	"yield/season":       {"yield", "yield/coldchain", "units", "units/cite"},
+
+	// The chapter on the cold chain. Its packages do not import each other, but for two: parasites asks freezing when the core is cold,
+	// keeping shows what the limits of the first page say of a warm refrigerator. What all of them share lies in internal/chain.
+	"yield/coldchain":                {"yield/coldchain/internal/chain", "internal/word", "units/series", "units", "units/cite"},
+	"yield/coldchain/internal/chain": {"units/series", "units", "units/cite"},
+	"yield/coldchain/ice":            {"yield/coldchain/internal/chain", "units", "units/cite"},
+	"yield/coldchain/freezing":       {"yield/coldchain/internal/chain", "internal/word", "units", "units/cite"},
+	"yield/coldchain/parasites":      {"yield/coldchain/freezing", "yield/coldchain/internal/chain", "units/series", "units", "units/cite"},
+	"yield/coldchain/keeping": {
+		"yield/coldchain", "yield/coldchain/internal/chain", "internal/word", "units/series", "units", "units/cite",
+	},
+	"yield/coldchain/spoilage": {"yield/coldchain/internal/chain", "units/series", "units", "units/cite"},
+	"yield/coldchain/growth":   {"yield/coldchain/internal/chain", "units/series", "units", "units/cite"},
+
+	"yield/season": {"yield", "yield/coldchain", "units", "units/cite"},
 }
 
 // testsMayImport comes on top of that in _test files.
-var testsMayImport = []string{"units", "units/cite", "internal/printed"}
+var testsMayImport = []string{"units", "units/cite", "internal/printed", "yield/coldchain/internal/logged"}
 
 // onlyTests are the packages of ours that only _test files import.
-var onlyTests = []string{"internal/printed", "internal/shape"}
+var onlyTests = []string{"internal/printed", "internal/shape", "yield/coldchain/internal/logged"}
+
+// helpersMayImport says which of our packages a package that only tests import may import.
+var helpersMayImport = map[string][]string{
+	"yield/coldchain/internal/logged": {"internal/printed", "yield/coldchain/internal/chain", "units/series", "units", "units/cite"},
+}
 
 // standard is what pure functions need of the standard library: no clock, randomness, network, file, process or shared state.
 var standard = []string{

@@ -10,14 +10,14 @@ import (
 )
 
 // A lake-run catch (invented): 14 °C for 1.5 h, chilled to 2 °C over 5 h, then kept at 2 °C for 12 h.
-func ExampleExposure() {
+func ExampleAudit() {
 	record, _ := series.New([]series.Reading[units.Temperature]{
 		{At: 0, Value: units.Celsius(14)},
 		{At: 90 * time.Minute, Value: units.Celsius(14)},
 		{At: 390 * time.Minute, Value: units.Celsius(2)},
 		{At: 1110 * time.Minute, Value: units.Celsius(2)},
 	})
-	report, err := coldchain.Exposure(record, coldchain.Terms{
+	report, err := coldchain.Audit(record, coldchain.Terms{
 		MaxGap:  12 * time.Hour,
 		Product: coldchain.RawFish,
 		Hazards: []coldchain.Hazard{coldchain.Listeria},
@@ -48,13 +48,13 @@ func ExampleExposure() {
 }
 
 // A logger that fell silent for nine hours: what it did not see is not known to be cold.
-func ExampleExposure_gap() {
+func ExampleAudit_gap() {
 	record, _ := series.New([]series.Reading[units.Temperature]{
 		{At: 0, Value: units.Fahrenheit(34)},
 		{At: 30 * time.Minute, Value: units.Fahrenheit(34)},
 		{At: 570 * time.Minute, Value: units.Fahrenheit(36)},
 	})
-	report, err := coldchain.Exposure(record, coldchain.Terms{MaxGap: time.Hour})
+	report, err := coldchain.Audit(record, coldchain.Terms{MaxGap: time.Hour})
 	fmt.Println(report.Verdict, report.Unknown, err)
 	fmt.Println(report.Next[0])
 	// Output:
@@ -77,11 +77,11 @@ func ExampleLimits() {
 }
 
 // The print has bands up to 41 °F and from 42 °F: 41 °F is still in the lower, 41.1 °F in the stricter.
-func ExampleLimitAt() {
-	on, _ := coldchain.LimitAt(coldchain.Listeria, units.Fahrenheit(41))
-	above, _ := coldchain.LimitAt(coldchain.Listeria, units.Fahrenheit(41.1))
+func ExampleFindLimit() {
+	on, _ := coldchain.FindLimit(coldchain.Listeria, units.Fahrenheit(41))
+	above, _ := coldchain.FindLimit(coldchain.Listeria, units.Fahrenheit(41.1))
 	fmt.Println(on.Allowed, above.Allowed)
-	_, err := coldchain.LimitAt(coldchain.Listeria, units.Fahrenheit(30))
+	_, err := coldchain.FindLimit(coldchain.Listeria, units.Fahrenheit(30))
 	fmt.Println(err)
 	// Output:
 	// 168h0m0s 24h0m0s
@@ -142,7 +142,7 @@ func ExampleFinding_Citations() {
 	record, _ := series.New([]series.Reading[units.Temperature]{
 		{At: 0, Value: units.Fahrenheit(45)}, {At: 2 * time.Hour, Value: units.Fahrenheit(45)}, {At: 3 * time.Hour, Value: units.Fahrenheit(60)},
 	})
-	report, err := coldchain.Exposure(record, coldchain.Terms{
+	report, err := coldchain.Audit(record, coldchain.Terms{
 		MaxGap: 2 * time.Hour, Rules: []coldchain.Rule{coldchain.TableA2}, Hazards: []coldchain.Hazard{coldchain.Listeria},
 	})
 	for _, c := range report.Findings[0].Citations() {

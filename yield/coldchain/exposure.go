@@ -5,23 +5,24 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// Exposure holds a record of the temperature inside the fish against published limits and returns what was
+// Audit holds a record of the temperature inside the fish against published limits and returns what was
 // used of each, what is left, when it was passed and the worst verdict. The record is read as straight
 // lines, except across gaps longer than terms.MaxGap: their time counts nowhere and no verdict is Within.
 // Times at a crossing round to the warmer side, by less than 1 ns; a limit reached and not passed is kept.
 // A record of fewer than two readings or with one below -80 or above 100 °C, which is a fault of the probe, or terms that name no known rule, hazard, product or reading, or a
 // MaxGap not above zero, is a units.RangeError; an empty record is series.ErrEmpty.
-func Exposure(record series.Series[units.Temperature], terms Terms) (Report, error) {
-	if err := checkCount(record.Len()); err != nil {
+func Audit(record series.Series[units.Temperature], terms Terms) (Report, error) {
+	if err := chain.CheckCount(record.Len()); err != nil {
 		return Report{}, err
 	}
 	if err := terms.check(); err != nil {
 		return Report{}, err
 	}
 	w := walked(record, terms.MaxGap)
-	if err := checkExtremes(w.lowest, w.highest.Value); err != nil {
+	if err := chain.CheckExtremes(w.lowest, w.highest.Value); err != nil {
 		return Report{}, err
 	}
 	first, _ := record.First()
@@ -30,17 +31,6 @@ func Exposure(record series.Series[units.Temperature], terms Terms) (Report, err
 	last, _ := record.Last()
 	r.advise(first.At, w.total, last.Value)
 	return r, nil
-}
-
-// checkCount refuses a record of fewer than two readings, which has no time.
-func checkCount(readings int) error {
-	switch readings {
-	case 0:
-		return series.ErrEmpty
-	case 1:
-		return units.RangeError{What: "number of readings", Got: "1", Low: "2"}
-	}
-	return nil
 }
 
 // moments says when what a ledger no longer keeps was last kept.
@@ -119,7 +109,7 @@ func left(allowed time.Duration, used units.Ratio) time.Duration {
 	case used >= units.One:
 		return 0
 	}
-	return time.Duration(part(int64(allowed), int64(units.One-used), int64(units.One)))
+	return time.Duration(chain.Part(int64(allowed), int64(units.One-used), int64(units.One)))
 }
 
 // hoursAbove is the time above each threshold.

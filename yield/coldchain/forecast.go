@@ -3,6 +3,8 @@ package coldchain
 import (
 	"math"
 	"time"
+
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
 // Forecast is how long a rule, for table A-2 one hazard, still holds if the fish stays exactly as warm as
@@ -24,7 +26,7 @@ type Forecast struct {
 // AtThisRate returns the forecast of every rule at the temperature of the last reading, in the order of
 // Report's findings; nothing before the first reading. Left is rounded down to the nanosecond: a reading at At
 // is within, one nanosecond later it is exceeded. Fish that grows warmer has less: ask again at each reading.
-func (r RunningExposure) AtThisRate() []Forecast {
+func (r Running) AtThisRate() []Forecast {
 	last, ok := r.seen.Last()
 	if !ok {
 		return nil
@@ -34,7 +36,7 @@ func (r RunningExposure) AtThisRate() []Forecast {
 		horizon = max(horizon, countedLimits[i].Allowed+1)
 	}
 	horizon = min(horizon, math.MaxInt64-last.At)
-	here, _ := interval{int64(horizon), quanta(last.Value), quanta(last.Value)}.pieces(nil, 1)
+	here, _ := interval{int64(horizon), chain.Quanta(last.Value), chain.Quanta(last.Value)}.pieces(nil, 1)
 	all := make([]Forecast, 0, len(r.judges))
 	for _, j := range r.judges {
 		all = append(all, r.forecast(j, last.At, here[0]))
@@ -43,7 +45,7 @@ func (r RunningExposure) AtThisRate() []Forecast {
 }
 
 // forecast is that of one judge for a stretch to come.
-func (r RunningExposure) forecast(j judge, now time.Duration, p piece) Forecast {
+func (r Running) forecast(j judge, now time.Duration, p piece) Forecast {
 	f := Forecast{Rule: j.rule, Hazard: j.hazard, Verdict: Within, FromMemory: j.fromMemory()}
 	if at := r.exceededAt(j); at != stillKept {
 		f.Verdict, f.At = Exceeded, at

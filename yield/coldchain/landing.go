@@ -5,6 +5,7 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
 // LandingDemand is what is to be done with a fish that was caught. The zero LandingDemand is not set.
@@ -80,7 +81,7 @@ type LandingReport struct {
 }
 
 // longestLanding is the longest that fish is believed to lie about.
-const longestLanding = 7 * day
+const longestLanding = 7 * chain.Day
 
 // CheckLanding holds what was done with a fish against the published deadlines, each by itself. Bleeding and gutting is judged for every fish, though the
 // canning guide is its only source, and so is the ice that the guide asks for after it: within the same time, in a medium of at most 40 °F, which others
@@ -178,5 +179,5 @@ func (l Landing) in(atMost units.Temperature) Verdict {
 
 var guttedLate = cite.Caution{
 	Text:     "the published canning process is for fish that was bled and gutted within 2 h and lay on ice since: can no other",
-	Citation: readIn(cite.USDAGuide5Rev2015, "Fish in Pint Jars, caution, p. 5-10"),
+	Citation: chain.ReadIn(cite.USDAGuide5Rev2015, "Fish in Pint Jars, caution, p. 5-10"),
 }

@@ -5,12 +5,13 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// RunningExposure is a record in the making, for a live probe: what Exposure would say of the readings so far,
+// Running is a record in the making, for a live probe: what Audit would say of the readings so far,
 // kept up to date one reading at a time without storing them, and what comes next. It is a plain value; Next
-// returns the next one. The zero RunningExposure takes no reading: start with WatchExposure.
-type RunningExposure struct {
+// returns the next one. The zero Running takes no reading: start with Watch.
+type Running struct {
 	terms   Terms
 	judges  []judge
 	watched []func(ledger) bool               // thresholds, then each judge and its limits: by judge.slot
@@ -24,19 +25,19 @@ type RunningExposure struct {
 
 const stillKept = time.Duration(-1)
 
-// WatchExposure returns a RunningExposure that has seen nothing yet. The terms must be as for Exposure:
+// Watch returns a Running that has seen nothing yet. The terms must be as for Audit:
 // otherwise a units.RangeError.
-func WatchExposure(terms Terms) (RunningExposure, error) {
+func Watch(terms Terms) (Running, error) {
 	if err := terms.check(); err != nil {
-		return RunningExposure{}, err
+		return Running{}, err
 	}
 	terms.Rules = append([]Rule(nil), terms.Rules...)
 	terms.Hazards = append([]Hazard(nil), terms.Hazards...)
 	seen, err := series.Watch(units.Fahrenheit(guideTop))
 	if err != nil {
-		return RunningExposure{}, err
+		return Running{}, err
 	}
-	r := RunningExposure{terms: terms, judges: terms.judges(), seen: seen, total: newLedger()}
+	r := Running{terms: terms, judges: terms.judges(), seen: seen, total: newLedger()}
 	r.watched = watchedBy(r.judges)
 	for range r.watched {
 		r.lost = append(r.lost, stillKept)
@@ -65,8 +66,8 @@ func watchedBy(judges []judge) []func(ledger) bool {
 // Next returns the exposure with one more reading of the temperature inside the fish. The reading must follow
 // in time and be set, as for series.New: otherwise a series.ReadingError; one below -80 or above 100 °C is a
 // units.RangeError. Beside either r is as it was, so that a faulty reading may be left out; it then widens the
-// gap. A RunningExposure not made by WatchExposure is a units.RangeError.
-func (r RunningExposure) Next(reading series.Reading[units.Temperature]) (RunningExposure, error) {
+// gap. A Running not made by Watch is a units.RangeError.
+func (r Running) Next(reading series.Reading[units.Temperature]) (Running, error) {
 	if r.watched == nil {
 		return r, units.RangeError{What: "running exposure", Got: "not set", Low: "one made by WatchExposure"}
 	}
@@ -74,7 +75,7 @@ func (r RunningExposure) Next(reading series.Reading[units.Temperature]) (Runnin
 	if err != nil {
 		return r, err
 	}
-	if err := checkFish(reading.Value); err != nil {
+	if err := chain.CheckFish(reading.Value); err != nil {
 		return r, err
 	}
 	next, before := r, reading
@@ -98,7 +99,7 @@ func (r RunningExposure) Next(reading series.Reading[units.Temperature]) (Runnin
 }
 
 // enter adds a straight line to the ledger and marks what it breaks.
-func (r *RunningExposure) enter(line interval, now time.Duration) {
+func (r *Running) enter(line interval, now time.Duration) {
 	pieces, _ := line.pieces(nil, 1)
 	for _, p := range pieces {
 		r.total[p.cell] += p.length
@@ -111,10 +112,10 @@ func (r *RunningExposure) enter(line interval, now time.Duration) {
 	}
 }
 
-// Report returns exactly what Exposure returns for the readings so far, with its errors: series.ErrEmpty before
+// Report returns exactly what Audit returns for the readings so far, with its errors: series.ErrEmpty before
 // the first, a units.RangeError before the second.
-func (r RunningExposure) Report() (Report, error) {
-	if err := checkCount(r.seen.Len()); err != nil {
+func (r Running) Report() (Report, error) {
+	if err := chain.CheckCount(r.seen.Len()); err != nil {
 		return Report{}, err
 	}
 	last, _ := r.seen.Last()
@@ -126,8 +127,8 @@ func (r RunningExposure) Report() (Report, error) {
 	return report, nil
 }
 
-func (r RunningExposure) aboveAt(threshold int) time.Duration { return r.lost[threshold] }
+func (r Running) aboveAt(threshold int) time.Duration { return r.lost[threshold] }
 
-func (r RunningExposure) exceededAt(j judge) time.Duration { return r.lost[j.slot] }
+func (r Running) exceededAt(j judge) time.Duration { return r.lost[j.slot] }
 
-func (r RunningExposure) passedAt(j judge, limit int) time.Duration { return r.lost[j.slot+1+limit] }
+func (r Running) passedAt(j judge, limit int) time.Duration { return r.lost[j.slot+1+limit] }

@@ -5,6 +5,7 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
 const (
@@ -13,7 +14,7 @@ const (
 )
 
 var (
-	fao444     = readIn(cite.FAO444, "p. 65")
+	fao444     = chain.ReadIn(cite.FAO444, "p. 65")
 	fdaChill   = cite.Citation{Source: cite.FDAHazardsGuide4, Where: "ch. 7, chilling", Basis: cite.Recalled}
 	onIce      = units.Fahrenheit(40) // FDA: ice or a medium of 40 °F; FAO has 4.5 °C
 	warmSea    = units.Celsius(28)
@@ -24,15 +25,15 @@ var (
 var landingTable = [...]LandingRule{
 	{
 		Demand: BleedAndGut, Printed: "at once, never later than 2 hours after the catch; then on ice until canned", Within: 2 * time.Hour,
-		ThenIce: true, For: "fish for canning", Citation: readIn(cite.USDAGuide5Rev2015, "Fish in Pint Jars, caution, p. 5-10"),
+		ThenIce: true, For: "fish for canning", Citation: chain.ReadIn(cite.USDAGuide5Rev2015, "Fish in Pint Jars, caution, p. 5-10"),
 	},
 	{
 		Demand: BleedAndGut, Printed: "gut within 2 hours, ice", Within: 2 * time.Hour, ThenIce: true, For: "fish for canning",
-		Citation: readIn(cite.USDAGuide5Rev1994, "Fish"),
+		Citation: chain.ReadIn(cite.USDAGuide5Rev1994, "Fish"),
 	},
 	{
 		Demand: Gutted, Printed: "all fish for smoking is eviscerated; raw fish at or below 38 °F", AtMost: units.Fahrenheit(38), For: "fish for smoking",
-		Citation: readIn(cite.MichiganRegulation569, "R 285.569.4"),
+		Citation: chain.ReadIn(cite.MichiganRegulation569, "R 285.569.4"),
 	},
 	{
 		Demand: IntoIce, Printed: "4.5 °C medium within 6 h, water or air above 28 °C", Within: 6 * time.Hour, AtMost: units.Celsius(4.5), WarmerThan: warmSea,
