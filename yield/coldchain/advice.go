@@ -9,8 +9,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// next is what to do now, in words for the person with the fish; the last line of an Exceeded says why. Iced says that the record is one of
-// raw fish that lay in ice.
+// next is what to do now, in words for the person with the fish; the last line of an Exceeded says why. Iced says that
+// the record is one of raw fish that lay in ice.
 func (r Report) next(iced bool) []string {
 	switch r.Verdict {
 	case Exceeded:
@@ -49,8 +49,8 @@ func (r Report) exceeded(iced bool) (all []string) {
 
 const discardIt = "discard it where neither people nor animals get at it"
 
-// exceededInIce is what to do with raw fish in ice that is past the two-hour rule, which asks where the fish lay, or past a limit of table
-// A-2, which asks how it will be eaten. The record tells neither.
+// exceededInIce is what to do with raw fish in ice that is past the two-hour rule, which asks where the fish lay, or
+// past a limit of table A-2, which asks how it will be eaten. The record tells neither.
 func (r Report) exceededInIce() (all []string) {
 	if r.exceeds(KitchenTwoHours) {
 		all = append(all, "The two-hour rule is for time out of the cold; counted here is how long the inside was above 40 °F (4.4 °C), in ice or not. "+
@@ -91,12 +91,14 @@ func (r Report) exceeds(rule Rule) bool {
 	return false
 }
 
-// longestCooling is what the Food Code (read as adopted by a state) gives cooked food to reach 41 °F, here the end of believing that fish is cooling.
+// longestCooling is what the Food Code (read as adopted by a state) gives cooked food to reach 41 °F, here the end of
+// believing that fish is cooling.
 const longestCooling = 6 * time.Hour
 
-// iced reports whether a record may be one of raw fish that lay in ice, and what is exceeded for that alone: without a gap, never above 70 °F, and
-// within everything that the guide says of raw fish, whatever was asked for, but for the bands that hold in melting ice. Fish above 40 °F for
-// longer than the two-hour rule allows must have been cooling, and not for longer than the Food Code gives cooked food.
+// iced reports whether a record may be one of raw fish that lay in ice, and what is exceeded for that alone: without a
+// gap, never above 70 °F, and within everything that the guide says of raw fish, whatever was asked for, but for the
+// bands that hold in melting ice. Fish above 40 °F for longer than the two-hour rule allows must have been cooling, and
+// not for longer than the Food Code gives cooked food.
 func (r Report) iced(l ledger, last units.Temperature) bool {
 	if r.Terms.Product != RawFish || r.Unknown > 0 || r.Highest.Value.Above(units.Fahrenheit(70)) {
 		return false
@@ -114,8 +116,8 @@ func (r Report) iced(l ledger, last units.Temperature) bool {
 	return true
 }
 
-// growsInIce reports whether a hazard of table A-2 has a limit for fish in melting ice: Listeria and Yersinia, which make ill by themselves and
-// leave no toxin behind.
+// growsInIce reports whether a hazard of table A-2 has a limit for fish in melting ice: Listeria and Yersinia, which
+// make ill by themselves and leave no toxin behind.
 func growsInIce(h Hazard) bool {
 	bands := a2Of(h)
 	return len(bands) > 0 && bands[0].Over.Below(units.Celsius(0))

@@ -15,7 +15,8 @@ func cooling(d time.Duration, from, to float64) logged.Segment {
 	return logged.Ramp(d, units.Fahrenheit(from), units.Fahrenheit(to))
 }
 
-// Five days at 45 °F are within the short rule for raw fish, which begins at 50 °F, and past eight others: a narrow question is answered as one.
+// Five days at 45 °F are within the short rule for raw fish, which begins at 50 °F, and past eight others: a narrow
+// question is answered as one.
 func TestNarrowTermsAreNamed(t *testing.T) {
 	s := logged.Record(t, logged.Flat(60*hour, 45), logged.Flat(60*hour, 45))
 	said := func(terms coldchain.Terms) (rules, hazards bool) {
@@ -41,8 +42,9 @@ func TestNarrowTermsAreNamed(t *testing.T) {
 	}
 }
 
-// Raw fish in ice, cooled from the water, is not condemned by the rules that ask where it lay and how it is eaten; fish that was too warm is,
-// in whatever it is past a limit, and whatever was asked for. Both are exceeded, and both are told why.
+// Raw fish in ice, cooled from the water, is not condemned by the rules that ask where it lay and how it is eaten; fish
+// that was too warm is, in whatever it is past a limit, and whatever was asked for. Both are exceeded, and both are
+// told why.
 func TestAdviceTellsIcedFromWarm(t *testing.T) {
 	const discard, ask, raw, where = "discard it", "ask the extension service before it is cooked", "do not eat this fish raw", "time out of the cold"
 	kitchen, table := coldchain.Terms{Product: coldchain.RawFish}, coldchain.Terms{Product: coldchain.RawFish, Rules: []coldchain.Rule{coldchain.TableA2}, Hazards: []coldchain.Hazard{coldchain.Listeria}, MaxGap: 1000 * hour}

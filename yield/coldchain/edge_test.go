@@ -12,8 +12,8 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// Exactly 40, 50 and 70 °F are not above 40, 50 and 70 °F, whichever scale the logger writes, and the smallest step more is: in the hours,
-// in the short rules and in the kitchen's, which all say "above".
+// Exactly 40, 50 and 70 °F are not above 40, 50 and 70 °F, whichever scale the logger writes, and the smallest step
+// more is: in the hours, in the short rules and in the kitchen's, which all say "above".
 func TestThresholdsInBothScales(t *testing.T) {
 	for i, c := range []struct {
 		edge    units.Temperature
@@ -49,7 +49,8 @@ func TestThresholdsInBothScales(t *testing.T) {
 	require.Equal(t, coldchain.Exceeded, exposed(t, logged.Record(t, logged.Ramp(4*hour+1, at.Add(1), at.Add(1))), raw).Verdict)
 }
 
-// The order of the stretches changes no time, no share and no verdict, to the nanosecond; and time in the frost adds none.
+// The order of the stretches changes no time, no share and no verdict, to the nanosecond; and time in the frost adds
+// none.
 func FuzzOrderChangesNothing(f *testing.F) {
 	f.Add([]byte{10, 200, 120, 3, 230, 90, 40, 80, 90, 200, 1, 255, 60, 255}, uint8(0))
 	f.Add([]byte{221, 0, 222, 0, 223, 1, 224, 2, 225, 3, 226, 4, 5, 5}, uint8(1))

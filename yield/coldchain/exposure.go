@@ -8,12 +8,12 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// Audit holds a record of the temperature inside the fish against published limits and returns what was
-// used of each, what is left, when it was passed and the worst verdict. The record is read as straight
-// lines, except across gaps longer than terms.MaxGap: their time counts nowhere and no verdict is Within.
-// Times at a crossing round to the warmer side, by less than 1 ns; a limit reached and not passed is kept.
-// A record of fewer than two readings or with one below -80 or above 100 °C, which is a fault of the probe, or terms that name no known rule, hazard, product or reading, or a
-// MaxGap not above zero, is a units.RangeError; an empty record is series.ErrEmpty.
+// Audit holds a record of the temperature inside the fish against published limits and returns what was used of each,
+// what is left, when it was passed and the worst verdict. The record is read as straight lines, except across gaps
+// longer than terms.MaxGap: their time counts nowhere and no verdict is Within. Times at a crossing round to the warmer
+// side, by less than 1 ns; a limit reached and not passed is kept. A record of fewer than two readings or with one
+// below -80 or above 100 °C, which is a fault of the probe, or terms that name no known rule, hazard, product or
+// reading, or a MaxGap not above zero, is a units.RangeError; an empty record is series.ErrEmpty.
 func Audit(record series.Series[units.Temperature], terms Terms) (Report, error) {
 	if err := chain.CheckCount(record.Len()); err != nil {
 		return Report{}, err

@@ -6,8 +6,9 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// HistamineFigure is one published figure of histamine or of the free histidine that it forms from, Low to High by mass of fish; zero where the print
-// has no such end. Positive of Samples were above what the survey could find, both zero where the figure is of no survey.
+// HistamineFigure is one published figure of histamine or of the free histidine that it forms from, Low to High by mass
+// of fish; zero where the print has no such end. Positive of Samples were above what the survey could find, both zero
+// where the figure is of no survey.
 type HistamineFigure struct {
 	What              string
 	Fish              string
@@ -16,13 +17,15 @@ type HistamineFigure struct {
 	Citation          cite.Citation
 }
 
-// HistamineFigures returns what is published of histamine in salmonids, beside the species that it is feared in. It is not a controlling
-// hazard for trout and lake salmon, and never none: raw salmon with 156 mg/kg was found on sale. The slice is the caller's own.
+// HistamineFigures returns what is published of histamine in salmonids, beside the species that it is feared in. It is
+// not a controlling hazard for trout and lake salmon, and never none: raw salmon with 156 mg/kg was found on sale. The
+// slice is the caller's own.
 func HistamineFigures() []HistamineFigure {
 	return append([]HistamineFigure(nil), histamineTable[:]...)
 }
 
-// HistamineCautions returns what must be said of histamine beside any verdict on salmon and trout. The slice is the caller's own.
+// HistamineCautions returns what must be said of histamine beside any verdict on salmon and trout. The slice is the
+// caller's own.
 func HistamineCautions() []cite.Caution {
 	return []cite.Caution{neverNone, chillAnyway, heatStays}
 }

@@ -33,9 +33,10 @@ func (d LandingDemand) String() string {
 	return "unknown demand"
 }
 
-// LandingRule is one published deadline after the catch. Within is zero where none is stated, AtMost the temperature of what chills the fish, or for
-// Gutted of the fish. ThenIce says that the fish is to lie on ice from then on. WarmerThan, where set, is the air or water that the rule is for;
-// IfGutted that it is for gilled and gutted fish. A Yardstick is printed for other fish, and is no rule for salmon and trout.
+// LandingRule is one published deadline after the catch. Within is zero where none is stated, AtMost the temperature of
+// what chills the fish, or for Gutted of the fish. ThenIce says that the fish is to lie on ice from then on.
+// WarmerThan, where set, is the air or water that the rule is for; IfGutted that it is for gilled and gutted fish. A
+// Yardstick is printed for other fish, and is no rule for salmon and trout.
 type LandingRule struct {
 	Demand     LandingDemand
 	Printed    string
@@ -49,13 +50,14 @@ type LandingRule struct {
 	Citation   cite.Citation
 }
 
-// LandingRules returns the published deadlines for bleeding, gutting and chilling; those that are for salmon and trout first. The slice is the
-// caller's own.
+// LandingRules returns the published deadlines for bleeding, gutting and chilling; those that are for salmon and trout
+// first. The slice is the caller's own.
 func LandingRules() []LandingRule { return append([]LandingRule(nil), landingTable[:]...) }
 
-// Landing is what was done with a fish. Gutted is how long after the catch it was bled and gutted, Iced how long after death it lay in ice or in a
-// medium no warmer than Medium; left out, it was not, or nobody knows. Warmest is the warmest air or water that the fish lay in before; not set, it counts as
-// hot. ForSmoking and ForCanning say what the fish is for.
+// Landing is what was done with a fish. Gutted is how long after the catch it was bled and gutted, Iced how long after
+// death it lay in ice or in a medium no warmer than Medium; left out, it was not, or nobody knows. Warmest is the
+// warmest air or water that the fish lay in before; not set, it counts as hot. ForSmoking and ForCanning say what the
+// fish is for.
 type Landing struct {
 	Gutted     units.Stated[time.Duration]
 	Iced       units.Stated[time.Duration]
@@ -71,8 +73,9 @@ type LandingLine struct {
 	Verdict Verdict
 }
 
-// LandingReport is a landing held against the deadlines. Verdict is the worst of the rules that are for this fish; Yardstick that of the chill times for
-// other species, apart: past it, salmon and trout are poorer, and no histamine is proven.
+// LandingReport is a landing held against the deadlines. Verdict is the worst of the rules that are for this fish;
+// Yardstick that of the chill times for other species, apart: past it, salmon and trout are poorer, and no histamine is
+// proven.
 type LandingReport struct {
 	Verdict   Verdict
 	Yardstick Verdict
@@ -83,11 +86,12 @@ type LandingReport struct {
 // longestLanding is the longest that fish is believed to lie about.
 const longestLanding = 7 * chain.Day
 
-// CheckLanding holds what was done with a fish against the published deadlines, each by itself. Bleeding and gutting is judged for every fish, though the
-// canning guide is its only source, and so is the ice that the guide asks for after it: within the same time, in a medium of at most 40 °F, which others
-// print beside ice. A rule for warm air or water holds where it was warm or nobody knows. The longer time that one source gives gutted fish is named by
-// LandingRules and never used. Times must be 0 to 7 days, a stated medium -3 to 15 °C, the warmest -5 to 50 °C: otherwise a units.RangeError. What is left
-// out cannot be told.
+// CheckLanding holds what was done with a fish against the published deadlines, each by itself. Bleeding and gutting is
+// judged for every fish, though the canning guide is its only source, and so is the ice that the guide asks for after
+// it: within the same time, in a medium of at most 40 °F, which others print beside ice. A rule for warm air or water
+// holds where it was warm or nobody knows. The longer time that one source gives gutted fish is named by LandingRules
+// and never used. Times must be 0 to 7 days, a stated medium -3 to 15 °C, the warmest -5 to 50 °C: otherwise a
+// units.RangeError. What is left out cannot be told.
 func CheckLanding(l Landing) (LandingReport, error) {
 	if err := l.check(); err != nil {
 		return LandingReport{}, err

@@ -12,7 +12,8 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// Source: FDA Fish and Fishery Products Hazards and Controls Guidance, Appendix 4, table A-2; two rows read, the rest recalled.
+// Source: FDA Fish and Fishery Products Hazards and Controls Guidance, Appendix 4, table A-2; two rows read, the rest
+// recalled.
 func TestTableA2(t *testing.T) {
 	limits := coldchain.Limits(coldchain.TableA2)
 	rows := printed.Table(t, "coldchain/exposure-limits.csv")

@@ -16,7 +16,8 @@ func rank(v coldchain.Verdict) int {
 	return map[coldchain.Verdict]int{coldchain.Within: 0, coldchain.CannotTell: 1, coldchain.Exceeded: 2}[v]
 }
 
-// Warming a record anywhere, up to the top of the bands, never improves a verdict, never uses less and never puts the moment off.
+// Warming a record anywhere, up to the top of the bands, never improves a verdict, never uses less and never puts the
+// moment off.
 func FuzzWarmingNeverImproves(f *testing.F) {
 	f.Add([]byte{10, 200, 120, 3, 230, 90, 40, 80, 90, 200, 1, 255, 60, 255}, uint8(2), uint8(1), uint16(30), true)
 	f.Add([]byte{200, 255, 200, 255, 10, 255, 50, 255, 50, 255}, uint8(0), uint8(5), uint16(400), false)

@@ -70,7 +70,8 @@ func FuzzRunningIsExposure(f *testing.F) {
 	})
 }
 
-// A forecast is kept: at its moment the rule still holds, a nanosecond later it does not, and where it does not run a month changes nothing.
+// A forecast is kept: at its moment the rule still holds, a nanosecond later it does not, and where it does not run a
+// month changes nothing.
 func FuzzForecastComesTrue(f *testing.F) {
 	f.Add([]byte{10, 200, 120, 3, 230, 90, 40, 80, 90, 200, 1, 255, 60, 255}, uint8(0))
 	f.Add([]byte{20, 10, 20, 10}, uint8(1))
@@ -125,7 +126,8 @@ func TestForecastInHours(t *testing.T) {
 		{Rule: coldchain.TableA2, Hazard: coldchain.VibrioCholerae, Verdict: coldchain.Within, FromMemory: true, Runs: true, Left: 4 * hour, At: 6 * hour},
 		{Rule: coldchain.TableA2, Hazard: coldchain.Campylobacter, Verdict: coldchain.Within, FromMemory: true},
 	}, all))
-	// Above 70 °F the same fish has two hours above 50 °F in all: none are left, though four would be with two above 70 °F.
+	// Above 70 °F the same fish has two hours above 50 °F in all: none are left, though four would be with two above 70
+	// °F.
 	r, err := r.Next(series.Reading[units.Temperature]{At: 2*hour + 1, Value: units.Fahrenheit(75)})
 	require.NoError(t, err)
 	hot := r.AtThisRate()

@@ -7,7 +7,8 @@ import (
 	"example.org/lakelarder/yield/coldchain/freezing"
 )
 
-// A household's share of a good day (invented), 70 lb of fillets, into a freezer of 15 cubic feet that holds 200 lb already.
+// A household's share of a good day (invented), 70 lb of fillets, into a freezer of 15 cubic feet that holds 200 lb
+// already.
 func ExamplePlan() {
 	plan := freezing.Load{Room: 15 * units.CubicFoot, Held: 200 * units.Pound, Catch: 70 * units.Pound}
 	d, err := freezing.Plan(plan)

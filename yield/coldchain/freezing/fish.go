@@ -8,8 +8,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Fish is what a table prints on the freezing of one fish: where it begins, the specific heat before and after, and the latent
-// heat, which is that of all its water. What a table leaves out is zero. Comparable.
+// Fish is what a table prints on the freezing of one fish: where it begins, the specific heat before and after, and the
+// latent heat, which is that of all its water. What a table leaves out is zero. Comparable.
 type Fish struct {
 	Name          string
 	FreezesAt     units.Temperature
@@ -19,11 +19,12 @@ type Fish struct {
 	Citation      cite.Citation
 }
 
-// Fishes returns the printed rows; the slice is the caller's own. They do not agree on where fish begins to freeze, and only an
-// analysis of the fish at hand would tell: the colder figure makes freezing longer.
+// Fishes returns the printed rows; the slice is the caller's own. They do not agree on where fish begins to freeze, and
+// only an analysis of the fish at hand would tell: the colder figure makes freezing longer.
 func Fishes() []Fish { return append([]Fish(nil), freezableTable[:]...) }
 
-// FindFish returns the row of a fish by its printed name, in capitals or not; anything else is a units.ParseError that lists the names.
+// FindFish returns the row of a fish by its printed name, in capitals or not; anything else is a units.ParseError that
+// lists the names.
 func FindFish(fish string) (Fish, error) {
 	names := make([]string, len(freezableTable))
 	for i, f := range freezableTable {

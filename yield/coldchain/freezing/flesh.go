@@ -7,11 +7,12 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Flesh is what fish is made of, by mass, and how it freezes. The shares must be 0 or more and make up 95 to 105 %, which is evened out
-// to the whole, as composition tables seldom add up.
+// Flesh is what fish is made of, by mass, and how it freezes. The shares must be 0 or more and make up 95 to 105 %,
+// which is evened out to the whole, as composition tables seldom add up.
 type Flesh struct {
 	Water, Protein, Fat, Carbohydrate, Ash units.Ratio
-	// FreezesAt is where the first ice forms, -5 to -0.1 °C: about -1 °C for white fish by the FAO, 28 °F (-2.2 °C) in ASHRAE's table.
+	// FreezesAt is where the first ice forms, -5 to -0.1 °C: about -1 °C for white fish by the FAO, 28 °F (-2.2 °C) in
+	// ASHRAE's table.
 	FreezesAt units.Temperature
 	// Bound is the water that never freezes, as a share of the whole; left out, 0.4 of the protein.
 	Bound units.Stated[units.Ratio]
@@ -47,9 +48,10 @@ func (l IceLaw) Citation() cite.Citation {
 	return iceCitation
 }
 
-// Thermal are the thermal properties of fish at one temperature. Heat runs through its parts neither all side by side nor all one behind
-// the other: the true conductivity and diffusivity lie between those bounds. Neither SpecificHeat nor the diffusivity has the
-// heat of the ice in it that comes and goes while fish freezes: Flesh.Heat has. With Ice, the Citation is that of the law of ice.
+// Thermal are the thermal properties of fish at one temperature. Heat runs through its parts neither all side by side
+// nor all one behind the other: the true conductivity and diffusivity lie between those bounds. Neither SpecificHeat
+// nor the diffusivity has the heat of the ice in it that comes and goes while fish freezes: Flesh.Heat has. With Ice,
+// the Citation is that of the law of ice.
 type Thermal struct {
 	Ice                             units.Ratio // of the whole
 	Density                         units.Density
@@ -136,9 +138,10 @@ func checkFlesh(t units.Temperature) error {
 	return units.CheckTemperature("temperature of the flesh", t, units.Celsius(-40), units.Celsius(150))
 }
 
-// IceAt returns how much of the whole is ice at a temperature from -40 to 150 °C, to the nearest 1e-12; 0 from the freezing point up. A
-// composition or temperature out of range is a units.RangeError. The laws are from memory: for lean fish they give 73 and 77 % of the
-// water at -5 °C where the FAO prints 70, and 50 and 58 % at -2.2 °C where it prints 55.
+// IceAt returns how much of the whole is ice at a temperature from -40 to 150 °C, to the nearest 1e-12; 0 from the
+// freezing point up. A composition or temperature out of range is a units.RangeError. The laws are from memory: for
+// lean fish they give 73 and 77 % of the water at -5 °C where the FAO prints 70, and 50 and 58 % at -2.2 °C where it
+// prints 55.
 func (f Flesh) IceAt(t units.Temperature) (units.Ratio, error) {
 	if err := checkFlesh(t); err != nil {
 		return 0, err

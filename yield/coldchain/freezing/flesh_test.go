@@ -48,7 +48,8 @@ func TestFleshProperties(t *testing.T) {
 	})
 }
 
-// Source: FAO V3630E ch. 19, tables 30 and 31, white fish. The tolerances are how far the equations lie from the measurement.
+// Source: FAO V3630E ch. 19, tables 30 and 31, white fish. The tolerances are how far the equations lie from the
+// measurement.
 func TestFleshEnthalpy(t *testing.T) {
 	printed.Table(t, "coldchain/fish-enthalpy.csv").Each(t, func(t *testing.T, r printed.Row) {
 		at := units.Celsius(r.Float("temp_c"))
@@ -167,7 +168,8 @@ func TestFleshRefuses(t *testing.T) {
 	}
 }
 
-// Colder is never less ice, gives off never less heat, and the bounds of conductivity keep their order; heat adds up and comes back.
+// Colder is never less ice, gives off never less heat, and the bounds of conductivity keep their order; heat adds up
+// and comes back.
 func FuzzFlesh(f *testing.F) {
 	f.Add(uint16(8122), uint16(1781), uint16(67), int16(-10), int16(-200), int16(-220), false)
 	f.Add(uint16(6800), uint16(2000), uint16(1100), int16(-22), int16(100), int16(-300), true)

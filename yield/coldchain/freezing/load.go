@@ -9,8 +9,8 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// LoadRule is one published figure on filling a home freezer: so much for a cubic foot of its room, within a time or, where that
-// is zero, in all. Comparable.
+// LoadRule is one published figure on filling a home freezer: so much for a cubic foot of its room, within a time or,
+// where that is zero, in all. Comparable.
 type LoadRule struct {
 	For          string
 	PerCubicFoot units.Mass
@@ -32,9 +32,9 @@ type Load struct {
 	Catch units.Mass   // to be frozen, as packed
 }
 
-// Loads is what a plan comes to. PerDay is by the figure for fish and rounded down, Days counts loads a day apart and the last may be
-// smaller; PerDayOther is what a freezer takes of vegetables, by name only. Holds is all that it holds, Over what is too much for it, zero when all
-// fits. Before a large load it is to be set to Setting, Ahead of it.
+// Loads is what a plan comes to. PerDay is by the figure for fish and rounded down, Days counts loads a day apart and
+// the last may be smaller; PerDayOther is what a freezer takes of vegetables, by name only. Holds is all that it holds,
+// Over what is too much for it, zero when all fits. Before a large load it is to be set to Setting, Ahead of it.
 type Loads struct {
 	PerDay, PerDayOther units.Mass
 	Days                int
@@ -44,9 +44,10 @@ type Loads struct {
 	Cautions            []cite.Caution
 }
 
-// Plan returns in how many daily loads a catch is frozen, by 2 lb (0.9 kg) to the cubic foot (28.3 L) in 24 hours, and whether it fits at
-// 35 lb to the cubic foot. Room must be 1 L to 5 m³, the catch above zero, Held not below, each at most 10 t: otherwise a units.RangeError.
-// Loads round down and days up. Published by extension services and freezer manuals.
+// Plan returns in how many daily loads a catch is frozen, by 2 lb (0.9 kg) to the cubic foot (28.3 L) in 24 hours, and
+// whether it fits at 35 lb to the cubic foot. Room must be 1 L to 5 m³, the catch above zero, Held not below, each at
+// most 10 t: otherwise a units.RangeError. Loads round down and days up. Published by extension services and freezer
+// manuals.
 func Plan(p Load) (Loads, error) {
 	for _, err := range [...]error{
 		units.Check("room of the freezer", p.Room, units.Litre, 5000*units.Litre),

@@ -12,7 +12,8 @@ import (
 // Shape is the form heat leaves the fish by. The zero Shape is not set.
 type Shape uint8
 
-// The shapes. Edges and ends are left out, which makes freezing longer: fillets and flat packs are slabs, whole fish cylinders.
+// The shapes. Edges and ends are left out, which makes freezing longer: fillets and flat packs are slabs, whole fish
+// cylinders.
 const (
 	Slab Shape = iota + 1
 	Cylinder
@@ -21,7 +22,8 @@ const (
 
 var freezingShapes = word.List{What: "shape of what freezes", Words: []string{"no shape", "slab", "cylinder", "sphere"}}
 
-// ParseShape reads "slab", "cylinder" or "sphere", in capitals or not; anything else is a units.ParseError that lists them.
+// ParseShape reads "slab", "cylinder" or "sphere", in capitals or not; anything else is a units.ParseError that lists
+// them.
 func ParseShape(s string) (Shape, error) {
 	v, err := freezingShapes.Parse(s)
 	return Shape(v), err
@@ -55,8 +57,8 @@ type Piece struct {
 	Conductivity units.Conductivity // frozen
 }
 
-// Time is how long a piece takes to freeze, rounded up to the millisecond. Biot is h(a/2)/k, Stefan the cold below the freezing point and
-// Above the heat above it, each against the latent heat.
+// Time is how long a piece takes to freeze, rounded up to the millisecond. Biot is h(a/2)/k, Stefan the cold below the
+// freezing point and Above the heat above it, each against the latent heat.
 type Time struct {
 	Time                time.Duration
 	Biot, Stefan, Above units.Ratio
@@ -69,8 +71,9 @@ type Range struct {
 	Low, Likely, High Time
 }
 
-// Freezing returns a piece of this flesh put into the cold: density and latent heat of all its water at the freezing point, specific heats at 0 °C and
-// at the core's end temperature, and the middle conductivity there. What is out of range is a units.RangeError.
+// Freezing returns a piece of this flesh put into the cold: density and latent heat of all its water at the freezing
+// point, specific heats at 0 °C and at the core's end temperature, and the middle conductivity there. What is out of
+// range is a units.RangeError.
 func (f Flesh) Piece(shape Shape, thickness units.Length, start, core, medium units.Temperature, film units.FilmCoefficient) (Piece, error) {
 	if err := checkCore(core, medium); err != nil {
 		return Piece{}, err
@@ -103,8 +106,9 @@ func (f Flesh) Piece(shape Shape, thickness units.Length, start, core, medium un
 	return piece, piece.check()
 }
 
-// Between returns Pham's time for the piece's own film as Likely, and for the strongest and weakest film as Low and High. Least must not lie above the
-// piece's Film, nor most below it: otherwise, and for what Pham refuses, a units.RangeError.
+// Between returns Pham's time for the piece's own film as Likely, and for the strongest and weakest film as Low and
+// High. Least must not lie above the piece's Film, nor most below it: otherwise, and for what Pham refuses, a
+// units.RangeError.
 func (f Piece) Between(least, most units.FilmCoefficient) (Range, error) {
 	if err := units.Check("film", f.Film, least, most); err != nil {
 		return Range{}, err

@@ -51,7 +51,8 @@ func bookPiece(t *testing.T, r printed.Row, shape freezing.Shape) freezing.Piece
 	return f
 }
 
-// Against pieces frozen by another program with the whole enthalpy: both are off as the rows say, and Pham never short without saying so.
+// Against pieces frozen by another program with the whole enthalpy: both are off as the rows say, and Pham never short
+// without saying so.
 func TestFreezingAgainstTheWholeHeat(t *testing.T) {
 	hundred := decimal.NewFromInt(100)
 	printed.Table(t, "coldchain/freezing-pieces.csv").Each(t, func(t *testing.T, r printed.Row) {
@@ -207,7 +208,8 @@ func FuzzParseFreezingShape(f *testing.F) {
 	})
 }
 
-// Colder air or a stronger film never takes longer; thicker, warmer or colder within is never faster; the range keeps its order.
+// Colder air or a stronger film never takes longer; thicker, warmer or colder within is never faster; the range keeps
+// its order.
 func FuzzFreezing(f *testing.F) {
 	f.Add(uint8(1), uint16(25), uint16(7), int16(40), int16(-180), int16(-230), uint8(10), uint8(3))
 	f.Add(uint8(3), uint16(150), uint16(200), int16(200), int16(-100), int16(-400), uint8(1), uint8(90))

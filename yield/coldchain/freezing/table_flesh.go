@@ -6,8 +6,9 @@ type polynomial struct{ c0, c1, c2 float64 }
 // constituent is one part of fish: conductivity in W/(m K), density in kg/m³, specific heat in J/(kg K).
 type constituent struct{ conductivity, density, heat polynomial }
 
-// The parts are good from -40 to 150 °C, ice from -40 to 0 °C. The specific heat of water is 4176.2 at 0 °C as in the print read; another
-// print has 4128.9, 1.1 % low against real water. The conductivity of fat falls by 2.7604e-4 a kelvin; one appendix prints -3.
+// The parts are good from -40 to 150 °C, ice from -40 to 0 °C. The specific heat of water is 4176.2 at 0 °C as in the
+// print read; another print has 4128.9, 1.1 % low against real water. The conductivity of fat falls by 2.7604e-4 a
+// kelvin; one appendix prints -3.
 var (
 	liquidWater = constituent{
 		conductivity: polynomial{0.57109, 0.0017625, -6.7036e-06},

@@ -2,7 +2,8 @@ package freezing
 
 import "example.org/lakelarder/units"
 
-// plankTable has P and R of Plank and E of Pham: of a slab by its whole thickness, of cylinder and sphere by the diameter.
+// plankTable has P and R of Plank and E of Pham: of a slab by its whole thickness, of cylinder and sphere by the
+// diameter.
 var plankTable = [...]struct{ p, r, e float64 }{
 	{1. / 2, 1. / 8, 1},
 	{1. / 4, 1. / 16, 2},

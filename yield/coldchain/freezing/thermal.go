@@ -13,8 +13,8 @@ func (p polynomial) gained(t float64) float64 {
 	return float64(t * (p.c0 + float64(t*(p.c1/2+float64(t*p.c2/3)))))
 }
 
-// parts are the components with their shares at a temperature; between the freezing point and 0 °C, and for what stays unfrozen, water
-// has the specific heat of water below 0 °C.
+// parts are the components with their shares at a temperature; between the freezing point and 0 °C, and for what stays
+// unfrozen, water has the specific heat of water below 0 °C.
 func (b blend) parts(t float64) [6]portion {
 	ice := b.ice(t)
 	water := liquidWater
@@ -32,9 +32,9 @@ type portion struct {
 	of    constituent
 }
 
-// Thermal returns the thermal properties of the flesh at a temperature of -40 to 150 °C, without voids, by the equations of Choi and Okos
-// (1986), each to the nearest quantum of its type. Diffusivity is k/(ρ cp). A composition or temperature out of range is a
-// units.RangeError. Below the freezing point it rests on the share of ice: see IceAt.
+// Thermal returns the thermal properties of the flesh at a temperature of -40 to 150 °C, without voids, by the
+// equations of Choi and Okos (1986), each to the nearest quantum of its type. Diffusivity is k/(ρ cp). A composition or
+// temperature out of range is a units.RangeError. Below the freezing point it rests on the share of ice: see IceAt.
 func (f Flesh) Thermal(t units.Temperature) (Thermal, error) {
 	if err := checkFlesh(t); err != nil {
 		return Thermal{}, err
@@ -87,9 +87,9 @@ func (b blend) enthalpy(t float64) float64 {
 	return sum
 }
 
-// Heat returns how much heat a mass of the flesh gives off from one temperature to another, both -40 to 150 °C, ice and all, to the nearest
-// quantum; negative when it warms. It is exact for the equations of Thermal and IceAt; against the FAO's tables of white
-// fish see testdata. A composition or temperature out of range is a units.RangeError.
+// Heat returns how much heat a mass of the flesh gives off from one temperature to another, both -40 to 150 °C, ice and
+// all, to the nearest quantum; negative when it warms. It is exact for the equations of Thermal and IceAt; against the
+// FAO's tables of white fish see testdata. A composition or temperature out of range is a units.RangeError.
 func (f Flesh) Heat(from, to units.Temperature) (units.SpecificEnergy, error) {
 	for _, t := range [...]units.Temperature{from, to} {
 		if err := checkFlesh(t); err != nil {

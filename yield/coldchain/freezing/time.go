@@ -38,9 +38,9 @@ func (n numbers) mean() float64 {
 	return phamMean[0] + float64(phamMean[1]*n.core) + float64(phamMean[2]*n.medium)
 }
 
-// Plank returns the freezing time by Plank's equation: from the freezing point until the last ice forms. It leaves out the heat above and below that, so
-// against a model of the whole heat it came out from 39 % short to 17 % long: for comparison with books, not for a plan. The piece must be as its fields say, Core
-// apart: otherwise a units.RangeError.
+// Plank returns the freezing time by Plank's equation: from the freezing point until the last ice forms. It leaves out
+// the heat above and below that, so against a model of the whole heat it came out from 39 % short to 17 % long: for
+// comparison with books, not for a plan. The piece must be as its fields say, Core apart: otherwise a units.RangeError.
 func (f Piece) Plank() (Time, error) {
 	if err := f.check(); err != nil {
 		return Time{}, err
@@ -58,12 +58,13 @@ func (f Piece) Plank() (Time, error) {
 	return t, nil
 }
 
-// Pham returns the time until the core is at its end temperature by Pham's method of 1986. The piece must be as its fields say and start above
-// Pham's mean freezing temperature, and Core be -25 to -10 °C and 3 K or more above Medium: otherwise a units.RangeError, for nearer the medium the
-// method turns short. Within that, with the figures of Flesh.Freezing, it was 0 to 42 % long against a model of the whole heat for fish put in at
-// 15 °C or colder that freezes at 28 °F (-2.2 °C) or above and is not very fatty, in a medium of -60 °C or above. Put in warmer it came out up to 2 %
-// short; of less than 67 % water or freezing at a lower temperature, up to 13 %. Those, and numbers outside of those it was made for, are cautions. Its
-// constants are from memory.
+// Pham returns the time until the core is at its end temperature by Pham's method of 1986. The piece must be as its
+// fields say and start above Pham's mean freezing temperature, and Core be -25 to -10 °C and 3 K or more above Medium:
+// otherwise a units.RangeError, for nearer the medium the method turns short. Within that, with the figures of
+// Flesh.Freezing, it was 0 to 42 % long against a model of the whole heat for fish put in at 15 °C or colder that
+// freezes at 28 °F (-2.2 °C) or above and is not very fatty, in a medium of -60 °C or above. Put in warmer it came out
+// up to 2 % short; of less than 67 % water or freezing at a lower temperature, up to 13 %. Those, and numbers outside
+// of those it was made for, are cautions. Its constants are from memory.
 func (f Piece) Pham() (Time, error) {
 	if err := f.check(); err != nil {
 		return Time{}, err

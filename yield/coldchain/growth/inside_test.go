@@ -11,7 +11,8 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// Source: Mejlholm and Dalgaard 2009 and Jia et al. 2020, in a transcription; the temperature of the square root conversion is inferred.
+// Source: Mejlholm and Dalgaard 2009 and Jia et al. 2020, in a transcription; the temperature of the square root
+// conversion is inferred.
 func TestListeriaConstants(t *testing.T) {
 	code := map[string]float64{
 		"seafood: rate at 25 C": seafoodRate, "seafood: temperature without growth": seafoodZero, "seafood: reference temperature": seafoodReference,

@@ -15,7 +15,8 @@ import (
 
 func one(r units.Ratio) decimal.Decimal { return units.In(r, units.One, 12) }
 
-// Source: FDA and FSIS risk assessment 2003, appendix 8, table 1, and the same conversion computed outside this library.
+// Source: FDA and FSIS risk assessment 2003, appendix 8, table 1, and the same conversion computed outside this
+// library.
 func TestListeriaRates(t *testing.T) {
 	printed.Table(t, "coldchain/listeria-rates.csv").Each(t, func(t *testing.T, r printed.Row) {
 		got, err := growth.ListeriaRate(logged.Quantity(t, r, "log10_per_day", units.One), logged.Celsius(t, r, "seen_at_c"), logged.Celsius(t, r, "at_c"))
@@ -46,7 +47,8 @@ func seafoodOf(t *testing.T, r printed.Row) growth.Seafood {
 	return s
 }
 
-// Source: the published output of an open package, and the equations of Mejlholm and Dalgaard 2009 computed outside this library.
+// Source: the published output of an open package, and the equations of Mejlholm and Dalgaard 2009 computed outside
+// this library.
 func TestListeriaInSeafood(t *testing.T) {
 	printed.Table(t, "coldchain/listeria-seafood.csv").Each(t, func(t *testing.T, r printed.Row) {
 		got, err := growth.ListeriaInSeafood(seafoodOf(t, r))

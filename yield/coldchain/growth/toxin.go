@@ -55,11 +55,10 @@ func TimeToToxin(t units.Temperature) (ToxinTime, error) {
 	return toxinTime(t, anyFoodLog(c), anyFoodCitation), nil
 }
 
-// TimeToToxinInFish is the envelope found on fresh fish packed without air, by the number of spores in it:
-// logs is the log10 of that, from 0 for one spore to 6 for a million. From about ten thousand up it is
-// shorter than TimeToToxin in a refrigerator: go by the shorter of both, which a caution names. Temperature, rounding and errors
-// are those of TimeToToxin; logs out of range is a units.RangeError. From memory as well. Source: Baker and
-// Genigeorgis 1990.
+// TimeToToxinInFish is the envelope found on fresh fish packed without air, by the number of spores in it: logs is the
+// log10 of that, from 0 for one spore to 6 for a million. From about ten thousand up it is shorter than TimeToToxin in
+// a refrigerator: go by the shorter of both, which a caution names. Temperature, rounding and errors are those of
+// TimeToToxin; logs out of range is a units.RangeError. From memory as well. Source: Baker and Genigeorgis 1990.
 func TimeToToxinInFish(t units.Temperature, logs units.Ratio) (ToxinTime, error) {
 	if err := checkToxin(t); err != nil {
 		return ToxinTime{}, err

@@ -44,7 +44,8 @@ func TestTimeToToxin(t *testing.T) {
 	})
 }
 
-// Source: Garcia et al. 1987 and Garcia and Genigeorgis 1987, abstracts. The envelope is shorter than every time to toxin found in salmon.
+// Source: Garcia et al. 1987 and Garcia and Genigeorgis 1987, abstracts. The envelope is shorter than every time to
+// toxin found in salmon.
 func TestEnvelopeIsShorterThanTheStudies(t *testing.T) {
 	printed.Table(t, "coldchain/toxin-studies.csv").Each(t, func(t *testing.T, r printed.Row) {
 		got, err := growth.TimeToToxin(logged.Celsius(t, r, "temp_c"))
@@ -56,8 +57,9 @@ func TestEnvelopeIsShorterThanTheStudies(t *testing.T) {
 	})
 }
 
-// Up to 70 °F the limits of table A-2 for the botulinum of the refrigerator lie within the envelope at the top of each band: two sources, both
-// recalled, that do not contradict each other. Above 70 °F the table's single row is wider than the envelope.
+// Up to 70 °F the limits of table A-2 for the botulinum of the refrigerator lie within the envelope at the top of each
+// band: two sources, both recalled, that do not contradict each other. Above 70 °F the table's single row is wider than
+// the envelope.
 func TestTableA2LiesWithinTheEnvelope(t *testing.T) {
 	bands := 0
 	for _, r := range printed.Table(t, "coldchain/exposure-limits.csv") {
@@ -195,7 +197,8 @@ func TestToxinCautions(t *testing.T) {
 	require.Len(t, share.Cautions, 5)
 }
 
-// Warming up to 45 °C never lowers the share; a reading more changes nothing but the last rounding, and the order nothing at all.
+// Warming up to 45 °C never lowers the share; a reading more changes nothing but the last rounding, and the order
+// nothing at all.
 func FuzzToxinAddsUp(f *testing.F) {
 	f.Add([]byte{10, 200, 120, 3, 230, 90, 40, 80, 90, 200, 1, 255, 60, 255}, uint8(3), uint16(30))
 	f.Add([]byte{86, 10, 87, 10, 85, 10, 170, 9, 171, 9}, uint8(0), uint16(1))

@@ -29,10 +29,11 @@ const (
 	mostFilm      = 10_000 * units.WattPerSquareMetreKelvin
 )
 
-// Wall returns the U of a wall of layers between an outer and an inner film, 1/U = 1/outer + Σ thickness/conductivity + 1/inner, rounded
-// up, and where that is from. Films must be 0.01 to 10,000 W/(m² K), thicknesses 0.1 mm to 1 m, conductivities 0.001 to 500 W/(m K): otherwise a
-// units.RangeError. No layers is a bare surface. Lids, drains and seams let in more than this; MeltTest measures it. Source: FAO
-// Fisheries Technical Paper 436, section 7.1, equation 2, its form from memory.
+// Wall returns the U of a wall of layers between an outer and an inner film, 1/U = 1/outer + Σ thickness/conductivity +
+// 1/inner, rounded up, and where that is from. Films must be 0.01 to 10,000 W/(m² K), thicknesses 0.1 mm to 1 m,
+// conductivities 0.001 to 500 W/(m K): otherwise a units.RangeError. No layers is a bare surface. Lids, drains and
+// seams let in more than this; MeltTest measures it. Source: FAO Fisheries Technical Paper 436, section 7.1, equation
+// 2, its form from memory.
 func Wall(outer, inner units.FilmCoefficient, layers ...Layer) (units.FilmCoefficient, cite.Citation, error) {
 	resistance := 0.
 	for _, film := range [...]units.FilmCoefficient{outer, inner} {
@@ -54,9 +55,10 @@ func Wall(outer, inner units.FilmCoefficient, layers ...Layer) (units.FilmCoeffi
 	return units.FilmCoefficient(math.Ceil(step / resistance)), wallCitation, nil
 }
 
-// MeltRateOf returns how fast a box melts ice by its wall: K1 = U A/L, rounded up to the quantum. U must be 0.01 to 10,000 W/(m² K)
-// (figures in kcal/(m² h °C) times KilocaloriePerSquareMetreHour), the surface 1 cm² to 50 m², the latent heat 250 to
-// 340 kJ/kg: otherwise a units.RangeError. Source: FAO Fisheries Technical Paper 436, section 7.1, equation 1.
+// MeltRateOf returns how fast a box melts ice by its wall: K1 = U A/L, rounded up to the quantum. U must be 0.01 to
+// 10,000 W/(m² K) (figures in kcal/(m² h °C) times KilocaloriePerSquareMetreHour), the surface 1 cm² to 50 m², the
+// latent heat 250 to 340 kJ/kg: otherwise a units.RangeError. Source: FAO Fisheries Technical Paper 436, section 7.1,
+// equation 1.
 func MeltRateOf(u units.FilmCoefficient, surface units.Area, latent units.SpecificEnergy) (MeltRate, error) {
 	if err := units.Check("U of the box", u, leastFilm, mostFilm); err != nil {
 		return MeltRate{}, err
@@ -74,10 +76,11 @@ func MeltRateOf(u units.FilmCoefficient, surface units.Area, latent units.Specif
 	return MeltRate{per, meltingCitation}, err
 }
 
-// MeltTest returns how fast a box melts ice by weighing it: K = (before - after)/(outside × time), rounded up to the quantum. Outside is
-// the mean of the air around the box, 1 to 60 °C, the time 1 h to 30 days, before at most 10 t and after 1 g to that, for where no ice is left
-// nobody knows when the last of it melted: otherwise a units.RangeError. A test that melted nothing gives a rate of zero, which Hold
-// refuses. Weigh the ice with its meltwater drained, as it will be used. Source: FAO ice meltage test, from memory.
+// MeltTest returns how fast a box melts ice by weighing it: K = (before - after)/(outside × time), rounded up to the
+// quantum. Outside is the mean of the air around the box, 1 to 60 °C, the time 1 h to 30 days, before at most 10 t and
+// after 1 g to that, for where no ice is left nobody knows when the last of it melted: otherwise a units.RangeError. A
+// test that melted nothing gives a rate of zero, which Hold refuses. Weigh the ice with its meltwater drained, as it
+// will be used. Source: FAO ice meltage test, from memory.
 func MeltTest(before, after units.Mass, outside units.Temperature, d time.Duration) (MeltRate, error) {
 	if err := units.Check("ice before", before, 0, mostFish); err != nil {
 		return MeltRate{}, err
@@ -96,9 +99,9 @@ func MeltTest(before, after units.Mass, outside units.Temperature, d time.Durati
 	return MeltRate{per, meltTestCitation}, err
 }
 
-// Hold returns the ice that melts in the box while it stands in air of a temperature for a time, rounded up to the gram. The air must
-// be -40 to 60 °C, the time 0 to 30 days and the rate above zero: otherwise a units.RangeError. In air at or below 0 °C nothing
-// melts. Sun on the box counts as hotter air.
+// Hold returns the ice that melts in the box while it stands in air of a temperature for a time, rounded up to the
+// gram. The air must be -40 to 60 °C, the time 0 to 30 days and the rate above zero: otherwise a units.RangeError. In
+// air at or below 0 °C nothing melts. Sun on the box counts as hotter air.
 func (m MeltRate) Hold(outside units.Temperature, d time.Duration) (Need, error) {
 	if err := units.Check("ice melted in an hour and degree", m.PerHour, 1, mostFish); err != nil {
 		return Need{}, err
@@ -111,9 +114,9 @@ func (m MeltRate) Hold(outside units.Temperature, d time.Duration) (Need, error)
 	return Need{mass, m.Citation, []cite.Caution{boxShut}}, err
 }
 
-// RoughHold returns the ice to keep chilled fish by a rule of thumb: 0.015 kg for each kilogram of fish, degree Celsius outside
-// and day. It knows nothing of the box and lies far above what a well insulated one melts. The fish must weigh 0 to 10 t; air and time
-// as for MeltRate.Hold. Rounded up to the gram. Source: Icelandic guidance on handling fish.
+// RoughHold returns the ice to keep chilled fish by a rule of thumb: 0.015 kg for each kilogram of fish, degree Celsius
+// outside and day. It knows nothing of the box and lies far above what a well insulated one melts. The fish must weigh
+// 0 to 10 t; air and time as for MeltRate.Hold. Rounded up to the gram. Source: Icelandic guidance on handling fish.
 func RoughHold(fish units.Mass, outside units.Temperature, d time.Duration) (Need, error) {
 	if err := checkFishMass(fish); err != nil {
 		return Need{}, err

@@ -30,8 +30,8 @@ func (s Shape) String() string {
 	return "unknown shape"
 }
 
-// Fish is a fish as its heat leaves it. Thin and Thick are the least and the greatest that its thickness or diameter may be, at its
-// thickest place; the same where it was measured once.
+// Fish is a fish as its heat leaves it. Thin and Thick are the least and the greatest that its thickness or diameter
+// may be, at its thickest place; the same where it was measured once.
 type Fish struct {
 	Shape        Shape
 	Thin, Thick  units.Length
@@ -40,8 +40,8 @@ type Fish struct {
 	Diffusivity  units.Diffusivity
 }
 
-// FishOf returns a fish with a conductivity of 0.5 W/(m K) and a diffusivity of 1.2e-7 m²/s: choices inside the band computed for
-// salmon, the diffusivity near its slow end, not measurements. ChillTime checks the limits.
+// FishOf returns a fish with a conductivity of 0.5 W/(m K) and a diffusivity of 1.2e-7 m²/s: choices inside the band
+// computed for salmon, the diffusivity near its slow end, not measurements. ChillTime checks the limits.
 func FishOf(shape Shape, thin, thick units.Length, from units.Temperature) Fish {
 	return Fish{
 		Shape: shape, Thin: thin, Thick: thick, From: from,
@@ -55,8 +55,8 @@ type Film struct {
 	Citation          cite.Citation
 }
 
-// CrushedFilm returns the film of melting crushed ice packed around fish: 50 to 200 W/(m² K), likely 100. An assumption of such
-// estimates, without a source: a fish with a pocket of air around it is near the low end, or below.
+// CrushedFilm returns the film of melting crushed ice packed around fish: 50 to 200 W/(m² K), likely 100. An assumption
+// of such estimates, without a source: a fish with a pocket of air around it is near the low end, or below.
 func CrushedFilm() Film {
 	return Film{
 		Low: 50 * units.WattPerSquareMetreKelvin, Likely: 100 * units.WattPerSquareMetreKelvin, High: 200 * units.WattPerSquareMetreKelvin,
@@ -64,18 +64,19 @@ func CrushedFilm() Film {
 	}
 }
 
-// ChillTimes is how long the middle of a fish takes, as a range: High is the thick fish in the least film, Low the thin one in the
-// greatest, Likely the mean of both thicknesses in the likely film.
+// ChillTimes is how long the middle of a fish takes, as a range: High is the thick fish in the least film, Low the thin
+// one in the greatest, Likely the mean of both thicknesses in the likely film.
 type ChillTimes struct {
 	Low, Likely, High time.Duration
 	Citation          cite.Citation
 	Cautions          []cite.Caution
 }
 
-// ChillTime returns how long the middle of a fish takes to come down to a temperature in ice. Thicknesses must be 2 mm to 30 cm; the fish at
-// -1 to 40 °C; the medium -1 to 10 °C, since the model knows no freezing; to at least 0.1 K above the medium and below the
-// start: otherwise a units.RangeError. Rounded up to the second; what cools sooner than a Fourier number of 0.02 counts as taking that long. Plan with
-// High. Source: slab and cylinder with convection, twelve terms of the series.
+// ChillTime returns how long the middle of a fish takes to come down to a temperature in ice. Thicknesses must be 2 mm
+// to 30 cm; the fish at -1 to 40 °C; the medium -1 to 10 °C, since the model knows no freezing; to at least 0.1 K above
+// the medium and below the start: otherwise a units.RangeError. Rounded up to the second; what cools sooner than a
+// Fourier number of 0.02 counts as taking that long. Plan with High. Source: slab and cylinder with convection, twelve
+// terms of the series.
 func ChillTime(fish Fish, film Film, medium, to units.Temperature) (ChillTimes, error) {
 	if err := fish.check(); err != nil {
 		return ChillTimes{}, err

@@ -40,7 +40,8 @@ func TestChillingOfBeef(t *testing.T) {
 	require.True(t, checked)
 }
 
-// A thicker or warmer fish, a colder aim, warmer ice or a worse film never chill sooner; a cylinder never later than a slab.
+// A thicker or warmer fish, a colder aim, warmer ice or a worse film never chill sooner; a cylinder never later than a
+// slab.
 func TestChillingSafeDirection(t *testing.T) {
 	const mm, w = units.Millimetre, units.WattPerSquareMetreKelvin
 	for _, shape := range chillShapes {

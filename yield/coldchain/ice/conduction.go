@@ -19,8 +19,8 @@ type conductionSeries struct {
 	zeta, c [conductionTerms]float64
 }
 
-// newConduction finds the first roots of ζ tan ζ = Bi for a slab and of ζ J1(ζ) = Bi J0(ζ) for a cylinder, written without poles, and
-// their amplitudes. Roots lie about π apart, so steps of a half cannot pass over two.
+// newConduction finds the first roots of ζ tan ζ = Bi for a slab and of ζ J1(ζ) = Bi J0(ζ) for a cylinder, written
+// without poles, and their amplitudes. Roots lie about π apart, so steps of a half cannot pass over two.
 func newConduction(shape Shape, biot float64) conductionSeries {
 	var s conductionSeries
 	at := func(z float64) float64 { return float64(z*math.Sin(z)) - float64(biot*math.Cos(z)) }
@@ -58,7 +58,8 @@ func bisected(low, high float64, below bool, at func(float64) float64) float64 {
 	return high
 }
 
-// middle is how far the middle still is from the medium, as a share of the start, at a Fourier number of leastFourier or more.
+// middle is how far the middle still is from the medium, as a share of the start, at a Fourier number of leastFourier
+// or more.
 func (s conductionSeries) middle(fourier float64) float64 {
 	sum := 0.
 	for n := conductionTerms - 1; n >= 0; n-- {

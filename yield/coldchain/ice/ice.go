@@ -7,8 +7,9 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Constant is how much ice chills fish: PerDegree is kilograms of ice for a kilogram of fish and a degree Celsius. Three are in
-// circulation and lie 14 % apart, because they take fish to hold 0.8 or 0.9 kcal/(kg °C) or more. Name says which it is.
+// Constant is how much ice chills fish: PerDegree is kilograms of ice for a kilogram of fish and a degree Celsius.
+// Three are in circulation and lie 14 % apart, because they take fish to hold 0.8 or 0.9 kcal/(kg °C) or more. Name
+// says which it is.
 type Constant struct {
 	Name      string
 	PerDegree units.Ratio
@@ -22,7 +23,8 @@ type Need struct {
 	Cautions []cite.Caution
 }
 
-// Constants returns the three constants in circulation, the largest first: that one is the default. The slice is the caller's own.
+// Constants returns the three constants in circulation, the largest first: that one is the default. The slice is the
+// caller's own.
 func Constants() []Constant { return append([]Constant(nil), iceConstants[:]...) }
 
 // The fish and the ice of ConstantOf, and the fish that ToChill chills.
@@ -34,9 +36,10 @@ const (
 	warmestFish   = 40
 )
 
-// ConstantOf returns the constant of a fish of a specific heat c in ice of a latent heat L: c/L, rounded up to 1e-12. The heats must
-// be 2 to 4.2 kJ/(kg K) and 250 to 340 kJ/kg: otherwise a units.RangeError. Both may be in joules or kilocalories, each in its own unit
-// of package units. Source: Mi = Mf c (ts - tc)/L, FAO Fisheries Technical Paper 331, chapter 3.
+// ConstantOf returns the constant of a fish of a specific heat c in ice of a latent heat L: c/L, rounded up to 1e-12.
+// The heats must be 2 to 4.2 kJ/(kg K) and 250 to 340 kJ/kg: otherwise a units.RangeError. Both may be in joules or
+// kilocalories, each in its own unit of package units. Source: Mi = Mf c (ts - tc)/L, FAO Fisheries Technical Paper
+// 331, chapter 3.
 func ConstantOf(c units.SpecificHeat, latent units.SpecificEnergy) (Constant, error) {
 	if err := units.Check("specific heat of fish", c, leastFishHeat, mostFishHeat); err != nil {
 		return Constant{}, err
@@ -49,10 +52,11 @@ func ConstantOf(c units.SpecificHeat, latent units.SpecificEnergy) (Constant, er
 	return Constant{"specific heat over latent heat", per, chillingCitation}, err
 }
 
-// ToChill returns the ice that melts while it takes fish from one temperature to another, and no more: nothing for the box, the way or
-// the ice that must be left at the end. The zero Constant is the largest of Constants, which are for fresh ice. The fish must weigh 0 to 10 t; from must
-// lie in 0 to 40 °C and to between 0 °C and from: otherwise a units.RangeError, as for a constant outside 0.5 to 2 %. Rounded up
-// to the gram. Source: FAO Fisheries Technical Paper 331, chapter 3, equations 4 and 5.
+// ToChill returns the ice that melts while it takes fish from one temperature to another, and no more: nothing for the
+// box, the way or the ice that must be left at the end. The zero Constant is the largest of Constants, which are for
+// fresh ice. The fish must weigh 0 to 10 t; from must lie in 0 to 40 °C and to between 0 °C and from: otherwise a
+// units.RangeError, as for a constant outside 0.5 to 2 %. Rounded up to the gram. Source: FAO Fisheries Technical Paper
+// 331, chapter 3, equations 4 and 5.
 func ToChill(fish units.Mass, from, to units.Temperature, constant Constant) (Need, error) {
 	if constant == (Constant{}) {
 		constant = iceConstants[0]
@@ -93,8 +97,8 @@ var (
 	}
 )
 
-// upTo is the product of the numerators over that of the denominators, rounded up to a multiple of step: exact until it is rounded.
-// The factors must not be negative and no denominator zero. A result past the range is a units.RangeError.
+// upTo is the product of the numerators over that of the denominators, rounded up to a multiple of step: exact until it
+// is rounded. The factors must not be negative and no denominator zero. A result past the range is a units.RangeError.
 func upTo[Q units.Quantity](step Q, numerators, denominators []int64) (Q, error) {
 	high, low := big.NewInt(1), big.NewInt(int64(step))
 	for _, n := range numerators {

@@ -5,7 +5,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// iceConstants are the constants in circulation, largest first: kilograms of ice for a kilogram of fish and a degree Celsius.
+// iceConstants are the constants in circulation, largest first: kilograms of ice for a kilogram of fish and a degree
+// Celsius.
 var iceConstants = [...]Constant{
 	{
 		"Icelandic guidance", 11_400 * units.PartsPerMillion,
@@ -32,7 +33,8 @@ const (
 	SeaWater = 778 * units.KilocaloriePerKilogram / 10
 )
 
-// KilocaloriePerSquareMetreHour is the unit in which tables of insulation give a wall, kcal/(m² h °C): 1.163 W/(m² K) exactly.
+// KilocaloriePerSquareMetreHour is the unit in which tables of insulation give a wall, kcal/(m² h °C): 1.163 W/(m² K)
+// exactly.
 const KilocaloriePerSquareMetreHour units.FilmCoefficient = 1_163_000_000
 
 var (

@@ -7,9 +7,9 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Trip is a catch to be chilled and kept until it is home. Constant left alone is the largest in circulation. Box left alone is a box
-// that nobody measured: the rough keeping rule stands in. Spare is what is to be left over, as a share of the ice that melts. IceShare is
-// stated where the ice comes as a slurry.
+// Trip is a catch to be chilled and kept until it is home. Constant left alone is the largest in circulation. Box left
+// alone is a box that nobody measured: the rough keeping rule stands in. Spare is what is to be left over, as a share
+// of the ice that melts. IceShare is stated where the ice comes as a slurry.
 type Trip struct {
 	Fish     units.Mass
 	From, To units.Temperature
@@ -21,8 +21,8 @@ type Trip struct {
 	IceShare units.Stated[units.Ratio]
 }
 
-// Load is the ice of a Trip: what chilling melts, what keeping melts, what is left over and their total. Slurry is the mass to load where
-// the ice comes as one, zero otherwise. Rough says that keeping is by the rule of thumb.
+// Load is the ice of a Trip: what chilling melts, what keeping melts, what is left over and their total. Slurry is the
+// mass to load where the ice comes as one, zero otherwise. Rough says that keeping is by the rule of thumb.
 type Load struct {
 	Chill, Hold, Spare, Total units.Mass
 	Slurry                    units.Mass
@@ -33,9 +33,10 @@ type Load struct {
 // mostSpare is the most ice left over that is taken for meant.
 const mostSpare = 3 * units.One
 
-// Plan returns the ice of a whole trip: ToChill from the catch to the aim, MeltRate.Hold or RoughHold for the time, and the spare. Its
-// limits are theirs; Spare must be 0 to 300 % and IceShare as for Slurry: otherwise a units.RangeError. Each part is rounded up to the
-// gram. The fish is counted as all caught at the start, which is the safe side for the ice.
+// Plan returns the ice of a whole trip: ToChill from the catch to the aim, MeltRate.Hold or RoughHold for the time, and
+// the spare. Its limits are theirs; Spare must be 0 to 300 % and IceShare as for Slurry: otherwise a units.RangeError.
+// Each part is rounded up to the gram. The fish is counted as all caught at the start, which is the safe side for the
+// ice.
 func Plan(trip Trip) (Load, error) {
 	chill, err := ToChill(trip.Fish, trip.From, trip.To, trip.Constant)
 	if err != nil {
@@ -80,9 +81,9 @@ func Plan(trip Trip) (Load, error) {
 	return t, nil
 }
 
-// Slurry returns how much slurry, ice and water together, holds an amount of ice: ice over its share. The share must be 5 to 100 % by mass
-// and the ice 0 to 100 t: otherwise a units.RangeError. A share of 33 % makes it three times the mass. Rounded up to the gram.
-// Source: Icelandic guidance on handling fish.
+// Slurry returns how much slurry, ice and water together, holds an amount of ice: ice over its share. The share must be
+// 5 to 100 % by mass and the ice 0 to 100 t: otherwise a units.RangeError. A share of 33 % makes it three times the
+// mass. Rounded up to the gram. Source: Icelandic guidance on handling fish.
 func Slurry(ice units.Mass, share units.Ratio) (Need, error) {
 	if err := units.Check("ice", ice, 0, 100*units.Tonne); err != nil {
 		return Need{}, err

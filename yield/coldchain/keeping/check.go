@@ -37,7 +37,8 @@ func (s Standing) String() string {
 	return "unknown standing"
 }
 
-// Line is one rule held against the food. Left is what remains to the shorter end, zero when nothing does, when it was too warm, or where there is no end.
+// Line is one rule held against the food. Left is what remains to the shorter end, zero when nothing does, when it was
+// too warm, or where there is no end.
 type Line struct {
 	Concern  Concern
 	Rule     Rule
@@ -45,8 +46,9 @@ type Line struct {
 	Left     time.Duration
 }
 
-// Report is a food held against every rule. Safety and Quality are the worst standing among their own lines, so that the strictest source
-// decides; the lines name the others. Only Safety says whether to eat it, and only KeptWithin is a yes.
+// Report is a food held against every rule. Safety and Quality are the worst standing among their own lines, so that
+// the strictest source decides; the lines name the others. Only Safety says whether to eat it, and only KeptWithin is a
+// yes.
 type Report struct {
 	Keeping  Times
 	At       units.Temperature
@@ -57,9 +59,9 @@ type Report struct {
 	Cautions []cite.Caution
 }
 
-// Check holds a food that was kept at a temperature for a time against every published rule. At is the warmest it was kept; the temperature must be
-// -60 to 60 °C and the time 0 to 20 years: otherwise a units.RangeError, as for Find. A time exactly at a printed end is still
-// within it. Warmer or longer never stands better.
+// Check holds a food that was kept at a temperature for a time against every published rule. At is the warmest it was
+// kept; the temperature must be -60 to 60 °C and the time 0 to 20 years: otherwise a units.RangeError, as for Find. A
+// time exactly at a printed end is still within it. Warmer or longer never stands better.
 func Check(food Food, storage Storage, at units.Temperature, held time.Duration) (Report, error) {
 	k, err := Find(food, storage)
 	if err != nil {

@@ -27,7 +27,8 @@ var foodNames = word.List{What: "food", Words: []string{
 	"smoked fish", "smoked fish in vacuum", "home-canned fish", "opened canned fish",
 }}
 
-// ParseFood reads the name that String writes, in capitals or not; anything else is a units.ParseError that lists the names.
+// ParseFood reads the name that String writes, in capitals or not; anything else is a units.ParseError that lists the
+// names.
 func ParseFood(s string) (Food, error) {
 	v, err := foodNames.Parse(s)
 	return Food(v), err
@@ -73,7 +74,8 @@ const (
 
 var storageNames = word.List{What: "storage", Words: []string{"no storage", "refrigerator", "freezer", "cupboard"}}
 
-// ParseStorage reads the name that String writes, in capitals or not; anything else is a units.ParseError that lists the names.
+// ParseStorage reads the name that String writes, in capitals or not; anything else is a units.ParseError that lists
+// the names.
 func ParseStorage(s string) (Storage, error) {
 	v, err := storageNames.Parse(s)
 	return Storage(v), err

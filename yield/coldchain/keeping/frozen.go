@@ -11,8 +11,8 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// FrozenLife is how long frozen fish stays good by its temperature, as one table prints it: quality, never safety. Points stand warmest
-// first; between two the logarithm of the life is a straight line in temperature.
+// FrozenLife is how long frozen fish stays good by its temperature, as one table prints it: quality, never safety.
+// Points stand warmest first; between two the logarithm of the life is a straight line in temperature.
 type FrozenLife struct {
 	Name     string
 	Points   []LifePoint
@@ -26,8 +26,8 @@ type LifePoint struct {
 	Over bool
 }
 
-// FrozenLives returns the tables, the newer edition first. The editions differ: at -18 °C fatty fish has 5 months in one and 4 in the other.
-// A month counts 30 days. The slice is the caller's own. All are from memory, and say so.
+// FrozenLives returns the tables, the newer edition first. The editions differ: at -18 °C fatty fish has 5 months in
+// one and 4 in the other. A month counts 30 days. The slice is the caller's own. All are from memory, and say so.
 func FrozenLives() []FrozenLife {
 	all := append([]FrozenLife(nil), frozenLives...)
 	for i := range all {
@@ -36,8 +36,9 @@ func FrozenLives() []FrozenLife {
 	return all
 }
 
-// At returns the life at a temperature, rounded down to the hour and exact at a printed one. Colder than the table it is that of the
-// coldest point, which is short of the truth; warmer than the table, or not set, is a units.RangeError, as is a table that is not in order.
+// At returns the life at a temperature, rounded down to the hour and exact at a printed one. Colder than the table it
+// is that of the coldest point, which is short of the truth; warmer than the table, or not set, is a units.RangeError,
+// as is a table that is not in order.
 func (s FrozenLife) At(t units.Temperature) (time.Duration, error) {
 	if err := s.check(); err != nil {
 		return 0, err
@@ -58,7 +59,8 @@ func (s FrozenLife) At(t units.Temperature) (time.Duration, error) {
 	return time.Duration(hours) * time.Hour, nil
 }
 
-// check refuses a table that no print could hold: fewer than two points, not falling in temperature, or living shorter when colder.
+// check refuses a table that no print could hold: fewer than two points, not falling in temperature, or living shorter
+// when colder.
 func (s FrozenLife) check() error {
 	if len(s.Points) < 2 {
 		return units.RangeError{What: "points of " + s.Name, Got: "too few", Low: "2"}
@@ -74,9 +76,10 @@ func (s FrozenLife) check() error {
 	return nil
 }
 
-// FrozenReport is what a record of frozen fish has used of a storage life. Used is its share. TooWarm is the time warmer than the table, counted as at its
-// warmest, which is too little; Unknown that in gaps longer than the one trusted, which is not counted. With either the verdict is never
-// Within. Colder is the time colder than the table, counted as at its coldest, which is too much.
+// FrozenReport is what a record of frozen fish has used of a storage life. Used is its share. TooWarm is the time
+// warmer than the table, counted as at its warmest, which is too little; Unknown that in gaps longer than the one
+// trusted, which is not counted. With either the verdict is never Within. Colder is the time colder than the table,
+// counted as at its coldest, which is too much.
 type FrozenReport struct {
 	Life     FrozenLife
 	Used     units.Ratio
@@ -87,10 +90,11 @@ type FrozenReport struct {
 	Cautions []cite.Caution
 }
 
-// Use returns what a record used of this life by time-temperature tolerance: the sum of time over life, each straight stretch of the
-// record integrated exactly. MaxGap must be above zero; an empty record is series.ErrEmpty and one of a single reading, or with
-// one below -80 or above 100 °C (a fault of the probe), a units.RangeError, as is a table that is not in order. Used is within 1e-9 of the exact share, rounded up; times outside the table
-// round up to the nanosecond. It is of quality: fish past its life is poor, fish within it is no safer.
+// Use returns what a record used of this life by time-temperature tolerance: the sum of time over life, each straight
+// stretch of the record integrated exactly. MaxGap must be above zero; an empty record is series.ErrEmpty and one of a
+// single reading, or with one below -80 or above 100 °C (a fault of the probe), a units.RangeError, as is a table that
+// is not in order. Used is within 1e-9 of the exact share, rounded up; times outside the table round up to the
+// nanosecond. It is of quality: fish past its life is poor, fish within it is no safer.
 func (s FrozenLife) Audit(record series.Series[units.Temperature], maxGap time.Duration) (FrozenReport, error) {
 	if err := s.check(); err != nil {
 		return FrozenReport{}, err

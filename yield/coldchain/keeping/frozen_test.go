@@ -92,7 +92,8 @@ func TestRampInClosedForm(t *testing.T) {
 	require.Equal(t, coldchain.Within, u.Verdict)
 }
 
-// A midpoint sum of a rate written down here agrees with the exact integral, over every point and both ends of the table.
+// A midpoint sum of a rate written down here agrees with the exact integral, over every point and both ends of the
+// table.
 func TestUseAgainstASum(t *testing.T) {
 	for _, l := range keeping.FrozenLives() {
 		cold, warm := l.Points[len(l.Points)-1], l.Points[0]

@@ -5,8 +5,8 @@ import (
 	"time"
 )
 
-// knot is a point of a storage life: at degrees Celsius a share of the life is used in a second, and up to the next warmer one the
-// logarithm of that rises by slope a degree.
+// knot is a point of a storage life: at degrees Celsius a share of the life is used in a second, and up to the next
+// warmer one the logarithm of that rises by slope a degree.
 type knot struct{ celsius, rate, slope float64 }
 
 // knots stand coldest first.
@@ -37,8 +37,8 @@ func (n knots) rate(celsius float64) float64 {
 // frozenSum is a share of a life and the seconds outside its table.
 type frozenSum struct{ share, warm, cold float64 }
 
-// add enters a straight stretch of seconds from a to b, cut at the knots. Beyond the ends of the table the rate is that of the end; exactly on
-// its warmest knot is within it.
+// add enters a straight stretch of seconds from a to b, cut at the knots. Beyond the ends of the table the rate is that
+// of the end; exactly on its warmest knot is within it.
 func (sum *frozenSum) add(n knots, seconds, a, b float64) {
 	low, high := min(a, b), max(a, b)
 	cold, warm := n[0], n[len(n)-1]

@@ -25,7 +25,8 @@ const (
 	Crystals  // like glass
 )
 
-// JarAction is what a sign demands. The zero JarAction is none: that nothing is wrong to be seen, and no proof that nothing is.
+// JarAction is what a sign demands. The zero JarAction is none: that nothing is wrong to be seen, and no proof that
+// nothing is.
 type JarAction uint8
 
 // The actions, from the least.
@@ -62,8 +63,8 @@ type SpoilageSign struct {
 	Citation cite.Citation
 }
 
-// SpoilageSigns returns every published sign, what to look for before a jar is opened, while it is and after; and two that are harmless.
-// The slice is the caller's own.
+// SpoilageSigns returns every published sign, what to look for before a jar is opened, while it is and after; and two
+// that are harmless. The slice is the caller's own.
 func SpoilageSigns() []SpoilageSign { return append([]SpoilageSign(nil), jarSignTable[:]...) }
 
 // String is the sign in words.
@@ -76,16 +77,18 @@ func (s JarSign) String() string {
 	return "unknown sign"
 }
 
-// JarReport is what the signs of a jar demand together: the gravest of them. Signs are those that were given, as published.
+// JarReport is what the signs of a jar demand together: the gravest of them. Signs are those that were given, as
+// published.
 type JarReport struct {
 	Action   JarAction
 	Signs    []SpoilageSign
 	Cautions []cite.Caution
 }
 
-// CheckJar returns what the signs on a home-canned jar demand together. SinceCanned is the time since its process ended, 0 to 20 years: within 24 h
-// a lid that did not seal may be processed again, later, or where the time is left out, the jar is discarded. A sign that is not known and a time out of range are a
-// units.RangeError. No sign demands nothing and proves nothing: botulinum toxin shows none. How long to boil before anyone tastes, at an altitude, is
+// CheckJar returns what the signs on a home-canned jar demand together. SinceCanned is the time since its process
+// ended, 0 to 20 years: within 24 h a lid that did not seal may be processed again, later, or where the time is left
+// out, the jar is discarded. A sign that is not known and a time out of range are a units.RangeError. No sign demands
+// nothing and proves nothing: botulinum toxin shows none. How long to boil before anyone tastes, at an altitude, is
 // answered by BoilBeforeEating of pressure/process.
 func CheckJar(sinceCanned units.Stated[time.Duration], signs ...JarSign) (JarReport, error) {
 	if err := units.CheckDuration("time since the canning", sinceCanned.Value, 0, 20*chain.Year); err != nil {

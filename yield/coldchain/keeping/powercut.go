@@ -9,8 +9,8 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// PowerCutRule is how long a storage is said to hold its cold without power, its door shut: "about", in print. Filled is in words, empty where it does
-// not matter.
+// PowerCutRule is how long a storage is said to hold its cold without power, its door shut: "about", in print. Filled
+// is in words, empty where it does not matter.
 type PowerCutRule struct {
 	Storage  Storage
 	Filled   string
@@ -37,9 +37,10 @@ type PowerCutReport struct {
 	Cautions []cite.Caution
 }
 
-// CheckPowerCut holds a power cut against the published time of a refrigerator or freezer whose door stayed shut: Within up to and including it, and
-// CannotTell after it, for then only a thermometer in the food can tell. Full is for a freezer that is packed full; anything less is half
-// full. The cut must be 0 to 60 days, the storage no cupboard: otherwise a units.RangeError.
+// CheckPowerCut holds a power cut against the published time of a refrigerator or freezer whose door stayed shut:
+// Within up to and including it, and CannotTell after it, for then only a thermometer in the food can tell. Full is for
+// a freezer that is packed full; anything less is half full. The cut must be 0 to 60 days, the storage no cupboard:
+// otherwise a units.RangeError.
 func CheckPowerCut(storage Storage, full bool, cut time.Duration) (PowerCutReport, error) {
 	if storage != InRefrigerator && storage != InFreezer {
 		return PowerCutReport{}, units.RangeError{What: "storage without power", Got: storage.String(), Low: InRefrigerator.String(), High: InFreezer.String()}

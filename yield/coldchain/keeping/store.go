@@ -9,7 +9,8 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// StoreLimit is a published temperature of a storage: at most AtMost (below it where Under is set) and, where AtLeast is set, at least that.
+// StoreLimit is a published temperature of a storage: at most AtMost (below it where Under is set) and, where AtLeast
+// is set, at least that.
 type StoreLimit struct {
 	Storage         Storage
 	For             string
@@ -18,8 +19,8 @@ type StoreLimit struct {
 	Citation        cite.Citation
 }
 
-// StoreLimits returns the published temperatures of a storage, the coldest first; none for a Storage that is not set or not known. The
-// slice is the caller's own.
+// StoreLimits returns the published temperatures of a storage, the coldest first; none for a Storage that is not set or
+// not known. The slice is the caller's own.
 func StoreLimits(storage Storage) []StoreLimit {
 	var all []StoreLimit
 	for _, l := range storeTable {
@@ -30,16 +31,16 @@ func StoreLimits(storage Storage) []StoreLimit {
 	return all
 }
 
-// StoreLine is one limit held against a storage. TooWarm and TooCold are how far it is off, zero where it is not; a storage exactly at a
-// limit that asks for below it is off by nothing, and Met is false.
+// StoreLine is one limit held against a storage. TooWarm and TooCold are how far it is off, zero where it is not; a
+// storage exactly at a limit that asks for below it is off by nothing, and Met is false.
 type StoreLine struct {
 	Limit            StoreLimit
 	Met              bool
 	TooWarm, TooCold units.TemperatureChange
 }
 
-// StoreCost is what the warmth costs by a published table: the time that it allows at the limit for any food, and at the temperature found.
-// Zero is that the table states none there.
+// StoreCost is what the warmth costs by a published table: the time that it allows at the limit for any food, and at
+// the temperature found. Zero is that the table states none there.
 type StoreCost struct {
 	Concern  Concern
 	What     string
@@ -70,9 +71,10 @@ func (s Storage) believed() (low, high units.Temperature) {
 	return units.Temperature{}, units.Temperature{}
 }
 
-// CheckStore holds the temperature of a storage against the published ones, the coldest first. For a refrigerator above 40 °F it says by how
-// much less time table A-2 allows, for a freezer above 0 °F how much shorter the storage lives are. At is the warmest found in it: -5 to 25 °C
-// for a refrigerator, -60 to 10 °C for a freezer, -30 to 60 °C for a cupboard; otherwise, and for no known Storage, a units.RangeError.
+// CheckStore holds the temperature of a storage against the published ones, the coldest first. For a refrigerator above
+// 40 °F it says by how much less time table A-2 allows, for a freezer above 0 °F how much shorter the storage lives
+// are. At is the warmest found in it: -5 to 25 °C for a refrigerator, -60 to 10 °C for a freezer, -30 to 60 °C for a
+// cupboard; otherwise, and for no known Storage, a units.RangeError.
 func CheckStore(storage Storage, at units.Temperature) (StoreReport, error) {
 	low, high := storage.believed()
 	if !low.IsSet() {

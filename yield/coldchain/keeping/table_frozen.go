@@ -8,7 +8,8 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// frozenRow is one printed row: months at temperatures in degrees Celsius, warmest first. Over says that the coldest is printed as "over".
+// frozenRow is one printed row: months at temperatures in degrees Celsius, warmest first. Over says that the coldest is
+// printed as "over".
 type frozenRow struct {
 	name     string
 	celsius  [3]float64

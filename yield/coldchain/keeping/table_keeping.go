@@ -8,8 +8,8 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// timeRow is one printed keeping time, low to high, both zero where the print knows no end. At is the warmest that it is printed for, under
-// says that this is already too warm; not set where the print states no temperature.
+// timeRow is one printed keeping time, low to high, both zero where the print knows no end. At is the warmest that it
+// is printed for, under says that this is already too warm; not set where the print states no temperature.
 type timeRow struct {
 	concern   Concern
 	food      Food

@@ -37,9 +37,10 @@ func (m ThawMethod) String() string {
 	return "unknown method"
 }
 
-// ThawPlan is how fish is to be thawed, or was. Medium is the warmest of the air or water around it. FishAbove41 is the longest that any of the fish is
-// warmer than 41 °F, with the thawing, the handling and the chilling after it; left out, it is not known. SealedPack says that it was frozen in a vacuum or
-// any pack that keeps the air out; Opened that the pack is opened before the thawing begins. ReadyToEat fish, smoked fish among it, is not cooked any more.
+// ThawPlan is how fish is to be thawed, or was. Medium is the warmest of the air or water around it. FishAbove41 is the
+// longest that any of the fish is warmer than 41 °F, with the thawing, the handling and the chilling after it; left
+// out, it is not known. SealedPack says that it was frozen in a vacuum or any pack that keeps the air out; Opened that
+// the pack is opened before the thawing begins. ReadyToEat fish, smoked fish among it, is not cooked any more.
 type ThawPlan struct {
 	Method      ThawMethod
 	Medium      units.Temperature
@@ -50,8 +51,8 @@ type ThawPlan struct {
 	ForSmoking  bool
 }
 
-// ThawLine is one published demand held against a plan: what it is of, what is demanded and what was planned, in words, and whether it is Met. Where
-// the plan does not say, Verdict is CannotTell.
+// ThawLine is one published demand held against a plan: what it is of, what is demanded and what was planned, in words,
+// and whether it is Met. Where the plan does not say, Verdict is CannotTell.
 type ThawLine struct {
 	What     string
 	Required string
@@ -71,10 +72,11 @@ type ThawReport struct {
 // thawLongest is what the Food Code allows raw portions above 41 °F.
 const thawLongest = 4 * time.Hour
 
-// CheckThaw holds a plan of thawing against the published demands: the refrigerator and the fish in it at or below 41 °F; running water at or below 70 °F, raw fish above
-// 41 °F for at most 4 h in all and ready-to-eat fish never; a sealed pack opened before; fish for smoking never above 38 °F. Still water and the
-// counter are in no published list found, and fail. The medium must be -5 to 60 °C, a stated time 0 to 7 days: otherwise, and for
-// no known method, a units.RangeError. What the plan leaves out cannot be told.
+// CheckThaw holds a plan of thawing against the published demands: the refrigerator and the fish in it at or below 41
+// °F; running water at or below 70 °F, raw fish above 41 °F for at most 4 h in all and ready-to-eat fish never; a
+// sealed pack opened before; fish for smoking never above 38 °F. Still water and the counter are in no published list
+// found, and fail. The medium must be -5 to 60 °C, a stated time 0 to 7 days: otherwise, and for no known method, a
+// units.RangeError. What the plan leaves out cannot be told.
 func CheckThaw(plan ThawPlan) (ThawReport, error) {
 	if plan.Method == 0 || plan.Method > ThawOnCounter {
 		return ThawReport{}, units.RangeError{What: "method of thawing", Got: plan.Method.String(), Low: ThawInRefrigerator.String(), High: ThawOnCounter.String()}
@@ -148,8 +150,8 @@ func (r *ThawReport) warmTime(plan ThawPlan) {
 	r.add("fish above 41 °F, all of it together", required, planned, verdict, row.citation)
 }
 
-// smoking is the stricter rule for fish that will be smoked: inside never above 38 °F. A medium at or below that proves it, but where the fish
-// was warmer afterwards, in the handling.
+// smoking is the stricter rule for fish that will be smoked: inside never above 38 °F. A medium at or below that proves
+// it, but where the fish was warmer afterwards, in the handling.
 func (r *ThawReport) smoking(plan ThawPlan) {
 	row := thawRows[thawSmoking]
 	planned, verdict := "not stated", coldchain.CannotTell

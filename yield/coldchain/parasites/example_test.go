@@ -35,7 +35,8 @@ func ExampleCheck() {
 	// Codex, 24 hours: cannot tell (named only)
 }
 
-// Eight inches of whole trout (invented), frozen at -10 °F: too thick for time from loading, so the week counts from when the core is cold.
+// Eight inches of whole trout (invented), frozen at -10 °F: too thick for time from loading, so the week counts from
+// when the core is cold.
 func ExampleCheck_thick() {
 	piece, _ := pinkSalmon().Piece(freezing.Cylinder, 8*units.Inch, units.Celsius(4), units.Celsius(-20), units.Fahrenheit(-10), 7*units.WattPerSquareMetreKelvin)
 	r, _ := piece.Between(5*units.WattPerSquareMetreKelvin, 10*units.WattPerSquareMetreKelvin)

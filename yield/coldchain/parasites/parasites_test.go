@@ -15,7 +15,8 @@ import (
 	"example.org/lakelarder/yield/coldchain/parasites"
 )
 
-// Source: Food Code 3-402.11 and 3-401.11, Regulation (EC) 853/2004, Codex CXC 52, Michigan R 285.569.7 and pages on tapeworm, as each row says.
+// Source: Food Code 3-402.11 and 3-401.11, Regulation (EC) 853/2004, Codex CXC 52, Michigan R 285.569.7 and pages on
+// tapeworm, as each row says.
 func TestParasiteRules(t *testing.T) {
 	rules := parasites.Rules()
 	rows := printed.Table(t, "coldchain/parasite-rules.csv")
@@ -257,7 +258,8 @@ func coreFrom(t testing.TB, seed int64, n int) series.Series[units.Temperature] 
 	return s
 }
 
-// What is held is what the series says where no gap breaks it; colder or longer never turns met into not met; a warm reading never helps.
+// What is held is what the series says where no gap breaks it; colder or longer never turns met into not met; a warm
+// reading never helps.
 func FuzzParasiteHold(f *testing.F) {
 	f.Add(int64(1), uint8(20), uint8(3), uint8(4))
 	f.Add(int64(7), uint8(60), uint8(9), uint8(30))

@@ -14,17 +14,19 @@ type Plan struct {
 	Freezer units.Temperature // the warmest the freezer gets while the fish freezes, by a thermometer in it
 	Store   units.Temperature // the warmest it is kept at once frozen; not set, the same
 	Stored  time.Duration     // from loading the freezer to taking the fish out
-	// Through is the time from loading until the middle of the thickest fish is down at Core, by a probe or the High of freezing.Piece.Between. Where
-	// either is left out, or Core is above a rule's temperature, nothing is said of the rules whose clock starts there.
+	// Through is the time from loading until the middle of the thickest fish is down at Core, by a probe or the High of
+	// freezing.Piece.Between. Where either is left out, or Core is above a rule's temperature, nothing is said of the
+	// rules whose clock starts there.
 	Through units.Stated[time.Duration]
 	Core    units.Temperature
 	// Thickness is that of the thickest piece. Above 6 in (15.2 cm) time from loading is not relied on.
 	Thickness units.Stated[units.Length]
 }
 
-// Check judges the plan by each published rule of freezing: met, not met or cannot tell, how much too warm or short it is, and what would do.
-// The freezer must be from -90 to 40 °C, Stored and Through 0 to 10 years and Through at most Stored, a thickness above zero:
-// otherwise a units.RangeError. A freezer exactly at a rule's temperature, for exactly its time, meets it.
+// Check judges the plan by each published rule of freezing: met, not met or cannot tell, how much too warm or short it
+// is, and what would do. The freezer must be from -90 to 40 °C, Stored and Through 0 to 10 years and Through at most
+// Stored, a thickness above zero: otherwise a units.RangeError. A freezer exactly at a rule's temperature, for exactly
+// its time, meets it.
 func Check(p Plan) (Report, error) {
 	if !p.Store.IsSet() {
 		p.Store = p.Freezer

@@ -8,12 +8,13 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// Audit judges a record of the core of the thickest fish by each published rule and returns what it held. Only time in which the core
-// itself has the rule's temperature counts, straight lines between readings, ends rounded inward: stricter than the rules that count
-// from loading. Above the temperature the clock starts anew, and where a rule asks for a deeper one first, so does that. A gap
-// longer than maxGap breaks a hold; where the hold would be enough if the gap was cold (or hot) throughout, one cannot tell. A record of fewer
-// than two readings, one with a reading below -80 or above 100 °C (a fault of the probe) or a maxGap not above zero is a units.RangeError; an
-// empty one is series.ErrEmpty.
+// Audit judges a record of the core of the thickest fish by each published rule and returns what it held. Only time in
+// which the core itself has the rule's temperature counts, straight lines between readings, ends rounded inward:
+// stricter than the rules that count from loading. Above the temperature the clock starts anew, and where a rule asks
+// for a deeper one first, so does that. A gap longer than maxGap breaks a hold; where the hold would be enough if the
+// gap was cold (or hot) throughout, one cannot tell. A record of fewer than two readings, one with a reading below -80
+// or above 100 °C (a fault of the probe) or a maxGap not above zero is a units.RangeError; an empty one is
+// series.ErrEmpty.
 func Audit(core series.Series[units.Temperature], maxGap time.Duration) (Report, error) {
 	if err := chain.CheckRecord(core, maxGap); err != nil {
 		return Report{}, err
@@ -55,8 +56,8 @@ func (r Rule) missed(core series.Series[units.Temperature]) units.TemperatureCha
 	return off
 }
 
-// hold follows one rule through a record: the stretch that is open, if any, and the first of the longest that are closed. All
-// values are turned so that less is better, in quanta.
+// hold follows one rule through a record: the stretch that is open, if any, and the first of the longest that are
+// closed. All values are turned so that less is better, in quanta.
 type hold struct {
 	enter, leave int64
 	open         bool
@@ -64,7 +65,8 @@ type hold struct {
 	best         series.Stretch
 }
 
-// longest returns the first of the longest stretches that count for the rule. Gaps break it or, bridged, count as spent at the temperature.
+// longest returns the first of the longest stretches that count for the rule. Gaps break it or, bridged, count as spent
+// at the temperature.
 func (r Rule) longest(core series.Series[units.Temperature], maxGap time.Duration, bridged bool) series.Stretch {
 	side := int64(1)
 	if r.Heat {

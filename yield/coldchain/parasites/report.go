@@ -9,8 +9,8 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// Report is what a plan or a record comes to. Treatment is the best of the deciding findings: one of those rules is enough. Where
-// only a named rule is met, it stays NotMet.
+// Report is what a plan or a record comes to. Treatment is the best of the deciding findings: one of those rules is
+// enough. Where only a named rule is met, it stays NotMet.
 type Report struct {
 	Treatment Treatment
 	Findings  []Line
@@ -18,9 +18,9 @@ type Report struct {
 	Cautions  []cite.Caution
 }
 
-// Line is one rule held against a plan or a record. Held is the time that counts, of a record the longest stretch without a
-// break, which is Stretch. Short is how much time is missing, Beyond by how much the fish, of a plan the freezer, was never at the temperature.
-// Would is what would meet the rule, empty when it is met.
+// Line is one rule held against a plan or a record. Held is the time that counts, of a record the longest stretch
+// without a break, which is Stretch. Short is how much time is missing, Beyond by how much the fish, of a plan the
+// freezer, was never at the temperature. Would is what would meet the rule, empty when it is met.
 type Line struct {
 	Rule      Rule
 	Treatment Treatment

@@ -7,9 +7,9 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Rule is one published way to kill the parasites of fish: by cold, or by Heat. Hold is the least time at Temperature or
-// below it, with Heat above it, counted by Clock without a break. Where Solid is set, the fish must first be frozen solid at that temperature
-// or below. Rules are comparable.
+// Rule is one published way to kill the parasites of fish: by cold, or by Heat. Hold is the least time at Temperature
+// or below it, with Heat above it, counted by Clock without a break. Where Solid is set, the fish must first be frozen
+// solid at that temperature or below. Rules are comparable.
 type Rule struct {
 	Name        string
 	Heat        bool
@@ -69,8 +69,9 @@ func (s Standing) String() string {
 	return "unknown standing"
 }
 
-// Rules returns what has been published on killing parasites in fish, cold first, in the order of the sources; the slice is
-// the caller's own. Weaker figures for tapeworm alone are among them as Refused, so that nobody takes them for safe.
+// Rules returns what has been published on killing parasites in fish, cold first, in the order of the sources; the
+// slice is the caller's own. Weaker figures for tapeworm alone are among them as Refused, so that nobody takes them for
+// safe.
 func Rules() []Rule {
 	return append([]Rule(nil), ruleTable[:]...)
 }

@@ -9,7 +9,8 @@ import (
 	"example.org/lakelarder/yield/coldchain/spoilage"
 )
 
-// caught is an invented record: a trout at 14 °C for an hour and a half, chilled to 2 °C over five, kept there for two days.
+// caught is an invented record: a trout at 14 °C for an hour and a half, chilled to 2 °C over five, kept there for two
+// days.
 func caught() series.Series[units.Temperature] {
 	record, _ := series.New([]series.Reading[units.Temperature]{
 		{At: 0, Value: units.Celsius(14)},

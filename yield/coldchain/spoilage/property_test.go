@@ -12,7 +12,8 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// Warming a record anywhere never makes the fish younger: exactly so by the law of fresh fish, by the others to 2 ns a line.
+// Warming a record anywhere never makes the fish younger: exactly so by the law of fresh fish, by the others to 2 ns a
+// line.
 func FuzzWarmingNeverFreshens(f *testing.F) {
 	f.Add([]byte{10, 200, 120, 3, 230, 90, 40, 80, 90, 200, 1, 255, 60, 255}, uint8(2), uint8(1), uint16(30))
 	f.Add([]byte{61, 255, 60, 255, 60, 255, 59, 255, 0, 255}, uint8(0), uint8(5), uint16(1))
@@ -34,7 +35,8 @@ func FuzzWarmingNeverFreshens(f *testing.F) {
 	})
 }
 
-// A reading more on the straight line changes nothing, nor does the order of the stretches, and a stretch in the frost adds nothing.
+// A reading more on the straight line changes nothing, nor does the order of the stretches, and a stretch in the frost
+// adds nothing.
 func FuzzSpoilageAddsUp(f *testing.F) {
 	f.Add([]byte{10, 200, 120, 3, 230, 90, 40, 80, 90, 200, 1, 255, 60, 255}, uint8(3))
 	f.Add([]byte{221, 0, 222, 0, 0, 1, 224, 2, 110, 3, 226, 4, 5, 5}, uint8(0))

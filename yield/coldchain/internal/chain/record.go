@@ -52,8 +52,8 @@ func CheckExtremes(lowest, highest units.Temperature) error {
 	return CheckFish(highest)
 }
 
-// No fish at home is colder than dry ice or warmer than boiling water: such a reading is a fault of the probe, and -127 °C of one that came
-// loose must not count as cold.
+// No fish at home is colder than dry ice or warmer than boiling water: such a reading is a fault of the probe, and -127
+// °C of one that came loose must not count as cold.
 var (
 	coldest = units.Celsius(-80)
 	boiling = units.Celsius(100)

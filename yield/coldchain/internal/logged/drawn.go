@@ -34,8 +34,8 @@ func Made(t testing.TB, readings []series.Reading[units.Temperature]) series.Ser
 	return s
 }
 
-// Weather makes a record of the bytes as Drawn does, but from -40 °C up to 70 °C and often on -10 °C, so that lines cross the
-// temperature at which spoilage stops.
+// Weather makes a record of the bytes as Drawn does, but from -40 °C up to 70 °C and often on -10 °C, so that lines
+// cross the temperature at which spoilage stops.
 func Weather(data []byte) []series.Reading[units.Temperature] {
 	all := Drawn(data)
 	for i := range all {
