@@ -22,7 +22,7 @@ func ExampleAirAt() {
 	// Output:
 	// 863.8 hPa
 	// 12.53 psi
-	// altitude 12192 m is out of range: expected -1000 m to 11000 m
+	// altitude 40000 ft is out of range: expected -1000 m to 11000 m
 }
 
 // On a stormy day the barometer beside the canner stands 25 hPa below the standard air of 2,000 ft.

@@ -17,7 +17,8 @@ type dimension struct {
 	name     string // "length", as errors say it
 	compound bool   // "1 lb 6 oz" makes sense
 	units    []unit // those that errors suggest come first
-	short    []form // how String prints: the first that is exact and large enough, else the last
+	short    []form // how String prints: the first that is exact and fits, else the last
+	shortest bool   // of the forms that are exact, the one with the fewest digits
 }
 
 // form is one way String may print: in this unit with at most places decimals.
@@ -26,6 +27,8 @@ type form struct {
 	places int
 	symbol string
 	atMost int64 // used only while |q| is below this; 0 is no bound
+
+	atLeast int64 // used only from this |q| on
 }
 
 // parse reads one count and unit, or, where the dimension allows, several in falling order.
@@ -132,16 +135,37 @@ func (d dimension) unmarshal(text []byte, v *int64) error {
 // format prints q so that parse gives q back.
 func (d dimension) format(q int64) string {
 	last := d.short[len(d.short)-1]
+	var best []byte
+	var symbol string
 	for _, f := range d.short {
-		if f.atMost != 0 && (q >= f.atMost || q <= -f.atMost) {
+		if !f.fits(q) {
 			continue
 		}
-		if digits, exact := appendDecimal(nil, q, f.size, f.places); exact {
-			return joined(digits, f.symbol)
+		digits, exact := appendDecimal(nil, q, f.size, f.places)
+		if !exact || best != nil && significant(digits) >= significant(best) {
+			continue
+		}
+		best, symbol = digits, f.symbol
+		if !d.shortest {
+			break
 		}
 	}
-	digits, _ := appendDecimal(nil, q, last.size, last.places)
-	return joined(digits, last.symbol)
+	if best == nil {
+		best, _ = appendDecimal(nil, q, last.size, last.places)
+		symbol = last.symbol
+	}
+	return joined(best, symbol)
+}
+
+// fits reports whether a form is for values of this size.
+func (f form) fits(q int64) bool {
+	m, _ := magnitude(q)
+	return m >= uint64(f.atLeast) && (f.atMost == 0 || m < uint64(f.atMost))
+}
+
+// significant is how many digits are left without the zeros around them.
+func significant(digits []byte) int {
+	return len(strings.Trim(strings.Replace(string(digits), ".", "", 1), "-0"))
 }
 
 func joined(digits []byte, symbol string) string {

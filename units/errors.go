@@ -4,14 +4,21 @@ import (
 	"errors"
 	"math"
 	"strconv"
+	"strings"
 	"time"
 )
 
 // ErrRange is what errors.Is finds in every RangeError.
 var ErrRange = errors.New("out of range")
 
-// ErrSyntax is what errors.Is finds in every ParseError.
+// ErrSyntax is what errors.Is finds in every ParseError and UnknownError.
 var ErrSyntax = errors.New("not understood")
+
+// ErrUnset is what errors.Is finds in every UnsetError.
+var ErrUnset = errors.New("not stated")
+
+// ErrUnknown is what errors.Is finds in every UnknownError.
+var ErrUnknown = errors.New("unknown")
 
 // RangeError says that a value lies outside what a formula, a scale or a type holds for. The
 // limits are text in the value's own unit; an empty limit is no limit.
@@ -48,11 +55,63 @@ type ParseError struct {
 
 // Error quotes the text and says why it was refused.
 func (e ParseError) Error() string {
-	return "cannot read " + strconv.Quote(e.Text) + " as a " + e.Quantity + ": " + e.Reason
+	return "cannot read " + strconv.Quote(shortened(e.Text)) + " as a " + e.Quantity + ": " + e.Reason
 }
 
 // Is reports whether target is ErrSyntax.
 func (e ParseError) Is(target error) bool { return target == ErrSyntax }
+
+// UnsetError says that a value which must be stated is not. It is a range error too: no value lies in no range.
+type UnsetError struct {
+	What string // what is missing, in words: "altitude"
+}
+
+// Error says what is not stated.
+func (e UnsetError) Error() string { return e.What + " is not stated" }
+
+// Is reports whether target is ErrUnset or ErrRange.
+func (e UnsetError) Is(target error) bool { return target == ErrUnset || target == ErrRange }
+
+// UnknownError says that a name or word is none of those known.
+type UnknownError struct {
+	What  string   // what it should name: "jar"
+	Got   string   // the name as given
+	Known []string // the names known, in their order; empty where there are too many to list
+}
+
+// Error quotes the name and lists those known; a name that holds a comma is quoted.
+func (e UnknownError) Error() string {
+	s := "unknown " + e.What + " " + strconv.Quote(shortened(e.Got))
+	if len(e.Known) == 0 {
+		return s
+	}
+	listed := make([]string, len(e.Known))
+	for i, name := range e.Known {
+		listed[i] = name
+		if strings.Contains(name, ",") {
+			listed[i] = strconv.Quote(name)
+		}
+	}
+	last := len(listed) - 1
+	if last == 0 {
+		return s + ": expected " + listed[0]
+	}
+	return s + ": expected " + strings.Join(listed[:last], ", ") + " or " + listed[last]
+}
+
+// Is reports whether target is ErrUnknown or ErrSyntax.
+func (e UnknownError) Is(target error) bool { return target == ErrUnknown || target == ErrSyntax }
+
+// longestEcho is how many bytes of a faulty text an error repeats.
+const longestEcho = 60
+
+// shortened cuts a faulty text to what an error message can bear.
+func shortened(s string) string {
+	if len(s) <= longestEcho {
+		return s
+	}
+	return strings.ToValidUTF8(s[:longestEcho], "") + "…"
+}
 
 // Check returns a RangeError naming what unless low ≤ got ≤ high.
 func Check[Q Quantity](what string, got, low, high Q) error {

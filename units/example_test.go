@@ -17,7 +17,7 @@ func ExampleLength() {
 	fmt.Println(units.Inch/64, 3*units.Inch+units.Inch/2, 2000*units.Foot)
 	// Output:
 	// true
-	// 0.396875 mm 88.9 mm 609.6 m
+	// 0.015625 in 3.5 in 2000 ft
 }
 
 func ExampleParseLength() {
@@ -28,10 +28,10 @@ func ExampleParseLength() {
 	_, err := units.ParseLength("4350")
 	fmt.Println(err)
 	// Output:
-	// 1325.88 m <nil>
-	// 88.9 mm <nil>
-	// 1.6002 m <nil>
-	// 1325.88 m <nil>
+	// 4350 ft <nil>
+	// 3.5 in <nil>
+	// 5.25 ft <nil>
+	// 4350 ft <nil>
 	// cannot read "4350" as a length: the unit is missing; expected one of m, ft, mm, cm, in, km, yd, mi, µm, nm
 }
 
@@ -48,7 +48,8 @@ func ExampleParseArea() {
 
 func ExampleMass() {
 	fmt.Println(units.Pound+6*units.Ounce, 16*units.Ounce == units.Pound, 11*units.Kilogram)
-	// Output: 623.68950875 g true 11 kg
+	// Output:
+	// 1.375 lb true 11 kg
 }
 
 func ExampleParseMass() {
@@ -57,13 +58,14 @@ func ExampleParseMass() {
 	_, err = units.ParseMass("6 oz 1 lb")
 	fmt.Println(err)
 	// Output:
-	// 623.68950875 g <nil>
+	// 1.375 lb <nil>
 	// cannot read "6 oz 1 lb" as a mass: the parts must go from larger to smaller units
 }
 
 func ExampleVolume() {
 	fmt.Println(units.Pint, 3*units.Teaspoon == units.Tablespoon, 3*(units.Cup/3) == units.Cup)
-	// Output: 473.176473 mL true true
+	// Output:
+	// 2 cup true true
 }
 
 func ExampleParseVolume() {
@@ -72,7 +74,7 @@ func ExampleParseVolume() {
 	_, err = units.ParseVolume("2 T")
 	fmt.Println(errors.Is(err, units.ErrSyntax)) // tablespoon or teaspoon? refused
 	// Output:
-	// 118.29411825 mL true <nil>
+	// 0.5 cup true <nil>
 	// true
 }
 
@@ -180,7 +182,7 @@ func ExampleTemperature_Sub() {
 	_, err = units.Temperature{}.Sub(units.Fahrenheit(240))
 	fmt.Println(err)
 	// Output:
-	// -0.71 °F <nil>
+	// -0.71 F° <nil>
 	// temperature not set is out of range: expected a value that is set
 }
 
@@ -222,7 +224,8 @@ func ExampleScale() {
 // A difference has no 32 in it.
 func ExampleTemperatureChange() {
 	fmt.Println(9*units.FahrenheitDegrees, units.FahrenheitDegrees)
-	// Output: 5 K 1 °F
+	// Output:
+	// 5 K 1 F°
 }
 
 func ExampleParseTemperatureChange() {
@@ -375,7 +378,8 @@ func ExampleParseError() {
 func ExampleLength_MarshalText() {
 	data, err := json.Marshal(map[string]units.Length{"altitude": 4350 * units.Foot})
 	fmt.Println(string(data), err)
-	// Output: {"altitude":"1325.88 m"} <nil>
+	// Output:
+	// {"altitude":"4350 ft"} <nil>
 }
 
 func ExampleDensity() {

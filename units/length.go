@@ -33,8 +33,11 @@ var lengths = dimension{
 		{int64(Micrometre), 1, []string{"µm", "μm", "um"}},
 		{int64(Nanometre), 1, []string{"nm"}},
 	},
+	shortest: true,
 	short: []form{
 		{size: int64(Millimetre), places: 6, symbol: "mm", atMost: int64(Metre)},
+		{size: int64(Inch), places: 6, symbol: "in", atMost: int64(3 * Foot)},
+		{size: int64(Foot), places: 6, symbol: "ft", atLeast: int64(Foot)},
 		{size: int64(Metre), places: 9, symbol: "m"},
 	},
 }

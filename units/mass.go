@@ -33,8 +33,11 @@ var masses = dimension{
 		{int64(Grain), 1, []string{"gr", "grain", "grains"}},
 		{int64(LabelOunce), 1, []string{"label oz"}},
 	},
+	shortest: true,
 	short: []form{
 		{size: int64(Gram), places: 13, symbol: "g", atMost: int64(Kilogram)},
+		{size: int64(Ounce), places: 4, symbol: "oz", atMost: int64(Pound)},
+		{size: int64(Pound), places: 4, symbol: "lb", atLeast: int64(Pound)},
 		{size: int64(Kilogram), places: 16, symbol: "kg"},
 	},
 }

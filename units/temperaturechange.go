@@ -15,16 +15,16 @@ var temperatureChanges = dimension{
 	name: "temperature difference",
 	units: []unit{
 		{int64(Kelvins), 1, []string{"K", "kelvin", "kelvins", "°C", "C°", "C"}},
-		{int64(FahrenheitDegrees), 1, []string{"°F", "F°", "F"}},
+		{int64(FahrenheitDegrees), 1, []string{"F°", "°F", "F"}},
 	},
 	short: []form{
 		{size: int64(Kelvins), places: 6, symbol: "K"},
-		{size: int64(FahrenheitDegrees), places: 6, symbol: "°F"},
+		{size: int64(FahrenheitDegrees), places: 6, symbol: "F°"},
 		{size: int64(Kelvins), places: 7, symbol: "K"},
 	},
 }
 
-// ParseTemperatureChange reads "0.5 K", "2 °C" and "1.8 °F" as differences, rounded once to the nearest quantum.
+// ParseTemperatureChange reads "0.5 K", "2 C°" and "1.8 F°" as differences, and the degree sign before the letter too, rounded once to the nearest quantum.
 // Text in an unknown unit, without a unit or with a number that is not understood is a
 // ParseError; a value past the range a RangeError.
 func ParseTemperatureChange(s string) (TemperatureChange, error) {

@@ -79,8 +79,12 @@ var volumes = dimension{
 		{int64(LabelTeaspoon), 1, []string{"label tsp"}},
 		{int64(LabelFluidOunce), 1, []string{"label fl oz"}},
 	},
+	shortest: true,
 	short: []form{
 		{size: int64(Millilitre), places: 13, symbol: "mL", atMost: int64(Litre)},
+		{size: int64(Cup), places: 4, symbol: "cup", atMost: int64(Quart)},
+		{size: int64(Quart), places: 4, symbol: "qt", atLeast: int64(Quart), atMost: int64(2 * Gallon)},
+		{size: int64(Gallon), places: 4, symbol: "gal", atLeast: int64(2 * Gallon)},
 		{size: int64(Litre), places: 16, symbol: "L"},
 	},
 }

@@ -35,24 +35,23 @@ const (
 	OtherFish // other fish, perch and freshwater fish among them
 )
 
-var speciesNames = word.List{What: "species", Words: []string{
-	"no species", "salmon", "chinook", "chum", "coho", "pink", "sockeye", "Atlantic salmon", "steelhead", "rainbow trout",
+var speciesNames = word.List[Species]{What: "species", Words: []string{
+	"salmon", "chinook", "chum", "coho", "pink", "sockeye", "Atlantic salmon", "steelhead", "rainbow trout",
 	"brown trout", "brook trout", "lake trout", "lake whitefish", "cisco", "rainbow smelt", "walleye", "yellow perch", "pike",
 	"bluegill", "black crappie", "bass", "sablefish", "fish", "fatty fish", "other fish",
 }}
 
 // ParseSpecies reads the word that String writes, in capitals or not; anything else is a
-// units.ParseError that lists the words.
+// units.UnknownError that lists the words.
 func ParseSpecies(s string) (Species, error) {
-	v, err := speciesNames.Parse(s)
-	return Species(v), err
+	return speciesNames.Parse(s)
 }
 
-// String is the word that ParseSpecies reads; "no species" when it is not set.
-func (s Species) String() string { return speciesNames.Of(uint8(s)) }
+// String is the word that ParseSpecies reads; "not stated" when it is not set.
+func (s Species) String() string { return speciesNames.Of(s) }
 
 // MarshalText is String as bytes, empty when the species is not set; an unknown one is an error.
-func (s Species) MarshalText() ([]byte, error) { return speciesNames.Marshal(uint8(s)) }
+func (s Species) MarshalText() ([]byte, error) { return speciesNames.Marshal(s) }
 
 // UnmarshalText is ParseSpecies, and the empty text is a species that is not set.
-func (s *Species) UnmarshalText(text []byte) error { return speciesNames.Unmarshal(text, (*uint8)(s)) }
+func (s *Species) UnmarshalText(text []byte) error { return speciesNames.Unmarshal(text, s) }

@@ -27,26 +27,25 @@ const (
 	Gonad                           // a part: roe or milt
 )
 
-var stageNames = word.List{What: "stage", Words: []string{
-	"no stage", "live", "round", "bled", "gutted", "headed", "dressed", "canning-ready", "steaks", "fillet", "skin-on fillet",
+var stageNames = word.List[Stage]{What: "stage", Words: []string{
+	"live", "round", "bled", "gutted", "headed", "dressed", "canning-ready", "steaks", "fillet", "skin-on fillet",
 	"skinless fillet", "boneless fillet", "edible", "salted", "head", "viscera", "gonad",
 }}
 
 // ParseStage reads the word that String writes, in capitals or not; anything else is a
-// units.ParseError that lists the words.
+// units.UnknownError that lists the words.
 func ParseStage(s string) (Stage, error) {
-	v, err := stageNames.Parse(s)
-	return Stage(v), err
+	return stageNames.Parse(s)
 }
 
-// String is the word that ParseStage reads; "no stage" when it is not set.
-func (s Stage) String() string { return stageNames.Of(uint8(s)) }
+// String is the word that ParseStage reads; "not stated" when it is not set.
+func (s Stage) String() string { return stageNames.Of(s) }
 
 // MarshalText is String as bytes, empty when the stage is not set; an unknown one is an error.
-func (s Stage) MarshalText() ([]byte, error) { return stageNames.Marshal(uint8(s)) }
+func (s Stage) MarshalText() ([]byte, error) { return stageNames.Marshal(s) }
 
 // UnmarshalText is ParseStage, and the empty text is a stage that is not set.
-func (s *Stage) UnmarshalText(text []byte) error { return stageNames.Unmarshal(text, (*uint8)(s)) }
+func (s *Stage) UnmarshalText(text []byte) error { return stageNames.Unmarshal(text, s) }
 
 // IsPart reports whether it is a part taken off the fish, whose share is not of what is left.
 func (s Stage) IsPart() bool { return s >= Head && s <= Gonad }

@@ -9,22 +9,22 @@ import (
 )
 
 func TestWordsComeBack(t *testing.T) {
-	for s := Species(0); int(s) < len(speciesNames.Words); s++ {
+	for s := Species(0); int(s) <= len(speciesNames.Words); s++ {
 		back := Species(99)
 		text, err := s.MarshalText()
 		require.NoError(t, err)
 		require.NoError(t, back.UnmarshalText(text))
 		require.Equal(t, s, back)
 	}
-	for s := Stage(0); int(s) < len(stageNames.Words); s++ {
+	for s := Stage(0); int(s) <= len(stageNames.Words); s++ {
 		back := Stage(99)
 		text, err := s.MarshalText()
 		require.NoError(t, err)
 		require.NoError(t, back.UnmarshalText(text))
 		require.Equal(t, s, back)
 	}
-	require.Equal(t, int(OtherFish)+1, len(speciesNames.Words))
-	require.Equal(t, int(Gonad)+1, len(stageNames.Words))
+	require.Equal(t, int(OtherFish), len(speciesNames.Words))
+	require.Equal(t, int(Gonad), len(stageNames.Words))
 	coho, err := ParseSpecies(" COHO ")
 	require.NoError(t, err)
 	require.Equal(t, Coho, coho)

@@ -8,11 +8,13 @@ const module = "example.org/lakelarder"
 // never import each other: what passes between them is a quantity. Nothing imports pressure/lethality: it explains and never decides.
 var mayImport = map[string][]string{
 	"units":              {},
-	"units/cite":         {},
+	"units/cite":         {"internal/wire"},
 	"units/series":       {"units"},
+	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
 	"internal/word":      {"units"},
+	"internal/wire":      {"units"}, // and no domain type: those call it
 	"pressure":           {"units", "units/cite"},
-	"pressure/process":   {"pressure", "internal/word", "units", "units/cite"},
+	"pressure/process":   {"pressure", "units/verdict", "internal/wire", "internal/word", "units", "units/cite"},
 	"pressure/canner":    {"pressure/process", "pressure", "units/series", "units", "units/cite"},
 	"pressure/lethality": {"units/series", "units", "units/cite"},
 	"brine":              {"units", "units/cite"},
@@ -21,16 +23,24 @@ var mayImport = map[string][]string{
 
 	// The chapter on the cold chain. Its packages do not import each other, but for two: parasites asks freezing when the core is cold,
 	// keeping shows what the limits of the first page say of a warm refrigerator. What all of them share lies in internal/chain.
-	"yield/coldchain":                {"yield/coldchain/internal/chain", "internal/word", "units/series", "units", "units/cite"},
-	"yield/coldchain/internal/chain": {"units/series", "units", "units/cite"},
-	"yield/coldchain/ice":            {"yield/coldchain/internal/chain", "units", "units/cite"},
-	"yield/coldchain/freezing":       {"yield/coldchain/internal/chain", "internal/word", "units", "units/cite"},
-	"yield/coldchain/parasites":      {"yield/coldchain/freezing", "yield/coldchain/internal/chain", "units/series", "units", "units/cite"},
-	"yield/coldchain/keeping": {
-		"yield/coldchain", "yield/coldchain/internal/chain", "internal/word", "units/series", "units", "units/cite",
+	"yield/coldchain": {
+		"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units/verdict", "units/series", "units", "units/cite",
 	},
-	"yield/coldchain/spoilage": {"yield/coldchain/internal/chain", "units/series", "units", "units/cite"},
-	"yield/coldchain/growth":   {"yield/coldchain/internal/chain", "units/series", "units", "units/cite"},
+	"yield/coldchain/internal/chain": {"units/series", "units", "units/cite"},
+	"yield/coldchain/ice":            {"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units", "units/cite"},
+	"yield/coldchain/freezing":       {"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units", "units/cite"},
+	"yield/coldchain/parasites": {
+		"yield/coldchain/freezing", "yield/coldchain/internal/chain", "internal/wire", "internal/word",
+		"units/verdict", "units/series", "units", "units/cite",
+	},
+	"yield/coldchain/keeping": {
+		"yield/coldchain", "yield/coldchain/internal/chain", "internal/wire", "internal/word",
+		"units/verdict", "units/series", "units", "units/cite",
+	},
+	"yield/coldchain/spoilage": {
+		"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units/series", "units", "units/cite",
+	},
+	"yield/coldchain/growth": {"yield/coldchain/internal/chain", "internal/wire", "units/series", "units", "units/cite"},
 
 	"yield/season": {"yield", "yield/coldchain", "units", "units/cite"},
 }
@@ -52,9 +62,11 @@ var standard = []string{
 	"time", "unicode", "unicode/utf8",
 }
 
-// readers is what a package that reads a caller's text may import as well; the caller opens and closes it.
+// readers is what a package that reads a caller's text may import as well; the caller opens and closes it. JSON is read and written in one
+// place, by reflection, so that it has one form.
 var readers = map[string][]string{
-	"units/series": {"bufio", "encoding/csv", "io"},
+	"units/series":  {"bufio", "encoding/csv", "io"},
+	"internal/wire": {"encoding/json", "reflect", "unicode/utf16"},
 }
 
 // forbidden are the names in allowed standard packages that read a clock, wait, look at the machine or print.

@@ -7,52 +7,75 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// List is the words of an enumeration, by value; the word of zero is for a value that is not set, and is never read. What names
-// the enumeration in errors. Also has other spellings in print, in lower case.
-type List struct {
+// NotStated is the word for the zero value of every enumeration.
+const NotStated = "not stated"
+
+// List is the words of an enumeration of type E, from its value 1 on. What names the enumeration in errors. Also has
+// other spellings that are in use, in lower case.
+type List[E ~uint8] struct {
 	What  string
 	Words []string
-	Also  map[string]uint8
+	Also  map[string]E
 }
 
-// Of returns the word of a value, and what it is with its number where it has none: "jar(9)".
-func (l List) Of(v uint8) string {
-	if int(v) < len(l.Words) {
-		return l.Words[v]
+// Of returns the word of a value: "not stated" for zero, and what it is with its number where it has none: "jar(9)".
+func (l List[E]) Of(v E) string {
+	switch {
+	case v == 0:
+		return NotStated
+	case l.Known(v):
+		return l.Words[v-1]
 	}
 	return l.What + "(" + strconv.Itoa(int(v)) + ")"
 }
 
 // Known reports whether a value is set and has a word.
-func (l List) Known(v uint8) bool { return v > 0 && int(v) < len(l.Words) }
+func (l List[E]) Known(v E) bool { return v > 0 && int(v) <= len(l.Words) }
 
-// Parse reads a word, in capitals or not; anything else, the word of zero included, is a units.ParseError that lists the words.
-func (l List) Parse(s string) (uint8, error) {
+// Check returns nil for a value that has a word, a units.UnsetError for zero, and a units.UnknownError for any other.
+func (l List[E]) Check(v E) error {
+	if v == 0 {
+		return units.UnsetError{What: l.What}
+	}
+	return l.CheckIfSet(v)
+}
+
+// CheckIfSet is Check, with zero accepted.
+func (l List[E]) CheckIfSet(v E) error {
+	if v == 0 || l.Known(v) {
+		return nil
+	}
+	return units.UnknownError{What: l.What, Got: l.Of(v), Known: l.Words}
+}
+
+// Parse reads a word, in capitals or not; anything else, the word for zero included, is a units.UnknownError that lists
+// the words.
+func (l List[E]) Parse(s string) (E, error) {
 	s = strings.TrimSpace(s)
-	for v := 1; v < len(l.Words); v++ {
-		if strings.EqualFold(l.Words[v], s) {
-			return uint8(v), nil
+	for i, word := range l.Words {
+		if strings.EqualFold(word, s) {
+			return E(i + 1), nil
 		}
 	}
 	if v, ok := l.Also[strings.ToLower(s)]; ok {
 		return v, nil
 	}
-	return 0, units.ParseError{Quantity: l.What, Text: s, Reason: "expected " + Series(l.Words[1:], "or")}
+	return 0, units.UnknownError{What: l.What, Got: s, Known: l.Words}
 }
 
-// Marshal writes a word; a value that is not set is the empty text, and one without a word a units.ParseError.
-func (l List) Marshal(v uint8) ([]byte, error) {
-	switch {
-	case v == 0:
+// Marshal writes a word; zero is the empty text, and a value without a word a units.UnknownError.
+func (l List[E]) Marshal(v E) ([]byte, error) {
+	if v == 0 {
 		return []byte{}, nil
-	case !l.Known(v):
-		return nil, units.ParseError{Quantity: l.What, Text: l.Of(v), Reason: "it is none of " + Series(l.Words[1:], "or")}
 	}
-	return []byte(l.Words[v]), nil
+	if err := l.CheckIfSet(v); err != nil {
+		return nil, err
+	}
+	return []byte(l.Words[v-1]), nil
 }
 
 // Unmarshal reads what Marshal writes. On an error the value stays as it was.
-func (l List) Unmarshal(text []byte, v *uint8) error {
+func (l List[E]) Unmarshal(text []byte, v *E) error {
 	if len(text) == 0 {
 		*v = 0
 		return nil

@@ -2,14 +2,15 @@ package process
 
 import (
 	"math"
+	"strings"
 
 	"example.org/lakelarder/units"
 )
 
-// NoLimit is the UpTo of a band that the print gives no upper limit.
+// NoLimit is the UpTo of a band that the table gives no upper limit.
 const NoLimit units.Length = math.MaxInt64
 
-// Band is a range of altitudes with one setting: above Over, up to and including UpTo. The print has
+// Band is a range of altitudes with one setting: above Over, up to and including UpTo. The table has
 // 0-2,000 and 2,001-4,000 ft and leaves 2,000.5 ft nowhere; here what lies between belongs to the next,
 // stricter band. The zero Band contains nothing.
 type Band struct {
@@ -22,6 +23,50 @@ type Band struct {
 func (b Band) Contains(altitude units.Length) bool {
 	above := altitude > b.Over || altitude == 0 && b.Over == 0
 	return above && altitude <= b.UpTo && b.Over < b.UpTo
+}
+
+// ParseBand reads what String writes; anything else is a units.ParseError.
+func ParseBand(s string) (Band, error) {
+	fault := units.ParseError{Quantity: "altitude band", Text: s, Reason: "expected such as 0 to 2,000 ft, above 2,000 ft to 4,000 ft or above 1,000 ft"}
+	low, high, bounded := strings.Cut(strings.TrimPrefix(s, "above "), " to ")
+	if !bounded && low == s {
+		return Band{}, fault
+	}
+	b := Band{UpTo: NoLimit}
+	var err error
+	if b.Over, err = units.ParseLength(strings.TrimSuffix(low, " ft") + " ft"); err != nil {
+		return Band{}, fault
+	}
+	if bounded {
+		if b.UpTo, err = units.ParseLength(high); err != nil {
+			return Band{}, fault
+		}
+	}
+	if b.String() != s {
+		return Band{}, fault
+	}
+	return b, nil
+}
+
+// MarshalText is String as bytes, empty for the zero Band; it never fails.
+func (b Band) MarshalText() ([]byte, error) {
+	if b == (Band{}) {
+		return []byte{}, nil
+	}
+	return []byte(b.String()), nil
+}
+
+// UnmarshalText is ParseBand, and the empty text is the zero Band; on an error the value stays as it was.
+func (b *Band) UnmarshalText(text []byte) error {
+	if len(text) == 0 {
+		*b = Band{}
+		return nil
+	}
+	read, err := ParseBand(string(text))
+	if err == nil {
+		*b = read
+	}
+	return err
 }
 
 // String is the band in feet, as it is read here: "0 to 2,000 ft", "above 2,000 ft to 4,000 ft", "above

@@ -14,7 +14,7 @@ import (
 func loads() map[process.Request][]process.Schedule {
 	rows := map[process.Request][]process.Schedule{}
 	for _, s := range process.Schedules() {
-		rows[s.Request(0)] = append(rows[s.Request(0)], s)
+		rows[s.Request()] = append(rows[s.Request()], s)
 	}
 	return rows
 }
@@ -74,7 +74,7 @@ func TestEveryBandEdge(t *testing.T) {
 // requirePressure looks the load up; a pressure of zero stands for a refusal of the altitude.
 func requirePressure(t *testing.T, load process.Request, altitude units.Length, want units.Pressure) {
 	t.Helper()
-	load.Altitude = altitude
+	load.Altitude = units.State(altitude)
 	s, err := process.Find(load)
 	if want == 0 {
 		var refusal process.NotPublishedError
@@ -96,12 +96,13 @@ func FuzzFind(f *testing.F) {
 	f.Fuzz(func(t *testing.T, product, pack, jar, gauge uint8, altitude int64) {
 		request := process.Request{
 			Product: process.Product(product % 5), Pack: process.Pack(pack % 5), Jar: process.Jar(jar % 8), Gauge: process.Gauge(gauge % 4),
-			Altitude: units.Length(altitude),
+			Altitude: units.State(units.Length(altitude)),
 		}
 		s, err := process.Find(request)
 		holding := 0
 		for _, row := range process.Schedules() {
-			if row.Request(request.Altitude) == request && row.Band.Contains(request.Altitude) && request.Altitude <= process.Ceiling {
+			row.Altitude = request.Altitude
+			if row.Request() == request && row.Band.Contains(request.Altitude.Value) && request.Altitude.Value <= process.Ceiling {
 				holding++
 			}
 		}
@@ -113,8 +114,8 @@ func FuzzFind(f *testing.F) {
 			return
 		}
 		require.Equal(t, 1, holding)
-		require.True(t, s.Band.Contains(request.Altitude))
-		require.Equal(t, request, s.Request(request.Altitude))
+		require.True(t, s.Band.Contains(request.Altitude.Value))
+		require.Equal(t, request, s.Request())
 	})
 }
 

@@ -9,7 +9,7 @@ import (
 )
 
 func BenchmarkFind(b *testing.B) {
-	request := process.Request{Product: process.Tuna, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Weighted, Altitude: 4_350 * units.Foot}
+	request := process.Request{Product: process.Tuna, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Weighted, Altitude: units.State(4_350 * units.Foot)}
 	b.ReportAllocs()
 	for i := 0; i < b.N; i++ {
 		if _, err := process.Find(request); err != nil {
@@ -19,7 +19,7 @@ func BenchmarkFind(b *testing.B) {
 }
 
 func BenchmarkFindRefusing(b *testing.B) {
-	request := process.Request{Product: process.Tuna, Pack: process.RawPack, Jar: process.Quart, Gauge: process.Weighted, Altitude: 4_350 * units.Foot}
+	request := process.Request{Product: process.Tuna, Pack: process.RawPack, Jar: process.Quart, Gauge: process.Weighted, Altitude: units.State(4_350 * units.Foot)}
 	b.ReportAllocs()
 	for i := 0; i < b.N; i++ {
 		if _, err := process.Find(request); err == nil {

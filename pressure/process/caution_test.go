@@ -9,13 +9,14 @@ import (
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/pressure/process"
 
+	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
 
 // What the guide says of a load is among its cautions with the place it is printed at; what older or unofficial pages say is not.
 func TestStatements(t *testing.T) {
 	printed.Table(t, "process/statements.csv").Each(t, func(t *testing.T, r printed.Row) {
-		q := process.Request{Altitude: feet(t, r, "alt_ft")}
+		q := process.Request{Altitude: units.State(feet(t, r, "alt_ft"))}
 		require.NoError(t, q.Product.UnmarshalText([]byte(r.Text("product"))))
 		require.NoError(t, q.Jar.UnmarshalText([]byte(r.Text("jar"))))
 		require.NoError(t, q.Gauge.UnmarshalText([]byte(r.Text("gauge"))))

@@ -3,8 +3,15 @@ package process
 import (
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
+
+// MarshalJSON writes the claim in the words that UnmarshalJSON reads.
+func (c Claim) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
+
+// UnmarshalJSON reads a claim strictly: what it does not name is not stated, and a name that is no field is refused.
+func (c *Claim) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
 // Claim is what a recipe states about its process. What it does not state stays zero: a Product, Pack, Jar or Gauge
 // that is not set, a figure not given. Claims are comparable.
@@ -25,7 +32,7 @@ type Claim struct {
 
 // request is the claim as a request, with zero for what is not stated.
 func (c Claim) request() Request {
-	return Request{Product: c.Product, Pack: c.Pack, Jar: c.Jar, Gauge: c.Gauge, Altitude: c.Altitude.Value}
+	return Request{Product: c.Product, Pack: c.Pack, Jar: c.Jar, Gauge: c.Gauge, Altitude: c.Altitude}
 }
 
 // check refuses a figure below zero; an altitude below zero is for the tables to refuse.
@@ -35,32 +42,39 @@ func (c Claim) check() error {
 		time units.Stated[time.Duration]
 	}{{"process time", c.Process}, {"vent time", c.Vent}, {"come-up time", c.ComeUp}} {
 		if t.time.Value < 0 {
-			return units.RangeError{What: t.what, Got: t.time.Value.String(), Low: "0 min"}
+			return units.RangeError{What: t.what, Got: units.Lasting(t.time.Value), Low: "0 min"}
 		}
 	}
 	switch {
 	case c.Pressure.Value < 0:
-		return units.RangeError{What: "pressure", Got: pounds(c.Pressure.Value), Low: "0 psi"}
+		return units.RangeError{What: "pressure", Got: c.Pressure.Value.String(), Low: "0 psi"}
 	case c.Headspace.Value < 0:
-		return units.RangeError{What: "headspace", Got: inches(c.Headspace.Value), Low: "0 in"}
+		return units.RangeError{What: "headspace", Got: c.Headspace.Value.String(), Low: "0 in"}
 	case c.Water.Value < 0:
-		return units.RangeError{What: "water", Got: quarts(c.Water.Value), Low: "0 qt"}
+		return units.RangeError{What: "water", Got: c.Water.Value.String(), Low: "0 qt"}
 	}
 	return nil
 }
 
-// candidates are the official processes that the claim may mean: those that agree with every part it states.
-func (c Claim) candidates() ([]Schedule, *NotPublishedError) {
-	rows, refusal := narrow(c.request(), true)
+// mostRows is room for every printed row.
+const mostRows = 32
+
+// candidates appends to fitting the official processes that the claim may mean: those that agree with every part it
+// states.
+func (c Claim) candidates(fitting []Schedule) ([]Schedule, *NotPublishedError) {
+	rows, refusal := narrow(make([]*row, 0, mostRows), c.request(), true)
 	if refusal != nil {
 		return nil, refusal
 	}
-	var fitting []Schedule
 	for _, line := range rows {
-		for _, cell := range line.settings {
-			if !c.Altitude.Given || cell.band.Contains(c.Altitude.Value) && c.Altitude.Value <= Ceiling {
-				fitting = append(fitting, line.schedule(cell))
+		if c.Altitude.Given {
+			if cell := line.at(c.Altitude.Value); cell != nil {
+				fitting = append(fitting, line.schedule(cell, c.Altitude))
 			}
+			continue
+		}
+		for i := range line.settings {
+			fitting = append(fitting, line.schedule(&line.settings[i], c.Altitude))
 		}
 	}
 	if len(fitting) == 0 {

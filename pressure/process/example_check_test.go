@@ -23,14 +23,14 @@ func ExampleCheck() {
 	}
 	fmt.Println(a.Verdict)
 	for _, f := range a.Findings {
-		fmt.Println(f)
+		fmt.Println(f.Text(units.US))
 	}
 	fmt.Println(a.Findings[1].Citation)
 	// Output:
-	// falls short
+	// not met
 	// pressure: 11 psi stated, 13 psi published, short by 2 psi
 	// process time: 100 min stated, 110 min published, short by 10 min (100 min for half-pints of smoked fish is in circulation; no tested source has it)
-	// vent time: not stated, 10 min published
+	// vent time: missing, 10 min published
 	// USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015), Smoked Fish, pp. 5-13 and 5-14: half-pints take the time of the pint (read)
 }
 
@@ -44,36 +44,22 @@ func ExampleCheck_open() {
 	})
 	fmt.Println(a.Verdict, err, a.Governing == process.Schedule{})
 	for _, f := range a.Findings {
-		fmt.Println(f)
+		fmt.Println(f.Text(units.US))
 	}
 	// Output:
-	// falls short <nil> true
+	// not met <nil> true
 	// process time: 90 min stated, 100 min published, short by 10 min
-	// altitude: not stated
+	// altitude: missing
 }
 
-func ExampleAssessment_Cautions() {
+// What is not published is a verdict, and says what is.
+func ExampleAssessment() {
 	a, err := process.Check(process.Claim{Product: process.Fish, Jar: process.PintAndHalf})
 	fmt.Println(a.Verdict, err)
 	fmt.Println(a.Refusal)
-	fmt.Println(a.Cautions()[0].Text)
+	fmt.Println(a.Cautions[0].ID)
 	// Output:
 	// not published <nil>
 	// no process is published for fish in 1½ pint jars; its tables are for jars: half-pint, 12 oz, pint and quart
-	// Only the figures of the process were compared, not what is in the jar or how it was filled. A recipe that is not a tested one stays so.
-}
-
-func ExampleFinding() {
-	fmt.Println(process.Finding{What: "process time", Kind: process.Short, Stated: "90 min", Published: "100 min", Difference: "10 min"})
-	// Output: process time: 90 min stated, 100 min published, short by 10 min
-}
-
-func ExampleVerdict() {
-	fmt.Println(process.Meets, process.FallsShort, process.Verdict(0))
-	// Output: meets falls short no verdict
-}
-
-func ExampleKind() {
-	fmt.Println(process.Short, process.NotStated, process.Kind(0))
-	// Output: short not stated no finding
+	// process.figures-only
 }

@@ -11,7 +11,7 @@ import (
 // Raw trout in pints, dial gauge, at 4,350 ft: USDA Complete Guide, Guide 5, rev. 2015, p. 5-10.
 func ExampleFind() {
 	s, err := process.Find(process.Request{
-		Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: 4_350 * units.Foot,
+		Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: units.State(4_350 * units.Foot),
 	})
 	if err != nil {
 		fmt.Println(err)
@@ -26,7 +26,7 @@ func ExampleFind() {
 
 func ExampleNotPublishedError() {
 	_, err := process.Find(process.Request{
-		Product: process.SmokedFish, Pack: process.AsSmoked, Jar: process.Quart, Gauge: process.Dial, Altitude: 4_350 * units.Foot,
+		Product: process.SmokedFish, Pack: process.AsSmoked, Jar: process.Quart, Gauge: process.Dial, Altitude: units.State(4_350 * units.Foot),
 	})
 	fmt.Println(err)
 	var refusal process.NotPublishedError
@@ -42,7 +42,7 @@ func ExampleMissing() {
 }
 
 func ExampleFindExtension() {
-	request := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: 9_000 * units.Foot}
+	request := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: units.State(9_000 * units.Foot)}
 	_, err := process.Find(request)
 	fmt.Println(err)
 	s, err := process.FindExtension(request)
@@ -60,7 +60,7 @@ func ExampleFindExtension() {
 
 func ExampleRequest() {
 	fmt.Println(process.Request{
-		Product: process.Fish, Pack: process.RawPack, Jar: process.HalfPint, Gauge: process.Weighted, Altitude: 1_325_880 * units.Millimetre,
+		Product: process.Fish, Pack: process.RawPack, Jar: process.HalfPint, Gauge: process.Weighted, Altitude: units.State(1_325_880 * units.Millimetre),
 	})
 	// Output: raw fish in half-pint jars, weighted gauge, at 4,350 ft
 }

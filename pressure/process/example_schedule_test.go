@@ -9,15 +9,17 @@ import (
 )
 
 func ExampleSchedule_Request() {
-	s := process.Schedules()[0]
-	fmt.Println(s.Request(500 * units.Foot))
-	// Output: raw fish in pint jars, dial gauge, at 500 ft
+	s, err := process.Find(process.Request{
+		Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: units.State(500 * units.Foot),
+	})
+	fmt.Println(s.Request(), err)
+	// Output: raw fish in pint jars, dial gauge, at 500 ft <nil>
 }
 
 func ExampleSchedule_Unverified() {
 	request := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial}
 	for _, altitude := range []units.Length{7_500 * units.Foot, 8_500 * units.Foot} {
-		request.Altitude = altitude
+		request.Altitude = units.State(altitude)
 		s, err := process.Find(request)
 		if err != nil {
 			s, err = process.FindExtension(request)
@@ -32,7 +34,7 @@ func ExampleSchedule_Unverified() {
 // Smoked fish: USDA Complete Guide, Guide 5, rev. 2015, p. 5-13.
 func ExampleSchedule_Cautions() {
 	s, err := process.Find(process.Request{
-		Product: process.SmokedFish, Pack: process.AsSmoked, Jar: process.Pint, Gauge: process.Weighted, Altitude: 4_350 * units.Foot,
+		Product: process.SmokedFish, Pack: process.AsSmoked, Jar: process.Pint, Gauge: process.Weighted, Altitude: units.State(4_350 * units.Foot),
 	})
 	if err != nil {
 		fmt.Println(err)
@@ -50,7 +52,7 @@ func ExampleSchedule_Cautions() {
 // At the top of its band a published setting may give less than 240 °F. That is the table's own margin, not a fault to correct.
 func ExampleSchedule_Margin() {
 	s, err := process.Find(process.Request{
-		Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: 2_000 * units.Foot,
+		Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: units.State(2_000 * units.Foot),
 	})
 	if err != nil {
 		fmt.Println(err)
@@ -88,7 +90,7 @@ func ExampleProduct() {
 	text, err := process.Tuna.MarshalText()
 	var p process.Product
 	fmt.Println(string(text), err, p.UnmarshalText(text), p, process.Product(0))
-	// Output: tuna <nil> <nil> tuna unset product
+	// Output: tuna <nil> <nil> tuna not stated
 }
 
 func ExampleParsePack() {
@@ -101,7 +103,7 @@ func ExamplePack() {
 	text, err := process.AsSmoked.MarshalText()
 	var p process.Pack
 	fmt.Println(string(text), err, p.UnmarshalText(text), p, process.Pack(0))
-	// Output: as smoked <nil> <nil> as smoked unset pack
+	// Output: as smoked <nil> <nil> as smoked not stated
 }
 
 func ExampleParseJar() {
@@ -111,14 +113,14 @@ func ExampleParseJar() {
 	fmt.Println(err)
 	// Output:
 	// 1½ pint <nil>
-	// cannot read "500 mL" as a jar: expected half-pint, 12 oz, pint, 1½ pint, quart or half-gallon
+	// unknown jar "500 mL": expected half-pint, 12 oz, pint, 1½ pint, quart or half-gallon
 }
 
 func ExampleJar() {
 	text, err := process.HalfPint.MarshalText()
 	var j process.Jar
 	fmt.Println(string(text), err, j.UnmarshalText(text), j, process.Jar(0))
-	// Output: half-pint <nil> <nil> half-pint unset jar
+	// Output: half-pint <nil> <nil> half-pint not stated
 }
 
 func ExampleJar_Volume() {
@@ -136,5 +138,5 @@ func ExampleGauge() {
 	text, err := process.Dial.MarshalText()
 	var g process.Gauge
 	fmt.Println(string(text), err, g.UnmarshalText(text), g, process.Gauge(0))
-	// Output: dial <nil> <nil> dial unset gauge
+	// Output: dial <nil> <nil> dial not stated
 }

@@ -14,19 +14,18 @@ const (
 	Weighted
 )
 
-var gaugeNames = word.List{What: "gauge", Words: []string{"unset gauge", "dial", "weighted"}}
+var gauges = word.List[Gauge]{What: "gauge", Words: []string{"dial", "weighted"}}
 
 // ParseGauge reads "dial" or "weighted", in capitals or not; anything else is a units.ParseError.
 func ParseGauge(s string) (Gauge, error) {
-	v, err := gaugeNames.Parse(s)
-	return Gauge(v), err
+	return gauges.Parse(s)
 }
 
-// String is the word that ParseGauge reads; "unset gauge" when it is not set.
-func (g Gauge) String() string { return gaugeNames.Of(uint8(g)) }
+// String is the word that ParseGauge reads; "not stated" when it is not set.
+func (g Gauge) String() string { return gauges.Of(g) }
 
 // MarshalText is String as bytes, empty when the gauge is not set; an unknown one is an error.
-func (g Gauge) MarshalText() ([]byte, error) { return gaugeNames.Marshal(uint8(g)) }
+func (g Gauge) MarshalText() ([]byte, error) { return gauges.Marshal(g) }
 
 // UnmarshalText is ParseGauge, and the empty text is a gauge that is not set.
-func (g *Gauge) UnmarshalText(text []byte) error { return gaugeNames.Unmarshal(text, (*uint8)(g)) }
+func (g *Gauge) UnmarshalText(text []byte) error { return gauges.Unmarshal(text, g) }

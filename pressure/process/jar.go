@@ -19,14 +19,14 @@ const (
 	HalfGallon // no process is published for fish
 )
 
-var jarNames = word.List{
+var jars = word.List[Jar]{
 	What:  "jar",
-	Words: []string{"unset jar", "half-pint", "12 oz", "pint", "1½ pint", "quart", "half-gallon"},
-	Also: map[string]uint8{
-		"half pint": uint8(HalfPint), "1/2 pint": uint8(HalfPint), "1/2-pint": uint8(HalfPint), "½ pint": uint8(HalfPint), "8 oz": uint8(HalfPint),
-		"12-oz": uint8(TwelveOunce), "12-ounce": uint8(TwelveOunce), "12 ounce": uint8(TwelveOunce),
-		"1-1/2 pint": uint8(PintAndHalf), "1 1/2 pint": uint8(PintAndHalf),
-		"half gallon": uint8(HalfGallon),
+	Words: []string{"half-pint", "12 oz", "pint", "1½ pint", "quart", "half-gallon"},
+	Also: map[string]Jar{
+		"half pint": HalfPint, "1/2 pint": HalfPint, "1/2-pint": HalfPint, "½ pint": HalfPint, "8 oz": HalfPint,
+		"12-oz": TwelveOunce, "12-ounce": TwelveOunce, "12 ounce": TwelveOunce,
+		"1-1/2 pint": PintAndHalf, "1 1/2 pint": PintAndHalf,
+		"half gallon": HalfGallon,
 	},
 }
 
@@ -43,8 +43,7 @@ var jarVolumes = [...]units.Volume{
 // "1/2 pint", "12-ounce", "1-1/2 pint"; anything else is a units.ParseError. A volume in millilitres is
 // no jar size: the tables are for these jars.
 func ParseJar(s string) (Jar, error) {
-	v, err := jarNames.Parse(s)
-	return Jar(v), err
+	return jars.Parse(s)
 }
 
 // Volume is the nominal volume of the jar, exact, and zero when the jar is not set or unknown. It is the
@@ -56,11 +55,11 @@ func (j Jar) Volume() units.Volume {
 	return 0
 }
 
-// String is the word that ParseJar reads; "unset jar" when it is not set.
-func (j Jar) String() string { return jarNames.Of(uint8(j)) }
+// String is the word that ParseJar reads; "not stated" when it is not set.
+func (j Jar) String() string { return jars.Of(j) }
 
 // MarshalText is String as bytes, empty when the jar is not set; an unknown one is an error.
-func (j Jar) MarshalText() ([]byte, error) { return jarNames.Marshal(uint8(j)) }
+func (j Jar) MarshalText() ([]byte, error) { return jars.Marshal(j) }
 
 // UnmarshalText is ParseJar, and the empty text is a jar that is not set.
-func (j *Jar) UnmarshalText(text []byte) error { return jarNames.Unmarshal(text, (*uint8)(j)) }
+func (j *Jar) UnmarshalText(text []byte) error { return jars.Unmarshal(text, j) }

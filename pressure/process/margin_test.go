@@ -26,11 +26,11 @@ func TestMargins(t *testing.T) {
 			continue
 		}
 		judged++
-		q := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: gauges[rule], Altitude: feet(t, r, "alt_ft")}
+		q := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: gauges[rule], Altitude: units.State(feet(t, r, "alt_ft"))}
 		s, err := find[rule](q)
 		require.NoError(t, err)
 		require.Equal(t, psi(t, r, "gauge_psi"), s.Pressure)
-		air, err := pressure.AirAt(q.Altitude)
+		air, err := pressure.AirAt(q.Altitude.Value)
 		require.NoError(t, err)
 		m, err := s.Margin(air)
 		require.NoError(t, err)
@@ -49,7 +49,7 @@ func TestMargins(t *testing.T) {
 }
 
 func TestMarginNeedsAir(t *testing.T) {
-	s, err := process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial})
+	s, err := process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: units.State(units.Length(0))})
 	require.NoError(t, err)
 	m, err := s.Margin(pressure.Air{})
 	require.ErrorIs(t, err, units.ErrRange)

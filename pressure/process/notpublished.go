@@ -1,11 +1,16 @@
 package process
 
 import (
+	"errors"
+
 	"example.org/lakelarder/internal/word"
-	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/verdict"
 )
 
-// Missing is the part of a request for which nothing is published. The zero Missing is none.
+// ErrNotPublished is what errors.Is finds in every NotPublishedError.
+var ErrNotPublished = errors.New("no process is published")
+
+// Missing is the part of a request for which nothing is published. The zero Missing is not stated.
 type Missing uint8
 
 // The parts of a request, in the order in which the tables are read.
@@ -17,17 +22,32 @@ const (
 	MissingAltitude
 )
 
-var missingNames = word.List{What: "missing", Words: []string{"nothing", "product", "pack", "jar", "gauge", "altitude"}}
+var missings = word.List[Missing]{What: "part of a request", Words: []string{"product", "pack", "jar", "gauge", "altitude"}}
+
+// ParseMissing reads the word that String writes, in capitals or not; anything else is a units.UnknownError.
+func ParseMissing(s string) (Missing, error) { return missings.Parse(s) }
 
 // String is the part in one word: "jar".
-func (m Missing) String() string { return missingNames.Of(uint8(m)) }
+func (m Missing) String() string { return missings.Of(m) }
 
-// NotPublishedError says that nobody has published a process for the request. The numbers may all be
-// fine: it never wraps a units.RangeError. Missing is the first part of the request, in the order product,
-// pack, jar, gauge, altitude, that the tables do not have; Stated is what they do have there, in words.
-// It offers no other row: the nearest jar or the next band is not an answer.
+// MarshalText is String as bytes, empty when it is not set; an unknown one is a units.UnknownError.
+func (m Missing) MarshalText() ([]byte, error) { return missings.Marshal(m) }
+
+// UnmarshalText is ParseMissing, and the empty text is one that is not set.
+func (m *Missing) UnmarshalText(text []byte) error { return missings.Unmarshal(text, m) }
+
+// rule is the rule of a finding about the part.
+func (m Missing) rule() verdict.Rule {
+	return [...]verdict.Rule{MissingProduct: RuleProduct, MissingPack: RulePack, MissingJar: RuleJar, MissingGauge: RuleGauge,
+		MissingAltitude: RuleAltitude}[m]
+}
+
+// NotPublishedError says that no process is published for the request. The numbers may all be fine: it never wraps a
+// units.RangeError. Missing is the first part of the request, in the order product, pack, jar, gauge, altitude, that the
+// tables do not have; Stated is what they do have there, in words. It offers no other row: the nearest jar or the next
+// band is not an answer.
 type NotPublishedError struct {
-	Request Request
+	Request Request `wire:"partial"`
 	Missing Missing
 	Stated  string
 }
@@ -37,14 +57,17 @@ func (e NotPublishedError) Error() string {
 	return "no process is published for " + e.refused() + "; " + e.Stated
 }
 
+// Is reports whether target is ErrNotPublished.
+func (e NotPublishedError) Is(target error) bool { return target == ErrNotPublished }
+
 // refused is the request up to the part that is missing.
 func (e NotPublishedError) refused() string {
 	r := e.Request
 	switch e.Missing {
 	case MissingProduct:
-		return r.Product.String()
+		return productWords(r.Product)
 	case MissingPack:
-		return r.Product.String() + " in a pack given as " + r.Pack.String()
+		return productWords(r.Product) + " in the pack " + r.Pack.String()
 	case MissingJar:
 		return load(r.Product, r.Pack, r.Jar)
 	case MissingGauge:
@@ -53,79 +76,76 @@ func (e NotPublishedError) refused() string {
 	return r.String()
 }
 
-// part is one part of a request against the rows: what is asked for, what a row has, and how a refusal
-// begins to say what there is.
-type part struct {
-	missing Missing
-	asked   uint8
-	names   word.List
-	of      func(*row) uint8
-	stated  string
-}
-
-func parts(r Request) [4]part {
-	return [...]part{
-		{MissingProduct, uint8(r.Product), productNames, func(l *row) uint8 { return uint8(l.product) }, "there are tables for "},
-		{MissingPack, uint8(r.Pack), packNames, func(l *row) uint8 { return uint8(l.pack) }, "its tables are for packs: "},
-		{MissingJar, uint8(r.Jar), jarNames, func(l *row) uint8 { return uint8(l.jar) }, "its tables are for jars: "},
-		{MissingGauge, uint8(r.Gauge), gaugeNames, func(l *row) uint8 { return uint8(l.gauge) }, "its tables are for gauges: "},
+// asked is what the request has for the part, as a number; zero is not stated.
+func (m Missing) asked(r Request) uint8 {
+	switch m {
+	case MissingProduct:
+		return uint8(r.Product)
+	case MissingPack:
+		return uint8(r.Pack)
+	case MissingJar:
+		return uint8(r.Jar)
 	}
+	return uint8(r.Gauge)
 }
 
-// narrow returns the rows for a request, or the part of it that no row has. With partly, a part that is not set
-// matches every row.
-func narrow(r Request, partly bool) ([]*row, *NotPublishedError) {
-	var rows []*row
+// of is what a row has for the part.
+func (m Missing) of(l *row) uint8 {
+	return m.asked(Request{Product: l.product, Pack: l.pack, Jar: l.jar, Gauge: l.gauge})
+}
+
+// words are the words of the part, and how a refusal begins to say what there is.
+func (m Missing) words() (names []string, stated string) {
+	switch m {
+	case MissingProduct:
+		return products.Words, "there are tables for "
+	case MissingPack:
+		return packs.Words, "its tables are for packs: "
+	case MissingJar:
+		return jars.Words, "its tables are for jars: "
+	}
+	return gauges.Words, "its tables are for gauges: "
+}
+
+// narrow appends the rows for a request to rows, or returns the part of it that no row has. With partly, a part that is
+// not set matches every row.
+func narrow(rows []*row, r Request, partly bool) ([]*row, *NotPublishedError) {
 	for _, table := range tables {
 		for i := range table {
 			rows = append(rows, &table[i])
 		}
 	}
-	for _, p := range parts(r) {
-		if partly && p.asked == 0 {
+	for m := MissingProduct; m <= MissingGauge; m++ {
+		asked := m.asked(r)
+		if partly && asked == 0 {
 			continue
 		}
-		var kept []*row
-		for _, line := range rows {
-			if p.of(line) == p.asked {
-				kept = append(kept, line)
+		kept := 0
+		for i, line := range rows {
+			if m.of(line) == asked { // the others go behind, for the refusal
+				rows[kept], rows[i] = rows[i], rows[kept]
+				kept++
 			}
 		}
-		if len(kept) == 0 {
-			return nil, &NotPublishedError{Request: r, Missing: p.missing, Stated: p.stated + p.words(rows)}
+		if kept == 0 {
+			return nil, &NotPublishedError{Request: r, Missing: m, Stated: m.stated(rows)}
 		}
-		rows = kept
+		rows = rows[:kept]
 	}
 	return rows, nil
 }
 
-// words are the words that the rows have for the part, each once and in its own order.
-func (p part) words(rows []*row) string {
+// stated says what the rows have for the part, each word once and in its own order.
+func (m Missing) stated(rows []*row) string {
+	names, begin := m.words()
 	var words []string
-	for v := uint8(1); p.names.Known(v); v++ {
+	for i, name := range names {
 		for _, line := range rows {
-			if p.of(line) == v {
-				words = append(words, p.names.Of(v))
+			if int(m.of(line)) == i+1 {
+				words = append(words, name)
 				break
 			}
 		}
 	}
-	return word.Series(words, "and")
+	return begin + word.Series(words, "and")
 }
-
-// noBand is the refusal of an altitude that no band of the row holds.
-func noBand(r Request) NotPublishedError {
-	e := NotPublishedError{Request: r, Missing: MissingAltitude}
-	switch {
-	case r.Altitude < 0:
-		e.Stated = "the tables start at 0 ft"
-	case r.Gauge == Dial:
-		e.Stated = "the dial-gauge tables end at " + height(lastDial)
-	default:
-		e.Stated = "nothing is looked up above " + height(Ceiling)
-	}
-	return e
-}
-
-// lastDial is where the dial-gauge tables end.
-const lastDial = 8_000 * units.Foot

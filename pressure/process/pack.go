@@ -16,23 +16,22 @@ const (
 	AsSmoked
 )
 
-var packNames = word.List{
+var packs = word.List[Pack]{
 	What:  "pack",
-	Words: []string{"unset pack", "raw", "precooked", "as smoked"},
+	Words: []string{"raw", "precooked", "as smoked"},
 }
 
 // ParsePack reads "raw", "precooked" or "as smoked", in capitals or not; anything else is a
 // units.ParseError.
 func ParsePack(s string) (Pack, error) {
-	v, err := packNames.Parse(s)
-	return Pack(v), err
+	return packs.Parse(s)
 }
 
-// String is the word that ParsePack reads; "unset pack" when it is not set.
-func (p Pack) String() string { return packNames.Of(uint8(p)) }
+// String is the word that ParsePack reads; "not stated" when it is not set.
+func (p Pack) String() string { return packs.Of(p) }
 
 // MarshalText is String as bytes, empty when the pack is not set; an unknown one is an error.
-func (p Pack) MarshalText() ([]byte, error) { return packNames.Marshal(uint8(p)) }
+func (p Pack) MarshalText() ([]byte, error) { return packs.Marshal(p) }
 
 // UnmarshalText is ParsePack, and the empty text is a pack that is not set.
-func (p *Pack) UnmarshalText(text []byte) error { return packNames.Unmarshal(text, (*uint8)(p)) }
+func (p *Pack) UnmarshalText(text []byte) error { return packs.Unmarshal(text, p) }

@@ -18,22 +18,21 @@ const (
 	Tuna
 )
 
-var productNames = word.List{What: "product", Words: []string{"unset product", "fish", "smoked fish", "tuna"}}
+var products = word.List[Product]{What: "product", Words: []string{"fish", "smoked fish", "tuna"}}
 
 // ParseProduct reads "fish", "smoked fish" or "tuna", in capitals or not; anything else is a
 // units.ParseError.
 func ParseProduct(s string) (Product, error) {
-	v, err := productNames.Parse(s)
-	return Product(v), err
+	return products.Parse(s)
 }
 
-// String is the word that ParseProduct reads; "unset product" when it is not set.
-func (p Product) String() string { return productNames.Of(uint8(p)) }
+// String is the word that ParseProduct reads; "not stated" when it is not set.
+func (p Product) String() string { return products.Of(p) }
 
 // MarshalText is String as bytes, empty when the product is not set; an unknown one is an error.
-func (p Product) MarshalText() ([]byte, error) { return productNames.Marshal(uint8(p)) }
+func (p Product) MarshalText() ([]byte, error) { return products.Marshal(p) }
 
 // UnmarshalText is ParseProduct, and the empty text is a product that is not set.
 func (p *Product) UnmarshalText(text []byte) error {
-	return productNames.Unmarshal(text, (*uint8)(p))
+	return products.Unmarshal(text, p)
 }

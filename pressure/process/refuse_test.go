@@ -16,9 +16,9 @@ import (
 func TestRefusals(t *testing.T) {
 	printed.Table(t, "process/refused.csv").Each(t, func(t *testing.T, r printed.Row) {
 		q := request(t, r)
-		var err error
-		q.Altitude, err = units.ParseLength(r.Text("altitude"))
+		altitude, err := units.ParseLength(r.Text("altitude"))
 		require.NoError(t, err)
+		q.Altitude = units.State(altitude)
 		s, err := process.Find(q)
 		var refusal process.NotPublishedError
 		require.ErrorAs(t, err, &refusal)
@@ -26,6 +26,7 @@ func TestRefusals(t *testing.T) {
 		require.Equal(t, q, refusal.Request)
 		require.Equal(t, process.Schedule{}, s)
 		require.NotErrorIs(t, err, units.ErrRange)
+		require.ErrorIs(t, err, process.ErrNotPublished)
 		require.True(t, strings.HasPrefix(err.Error(), "no process is published for "), err.Error())
 		require.NotContains(t, err.Error(), "psi")
 		require.NotContains(t, err.Error(), "min")
@@ -34,7 +35,7 @@ func TestRefusals(t *testing.T) {
 		_, err = process.FindExtension(q)
 		if refusal.Missing != process.MissingAltitude {
 			require.Equal(t, refusal, err)
-		} else if q.Gauge == process.Weighted || q.Altitude < 0 || q.Altitude > process.Ceiling {
+		} else if q.Gauge == process.Weighted || altitude < 0 || altitude > process.Ceiling {
 			require.ErrorAs(t, err, new(process.NotPublishedError))
 		}
 	})
@@ -42,18 +43,18 @@ func TestRefusals(t *testing.T) {
 
 // The message names what ran out and what the tables have there, without offering it as an answer.
 func TestRefusalMessages(t *testing.T) {
-	whole := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial}
+	whole := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: units.State(units.Length(0))}
 	for message, change := range map[string]func(*process.Request){
-		"unset product; there are tables for fish, smoked fish and tuna":                          func(q *process.Request) { q.Product = 0 },
-		"fish in a pack given as precooked; its tables are for packs: raw":                        func(q *process.Request) { q.Pack = process.Precooked },
-		"raw fish in half-gallon jars; its tables are for jars: half-pint, 12 oz, pint and quart": func(q *process.Request) { q.Jar = process.HalfGallon },
-		"raw fish in unset jar; its tables are for jars: half-pint, 12 oz, pint and quart":        func(q *process.Request) { q.Jar = 0 },
-		"raw fish in pint jars with unset gauge; its tables are for gauges: dial and weighted":    func(q *process.Request) { q.Gauge = 0 },
-		"raw fish in pint jars with gauge(7); its tables are for gauges: dial and weighted":       func(q *process.Request) { q.Gauge = 7 },
-		"raw fish in pint jars, dial gauge, at -1 ft; the tables start at 0 ft":                   func(q *process.Request) { q.Altitude = -units.Foot },
-		"raw fish in pint jars, dial gauge, at 8,001 ft; the dial-gauge tables end at 8,000 ft":   func(q *process.Request) { q.Altitude = 8_001 * units.Foot },
+		"a product that is not stated; there are tables for fish, smoked fish and tuna":                            func(q *process.Request) { q.Product = 0 },
+		"fish in the pack precooked; its tables are for packs: raw":                                                func(q *process.Request) { q.Pack = process.Precooked },
+		"raw fish in half-gallon jars; its tables are for jars: half-pint, 12 oz, pint and quart":                  func(q *process.Request) { q.Jar = process.HalfGallon },
+		"raw fish in jars of a size that is not stated; its tables are for jars: half-pint, 12 oz, pint and quart": func(q *process.Request) { q.Jar = 0 },
+		"raw fish in pint jars with a gauge that is not stated; its tables are for gauges: dial and weighted":      func(q *process.Request) { q.Gauge = 0 },
+		"raw fish in pint jars with gauge(7); its tables are for gauges: dial and weighted":                        func(q *process.Request) { q.Gauge = 7 },
+		"raw fish in pint jars, dial gauge, at -1 ft; the tables start at 0 ft":                                    func(q *process.Request) { q.Altitude = units.State(-units.Foot) },
+		"raw fish in pint jars, dial gauge, at 8,001 ft; the dial-gauge tables end at 8,000 ft":                    func(q *process.Request) { q.Altitude = units.State(8_001 * units.Foot) },
 		"raw fish in pint jars, weighted gauge, at 10,001 ft; nothing is looked up above 10,000 ft": func(q *process.Request) {
-			q.Gauge, q.Altitude = process.Weighted, 10_001*units.Foot
+			q.Gauge, q.Altitude = process.Weighted, units.State(10_001*units.Foot)
 		},
 	} {
 		q := whole
@@ -75,7 +76,7 @@ func TestNothingElseIsFound(t *testing.T) {
 		for pack := process.Pack(0); pack < 6; pack++ {
 			for jar := process.Jar(0); jar < 9; jar++ {
 				for gauge := process.Gauge(0); gauge < 5; gauge++ {
-					s, err := process.Find(process.Request{Product: product, Pack: pack, Jar: jar, Gauge: gauge, Altitude: 500 * units.Foot})
+					s, err := process.Find(process.Request{Product: product, Pack: pack, Jar: jar, Gauge: gauge, Altitude: units.State(500 * units.Foot)})
 					if err != nil {
 						require.ErrorAs(t, err, new(process.NotPublishedError))
 						refused++
@@ -101,7 +102,7 @@ func TestExtension(t *testing.T) {
 			{-1, false}, {0, false}, {4_350 * units.Foot, false}, {8_000 * units.Foot, false}, {8_000*units.Foot + 1, true}, {8_001 * units.Foot, true},
 			{9_000 * units.Foot, true}, {10_000 * units.Foot, true}, {3_048 * units.Metre, true}, {10_000*units.Foot + 1, false}, {12_000 * units.Foot, false},
 		} {
-			load.Altitude = at.altitude
+			load.Altitude = units.State(at.altitude)
 			s, err := process.FindExtension(load)
 			if load.Gauge == process.Dial && at.in {
 				require.NoError(t, err)
@@ -117,7 +118,7 @@ func TestExtension(t *testing.T) {
 	for _, s := range process.Schedules() {
 		require.False(t, s.Extension)
 	}
-	_, err := process.FindExtension(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.PintAndHalf, Gauge: process.Dial, Altitude: 9_000 * units.Foot})
+	_, err := process.FindExtension(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.PintAndHalf, Gauge: process.Dial, Altitude: units.State(9_000 * units.Foot)})
 	var refusal process.NotPublishedError
 	require.ErrorAs(t, err, &refusal)
 	require.Equal(t, process.MissingJar, refusal.Missing)

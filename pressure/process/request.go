@@ -1,35 +1,62 @@
 package process
 
-import "example.org/lakelarder/units"
+import (
+	"example.org/lakelarder/internal/wire"
+	"example.org/lakelarder/units"
+)
 
-// Request is what a process is looked up by. All of it must be set; an Altitude of zero is sea level.
+// Request is what a process is looked up by. All of it must be stated: an altitude of 0 ft is sea level, and an altitude
+// that is not stated is refused.
 type Request struct {
-	Product  Product
-	Pack     Pack
-	Jar      Jar
-	Gauge    Gauge
-	Altitude units.Length // of the kitchen, not of the water
+	Product  Product                    `wire:"required"`
+	Pack     Pack                       `wire:"required"`
+	Jar      Jar                        `wire:"required"`
+	Gauge    Gauge                      `wire:"required"`
+	Altitude units.Stated[units.Length] `wire:"required"` // of the stove that the canner stands on
 }
+
+// MarshalJSON writes the request in the words that UnmarshalJSON reads.
+func (r Request) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads a request strictly: every part, in the words of its type, nothing else.
+func (r *Request) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
 // String is the request in one line: "raw fish in pint jars, dial gauge, at 4,350 ft".
 func (r Request) String() string {
-	return load(r.Product, r.Pack, r.Jar) + ", " + gaugeWords(r.Gauge) + ", at " + height(r.Altitude)
+	s := load(r.Product, r.Pack, r.Jar) + ", " + gaugeWords(r.Gauge)
+	if !r.Altitude.Given {
+		return s + ", altitude not stated"
+	}
+	return s + ", at " + height(r.Altitude.Value)
 }
 
 // load is what stands in the canner, in words.
 func load(product Product, pack Pack, jar Jar) string {
-	s := product.String()
+	s := productWords(product)
 	if pack == RawPack || pack == Precooked {
 		s = pack.String() + " " + s
 	}
-	if !jarNames.Known(uint8(jar)) {
+	switch {
+	case jar == 0:
+		return s + " in jars of a size that is not stated"
+	case !jars.Known(jar):
 		return s + " in " + jar.String()
 	}
 	return s + " in " + jar.String() + " jars"
 }
 
+func productWords(p Product) string {
+	if p == 0 {
+		return "a product that is not stated"
+	}
+	return p.String()
+}
+
 func gaugeWords(g Gauge) string {
-	if !gaugeNames.Known(uint8(g)) {
+	switch {
+	case g == 0:
+		return "a gauge that is not stated"
+	case !gauges.Known(g):
 		return g.String()
 	}
 	return g.String() + " gauge"

@@ -3,19 +3,21 @@ package process
 import (
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
 
-// Schedule is one published process: what it is for, the altitudes it holds at, and its figures, each
-// with its citation. Find returns it, nothing builds it. Schedules are comparable; the zero Schedule is
-// no process.
+// Schedule is one published process: what it is for, the altitudes it holds at, and its figures, each with its citation.
+// Find returns it with the altitude that it was found for, nothing else builds it. Schedules are comparable; the zero
+// Schedule is no process.
 type Schedule struct {
-	Product Product
-	Pack    Pack
-	Jar     Jar
-	Gauge   Gauge
-	Band    Band
+	Product  Product
+	Pack     Pack
+	Jar      Jar
+	Gauge    Gauge
+	Altitude units.Stated[units.Length] // that it was found for, not given in Schedules
+	Band     Band
 
 	Pressure  units.Pressure // on the gauge, at least this during the whole process
 	Process   time.Duration  // at pressure, without a break
@@ -42,9 +44,27 @@ type Water struct {
 	Deep    units.Length
 }
 
-// Request is what finds this schedule at the given altitude.
-func (s Schedule) Request(altitude units.Length) Request {
-	return Request{Product: s.Product, Pack: s.Pack, Jar: s.Jar, Gauge: s.Gauge, Altitude: altitude}
+// MarshalJSON writes the schedule as an app shows it.
+func (s Schedule) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly. Only IsPublished says whether a schedule that was read is one
+// of the tables.
+func (s *Schedule) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
+
+// Request is what finds this schedule.
+func (s Schedule) Request() Request {
+	return Request{Product: s.Product, Pack: s.Pack, Jar: s.Jar, Gauge: s.Gauge, Altitude: s.Altitude}
+}
+
+// IsPublished reports whether the schedule is, figure by figure, the one that Find or FindExtension returns for its
+// Request: one that was built or changed by hand is not.
+func (s Schedule) IsPublished() bool {
+	find := Find
+	if s.Extension {
+		find = FindExtension
+	}
+	found, err := find(s.Request())
+	return err == nil && found == s
 }
 
 // Unverified reports whether a figure of the schedule was not seen in print: one given from memory or
@@ -65,7 +85,8 @@ func Schedules() []Schedule {
 	for _, table := range tables {
 		for i := range table {
 			for _, cell := range table[i].settings {
-				all = append(all, table[i].schedule(cell))
+				cell := cell
+				all = append(all, table[i].schedule(&cell, units.Stated[units.Length]{}))
 			}
 		}
 	}
@@ -73,9 +94,9 @@ func Schedules() []Schedule {
 }
 
 // schedule is the row in one of its bands, with the procedure that belongs to its load.
-func (r *row) schedule(cell setting) Schedule {
+func (r *row) schedule(cell *setting, altitude units.Stated[units.Length]) Schedule {
 	s := Schedule{
-		Product: r.product, Pack: r.pack, Jar: r.jar, Gauge: r.gauge, Band: cell.band,
+		Product: r.product, Pack: r.pack, Jar: r.jar, Gauge: r.gauge, Altitude: altitude, Band: cell.band,
 		Pressure: cell.pressure, Process: r.process, Citation: r.citation,
 		Vent: ventTime, VentCitation: ventSource,
 		Headspace: headspace, HeadspaceCitation: packing(r.product, r.jar),

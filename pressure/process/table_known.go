@@ -5,21 +5,25 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/units/verdict"
 )
 
 // Figures in circulation that are not the published ones, kept so that a recipe that has them can be told where they are
 // from. None of them is ever a process.
 var (
 	olderPressure = cite.Caution{
-		Text:     "figure of an older rule, 10 lb at sea level and half a pound more for each 1,000 ft; the table has gone by bands since",
+		ID:       "process.older-pressure",
+		Text:     "Figure of an older rule, 10 lb at sea level and half a pound more for each 1,000 ft; the table has bands since.",
 		Citation: cite.Citation{Source: cite.UnofficialOldPressureRule, Where: "0 to 10,000 ft", Basis: cite.Read},
 	}
 	inventedBand = cite.Caution{
-		Text:     "a row of 10 lb for 1,000 to 2,500 ft is in circulation; it is in no tested table",
+		ID:       "process.invented-band",
+		Text:     "A row of 10 lb for 1,000 to 2,500 ft is in circulation; it is in no tested table.",
 		Citation: cite.Citation{Source: cite.UnofficialRecipePages, Where: "fish", Basis: cite.Read},
 	}
 	shorterSmoked = cite.Caution{
-		Text:     "100 min for half-pints of smoked fish is in circulation; no tested source has it",
+		ID:       "process.shorter-smoked",
+		Text:     "100 min for half-pints of smoked fish is in circulation; no tested source has it.",
 		Citation: cite.Citation{Source: cite.UnofficialRecipePages, Where: "hot smoked fillets", Basis: cite.Read},
 	}
 )
@@ -49,13 +53,16 @@ func knownTime(c Claim) cite.Caution {
 	return cite.Caution{}
 }
 
-// beyond says that an extension rule goes on where the official table ends, to one whose recipe goes on too.
-func beyond(c Claim) []Finding {
+// extended notes that an extension rule continues above the official table, for a recipe stated for such an altitude.
+func extended(c Claim) []verdict.Finding {
 	if c.Gauge != Dial || !extension.band.Contains(c.Altitude.Value) {
 		return nil
 	}
-	if _, refusal := narrow(c.request(), true); refusal != nil {
+	if _, refusal := narrow(nil, c.request(), true); refusal != nil {
 		return nil
 	}
-	return []Finding{{What: MissingAltitude.String(), Kind: Different, Stated: height(c.Altitude.Value), Known: extensionCaution}}
+	return []verdict.Finding{{
+		Rule: RuleAltitude, What: MissingAltitude.String(), Kind: verdict.Different, Verdict: verdict.NotPublished,
+		Stated: units.Exactly(c.Altitude.Value), Known: extensionCaution,
+	}}
 }

@@ -23,8 +23,8 @@ const (
 	Yersinia
 )
 
-var hazardNames = word.List{What: "hazard", Words: []string{
-	"no hazard", "Bacillus cereus", "Campylobacter jejuni", "Clostridium botulinum type A and proteolytic B, F",
+var hazardNames = word.List[Hazard]{What: "hazard", Words: []string{
+	"Bacillus cereus", "Campylobacter jejuni", "Clostridium botulinum type A and proteolytic B, F",
 	"Clostridium botulinum type E and non-proteolytic B, F", "Clostridium perfringens", "Escherichia coli", "Listeria monocytogenes",
 	"Salmonella", "Shigella", "Staphylococcus aureus", "Vibrio cholerae", "Vibrio parahaemolyticus", "Vibrio vulnificus",
 	"Yersinia enterocolitica",
@@ -40,17 +40,16 @@ func Hazards() []Hazard {
 }
 
 // ParseHazard reads the name that String writes, in capitals or not; anything else is a
-// units.ParseError that lists the names.
+// units.UnknownError that lists the names.
 func ParseHazard(s string) (Hazard, error) {
-	v, err := hazardNames.Parse(s)
-	return Hazard(v), err
+	return hazardNames.Parse(s)
 }
 
-// String is the name that ParseHazard reads; "no hazard" when it is not set.
-func (h Hazard) String() string { return hazardNames.Of(uint8(h)) }
+// String is the name that ParseHazard reads; "not stated" when it is not set.
+func (h Hazard) String() string { return hazardNames.Of(h) }
 
 // MarshalText is String as bytes, empty when the hazard is not set; an unknown one is an error.
-func (h Hazard) MarshalText() ([]byte, error) { return hazardNames.Marshal(uint8(h)) }
+func (h Hazard) MarshalText() ([]byte, error) { return hazardNames.Marshal(h) }
 
 // UnmarshalText is ParseHazard, and the empty text is a hazard that is not set.
-func (h *Hazard) UnmarshalText(text []byte) error { return hazardNames.Unmarshal(text, (*uint8)(h)) }
+func (h *Hazard) UnmarshalText(text []byte) error { return hazardNames.Unmarshal(text, h) }

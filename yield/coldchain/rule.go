@@ -21,22 +21,21 @@ const (
 	KitchenTwoHours
 )
 
-var ruleNames = word.List{What: "rule", Words: []string{
-	"no rule", "table A-2", "raw ready-to-eat", "raw ready-to-eat, older edition", "cooked ready-to-eat", "kitchen two hours",
+var ruleNames = word.List[Rule]{What: "rule", Words: []string{
+	"table A-2", "raw ready-to-eat", "raw ready-to-eat, older edition", "cooked ready-to-eat", "kitchen two hours",
 }}
 
 // ParseRule reads the name that String writes, in capitals or not; anything else is a
-// units.ParseError that lists the names.
+// units.UnknownError that lists the names.
 func ParseRule(s string) (Rule, error) {
-	v, err := ruleNames.Parse(s)
-	return Rule(v), err
+	return ruleNames.Parse(s)
 }
 
-// String is the name that ParseRule reads; "no rule" when it is not set.
-func (r Rule) String() string { return ruleNames.Of(uint8(r)) }
+// String is the name that ParseRule reads; "not stated" when it is not set.
+func (r Rule) String() string { return ruleNames.Of(r) }
 
 // MarshalText is String as bytes, empty when the rule is not set; an unknown one is an error.
-func (r Rule) MarshalText() ([]byte, error) { return ruleNames.Marshal(uint8(r)) }
+func (r Rule) MarshalText() ([]byte, error) { return ruleNames.Marshal(r) }
 
 // UnmarshalText is ParseRule, and the empty text is a rule that is not set.
-func (r *Rule) UnmarshalText(text []byte) error { return ruleNames.Unmarshal(text, (*uint8)(r)) }
+func (r *Rule) UnmarshalText(text []byte) error { return ruleNames.Unmarshal(text, r) }

@@ -107,7 +107,8 @@ func ExamplePiece_Between() {
 func ExampleParseShape() {
 	_, err := freezing.ParseShape("brick")
 	fmt.Println(err)
-	// Output: cannot read "brick" as a shape of what freezes: expected slab, cylinder or sphere
+	// Output:
+	// unknown shape of what freezes "brick": expected slab, cylinder or sphere
 }
 
 func ExampleShape() {

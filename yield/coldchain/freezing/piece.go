@@ -20,24 +20,23 @@ const (
 	Sphere
 )
 
-var freezingShapes = word.List{What: "shape of what freezes", Words: []string{"no shape", "slab", "cylinder", "sphere"}}
+var freezingShapes = word.List[Shape]{What: "shape of what freezes", Words: []string{"slab", "cylinder", "sphere"}}
 
-// ParseShape reads "slab", "cylinder" or "sphere", in capitals or not; anything else is a units.ParseError that lists
+// ParseShape reads "slab", "cylinder" or "sphere", in capitals or not; anything else is a units.UnknownError that lists
 // them.
 func ParseShape(s string) (Shape, error) {
-	v, err := freezingShapes.Parse(s)
-	return Shape(v), err
+	return freezingShapes.Parse(s)
 }
 
-// String is the name that ParseShape reads; "no shape" when it is not set.
-func (s Shape) String() string { return freezingShapes.Of(uint8(s)) }
+// String is the name that ParseShape reads; "not stated" when it is not set.
+func (s Shape) String() string { return freezingShapes.Of(s) }
 
 // MarshalText is String as bytes, empty when the shape is not set; an unknown one is an error.
-func (s Shape) MarshalText() ([]byte, error) { return freezingShapes.Marshal(uint8(s)) }
+func (s Shape) MarshalText() ([]byte, error) { return freezingShapes.Marshal(s) }
 
 // UnmarshalText is ParseShape, and the empty text is a shape that is not set.
 func (s *Shape) UnmarshalText(text []byte) error {
-	return freezingShapes.Unmarshal(text, (*uint8)(s))
+	return freezingShapes.Unmarshal(text, s)
 }
 
 // Piece is one piece put into the cold. Flesh.Freezing fills in its last five from a composition.

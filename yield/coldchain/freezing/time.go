@@ -133,7 +133,7 @@ func freezingCautions() []cite.Caution {
 }
 
 func (f Piece) check() error {
-	if !freezingShapes.Known(uint8(f.Shape)) {
+	if !freezingShapes.Known(f.Shape) {
 		return units.RangeError{What: "shape", Got: f.Shape.String(), Low: Slab.String(), High: Sphere.String()}
 	}
 	for _, err := range [...]error{

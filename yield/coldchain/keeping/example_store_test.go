@@ -73,9 +73,9 @@ func ExampleCheckStore() {
 		}
 	}
 	// Output:
-	// smoked fish at home false 7 °F <nil>
-	// smoked fish, and raw fish for smoking false 5 °F <nil>
-	// any food false 3 °F <nil>
+	// smoked fish at home false 7 F° <nil>
+	// smoked fish, and raw fish for smoking false 5 F° <nil>
+	// any food false 3 F° <nil>
 	// 168h0m0s becomes 48h0m0s Clostridium botulinum type E and non-proteolytic B, F
 	// 168h0m0s becomes 24h0m0s Listeria monocytogenes
 }

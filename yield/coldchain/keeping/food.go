@@ -22,26 +22,25 @@ const (
 	anyFood
 )
 
-var foodNames = word.List{What: "food", Words: []string{
-	"no food", "raw fish", "raw lean fish", "raw fatty fish", "raw salmon", "raw trout", "brined fish", "cooked fish", "lightly smoked fish",
+var foodNames = word.List[Food]{What: "food", Words: []string{
+	"raw fish", "raw lean fish", "raw fatty fish", "raw salmon", "raw trout", "brined fish", "cooked fish", "lightly smoked fish",
 	"smoked fish", "smoked fish in vacuum", "home-canned fish", "opened canned fish",
 }}
 
-// ParseFood reads the name that String writes, in capitals or not; anything else is a units.ParseError that lists the
+// ParseFood reads the name that String writes, in capitals or not; anything else is a units.UnknownError that lists the
 // names.
 func ParseFood(s string) (Food, error) {
-	v, err := foodNames.Parse(s)
-	return Food(v), err
+	return foodNames.Parse(s)
 }
 
-// String is the name that ParseFood reads; "no food" when it is not set.
-func (f Food) String() string { return foodNames.Of(uint8(f)) }
+// String is the name that ParseFood reads; "not stated" when it is not set.
+func (f Food) String() string { return foodNames.Of(f) }
 
 // MarshalText is String as bytes, empty when the food is not set; an unknown one is an error.
-func (f Food) MarshalText() ([]byte, error) { return foodNames.Marshal(uint8(f)) }
+func (f Food) MarshalText() ([]byte, error) { return foodNames.Marshal(f) }
 
 // UnmarshalText is ParseFood, and the empty text is a food that is not set.
-func (f *Food) UnmarshalText(text []byte) error { return foodNames.Unmarshal(text, (*uint8)(f)) }
+func (f *Food) UnmarshalText(text []byte) error { return foodNames.Unmarshal(text, f) }
 
 // countsAs reports whether a rule printed for one food holds for another in a storage.
 func (f Food) countsAs(printed Food, storage Storage) bool {
@@ -72,23 +71,22 @@ const (
 	InCupboard // dry and dark
 )
 
-var storageNames = word.List{What: "storage", Words: []string{"no storage", "refrigerator", "freezer", "cupboard"}}
+var storageNames = word.List[Storage]{What: "storage", Words: []string{"refrigerator", "freezer", "cupboard"}}
 
-// ParseStorage reads the name that String writes, in capitals or not; anything else is a units.ParseError that lists
+// ParseStorage reads the name that String writes, in capitals or not; anything else is a units.UnknownError that lists
 // the names.
 func ParseStorage(s string) (Storage, error) {
-	v, err := storageNames.Parse(s)
-	return Storage(v), err
+	return storageNames.Parse(s)
 }
 
-// String is the name that ParseStorage reads; "no storage" when it is not set.
-func (s Storage) String() string { return storageNames.Of(uint8(s)) }
+// String is the name that ParseStorage reads; "not stated" when it is not set.
+func (s Storage) String() string { return storageNames.Of(s) }
 
 // MarshalText is String as bytes, empty when the storage is not set; an unknown one is an error.
-func (s Storage) MarshalText() ([]byte, error) { return storageNames.Marshal(uint8(s)) }
+func (s Storage) MarshalText() ([]byte, error) { return storageNames.Marshal(s) }
 
 // UnmarshalText is ParseStorage, and the empty text is a storage that is not set.
-func (s *Storage) UnmarshalText(text []byte) error { return storageNames.Unmarshal(text, (*uint8)(s)) }
+func (s *Storage) UnmarshalText(text []byte) error { return storageNames.Unmarshal(text, s) }
 
 // Concern is what a keeping time is about. The zero Concern is not set.
 type Concern uint8
