@@ -1,11 +1,13 @@
 package coldchain_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 	"time"
 
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain"
 	"example.org/lakelarder/yield/coldchain/internal/logged"
 	"github.com/stretchr/testify/require"
@@ -21,14 +23,14 @@ func TestNarrowTermsAreNamed(t *testing.T) {
 	s := logged.Record(t, logged.Flat(60*hour, 45), logged.Flat(60*hour, 45))
 	said := func(terms coldchain.Terms) (rules, hazards bool) {
 		for _, c := range exposed(t, s, terms).Cautions {
-			rules = rules || strings.Contains(c.Text, "rules asked for alone")
-			hazards = hazards || strings.Contains(c.Text, "hazards asked for were judged alone")
+			rules = rules || strings.Contains(c.Text, "only against the rules asked for")
+			hazards = hazards || strings.Contains(c.Text, "only the hazards asked for")
 		}
 		return rules, hazards
 	}
 	narrow := coldchain.Terms{Rules: []coldchain.Rule{coldchain.RawReadyToEat}}
-	require.Equal(t, coldchain.Within, exposed(t, s, narrow).Verdict)
-	require.Equal(t, coldchain.Exceeded, exposed(t, s, coldchain.Terms{}).Verdict)
+	require.Equal(t, verdict.Met, exposed(t, s, narrow).Verdict)
+	require.Equal(t, verdict.NotMet, exposed(t, s, coldchain.Terms{}).Verdict)
 	for _, c := range []struct {
 		terms          coldchain.Terms
 		rules, hazards bool
@@ -57,7 +59,7 @@ func TestAdviceTellsIcedFromWarm(t *testing.T) {
 	}{
 		"eight days in ice": {[]logged.Segment{logged.Flat(96*hour, 32), logged.Flat(96*hour, 32)}, kitchen, []string{raw, ask}, []string{discard, where, "toxins"},
 			"table A-2, Listeria monocytogenes, after 168 h (read); table A-2, Yersinia enterocolitica, after 24 h (from memory)."},
-		"a day in ice":                {[]logged.Segment{logged.Flat(25*hour, 32)}, kitchen, []string{raw, ask, "from memory alone"}, []string{discard}, "Yersinia enterocolitica, after 24 h (from memory)."},
+		"a day in ice":                {[]logged.Segment{logged.Flat(25*hour, 32)}, kitchen, []string{raw, ask, "only from memory"}, []string{discard}, "Yersinia enterocolitica, after 24 h (from memory)."},
 		"a large fish cools":          {[]logged.Segment{cooling(4*hour, 55, 34)}, kitchen, []string{where, ask, discard}, []string{"Do not eat, smoke", raw}, "kitchen two hours, after 2 h (read)."},
 		"and is still cooling":        {[]logged.Segment{cooling(3*hour, 55, 45)}, kitchen, []string{where, ask}, []string{"Do not eat, smoke"}, "kitchen two hours, after 2 h (read)."},
 		"three hours at 60":           {[]logged.Segment{logged.Flat(3*hour, 60)}, kitchen, []string{"Do not eat, smoke", discard, "toxins"}, []string{ask}, "kitchen two hours, after 2 h (read)."},
@@ -76,16 +78,36 @@ func TestAdviceTellsIcedFromWarm(t *testing.T) {
 		"ice with a gap":              {[]logged.Segment{logged.Flat(96*hour, 32), logged.Flat(96*hour, 32), logged.Flat(97*hour, 32)}, coldchain.Terms{Product: coldchain.RawFish, MaxGap: 96 * hour}, []string{"Do not eat, smoke", discard}, []string{ask, "toxins"}, ""},
 	} {
 		r := exposed(t, logged.Record(t, c.segs...), c.terms)
-		require.Equal(t, coldchain.Exceeded, r.Verdict, name)
-		text := strings.Join(r.Next, "\n")
+		require.Equal(t, verdict.NotMet, r.Verdict, name)
+		text := ""
+		for _, step := range r.Next {
+			text += step.Text(units.Both) + "\n"
+		}
 		for _, says := range c.says {
 			require.Contains(t, text, says, name)
 		}
 		for _, not := range c.not {
 			require.NotContains(t, text, not, name)
 		}
-		why := r.Next[len(r.Next)-1]
-		require.True(t, strings.HasPrefix(why, "Past its limit: "), name)
-		require.Contains(t, why, c.why, name)
+		require.Contains(t, why(r), c.why, name)
 	}
+}
+
+// why names what is exceeded, when it was and whether that was read.
+func why(r coldchain.Report) string {
+	var all []string
+	for _, a := range r.Allowances {
+		if a.Verdict != verdict.NotMet {
+			continue
+		}
+		name, basis := a.Rule.String(), "read"
+		if a.Hazard != 0 {
+			name += ", " + a.Hazard.String()
+		}
+		if a.FromMemory {
+			basis = "from memory"
+		}
+		all = append(all, fmt.Sprintf("%s, after %s (%s)", name, units.Lasting(a.ExceededAt.Truncate(time.Minute)), basis))
+	}
+	return strings.Join(all, "; ") + "."
 }

@@ -100,6 +100,15 @@ func cellAt(t units.Temperature) int {
 	return 2*sort.Search(len(edges), func(i int) bool { return edges[i] >= chain.Quanta(t) }) + 1
 }
 
+// cellOf is the cell that holds a temperature.
+func cellOf(t units.Temperature) int {
+	i := sort.Search(len(edges), func(i int) bool { return edges[i] >= chain.Quanta(t) })
+	if edges[i] == chain.Quanta(t) {
+		return 2*i + 1
+	}
+	return 2 * i
+}
+
 // firstAbove is the first cell above a temperature, zero for one that is not set.
 func firstAbove(t units.Temperature) int {
 	if !t.IsSet() {

@@ -5,6 +5,7 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 	"example.org/lakelarder/yield/coldchain/internal/logged"
@@ -37,16 +38,16 @@ func TestThresholdsInBothScales(t *testing.T) {
 		require.False(t, on.Hours[i+1].Ever)
 		require.Equal(t, 6*hour, above.Hours[i+1].Time)
 		if c.rule != 0 {
-			require.Equal(t, coldchain.Within, level(read, coldchain.Terms{Rules: []coldchain.Rule{c.rule}}).Verdict)
-			require.Equal(t, coldchain.Exceeded, level(read.Add(1), coldchain.Terms{Rules: []coldchain.Rule{c.rule}}).Verdict)
+			require.Equal(t, verdict.Met, level(read, coldchain.Terms{Rules: []coldchain.Rule{c.rule}}).Verdict)
+			require.Equal(t, verdict.NotMet, level(read.Add(1), coldchain.Terms{Rules: []coldchain.Rule{c.rule}}).Verdict)
 		}
 	}
 	// Raw fish exactly at 70 °F was never above it and has five hours; a step more leaves two.
 	raw := coldchain.Terms{Rules: []coldchain.Rule{coldchain.RawReadyToEat}}
 	at := units.Celsius(units.Fahrenheit(70).Celsius())
-	require.Equal(t, coldchain.Within, exposed(t, logged.Record(t, logged.Ramp(5*hour, at, at)), raw).Verdict)
-	require.Equal(t, coldchain.Within, exposed(t, logged.Record(t, logged.Ramp(2*hour, at.Add(1), at.Add(1))), raw).Verdict)
-	require.Equal(t, coldchain.Exceeded, exposed(t, logged.Record(t, logged.Ramp(4*hour+1, at.Add(1), at.Add(1))), raw).Verdict)
+	require.Equal(t, verdict.Met, exposed(t, logged.Record(t, logged.Ramp(5*hour, at, at)), raw).Verdict)
+	require.Equal(t, verdict.Met, exposed(t, logged.Record(t, logged.Ramp(2*hour, at.Add(1), at.Add(1))), raw).Verdict)
+	require.Equal(t, verdict.NotMet, exposed(t, logged.Record(t, logged.Ramp(4*hour+1, at.Add(1), at.Add(1))), raw).Verdict)
 }
 
 // The order of the stretches changes no time, no share and no verdict, to the nanosecond; and time in the frost adds
@@ -77,8 +78,8 @@ func FuzzOrderChangesNothing(f *testing.F) {
 			for i, h := range pair[0].Hours {
 				require.Equal(t, h.Time, pair[1].Hours[i].Time)
 			}
-			for i, finding := range pair[0].Findings {
-				other := pair[1].Findings[i]
+			for i, finding := range pair[0].Allowances {
+				other := pair[1].Allowances[i]
 				require.Equal(t, finding.Verdict, other.Verdict)
 				require.Equal(t, finding.Used, other.Used)
 				for k := range finding.Lines {

@@ -23,11 +23,16 @@ func ExampleCheckLanding() {
 	r, err := coldchain.CheckLanding(coldchain.Landing{
 		Gutted: units.State(150 * time.Minute), Iced: units.State(150 * time.Minute), Medium: units.Celsius(0), Warmest: units.Celsius(16), ForCanning: true,
 	})
-	fmt.Println(r.Verdict, "|", r.Yardstick, err)
-	fmt.Println(r.Cautions[1].Text)
+	fmt.Println(r.Verdict, "|", r.Yardstick.Verdict, err)
+	for _, f := range r.Findings {
+		fmt.Println(f.Text(units.Metric))
+	}
+	fmt.Println(r.Cautions[0].Text)
 	// Output:
-	// exceeded | within <nil>
-	// the published canning process is for fish that was bled and gutted within 2 h and lay on ice since: can no other
+	// not met | met <nil>
+	// time until on ice: 150 min stated, at most 2 h published, too long by 30 min
+	// time until bled and gutted: 150 min stated, at most 2 h published, too long by 30 min
+	// The published canning process is for fish that was bled and gutted within 2 h and lay on ice since: can no other.
 }
 
 func ExampleLandingDemand() {
@@ -43,9 +48,4 @@ func ExampleHistamineFigures() {
 	// raw rainbow trout 0 of 20 up to 0.0 ppm
 	// smoked rainbow trout 1 of 13 up to 3.5 ppm
 	// raw Atlantic salmon 8 of 34 up to 156.4 ppm
-}
-
-func ExampleHistamineCautions() {
-	fmt.Println(coldchain.HistamineCautions()[1].Text)
-	// Output: it forms fastest near 90 °F (32 °C), rapidly at 70 °F (21 °C), slowly at 45 °F (7 °C): gut and ice the fish at once
 }

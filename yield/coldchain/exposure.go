@@ -5,6 +5,7 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
@@ -21,15 +22,15 @@ func Audit(record series.Series[units.Temperature], terms Terms) (Report, error)
 	if err := terms.check(); err != nil {
 		return Report{}, err
 	}
+	terms = terms.filled()
 	w := walked(record, terms.MaxGap)
 	if err := chain.CheckExtremes(w.lowest, w.highest.Value); err != nil {
 		return Report{}, err
 	}
 	first, _ := record.First()
 	r := Report{Terms: terms, Span: record.Span(), Unknown: w.unknown, LongestGap: record.LongestGap(), Highest: w.highest}
-	r.judge(terms.judges(), w.total, w)
 	last, _ := record.Last()
-	r.advise(first.At, w.total, last.Value)
+	r.judge(terms.judges(), w.total, w, first.At, last)
 	return r, nil
 }
 
@@ -40,50 +41,34 @@ type moments interface {
 	passedAt(j judge, limit int) time.Duration
 }
 
-// judge holds a ledger against the rules.
-func (r *Report) judge(judges []judge, l ledger, m moments) {
-	r.Verdict, r.Hours = Within, hoursAbove(l, m)
-	r.Findings = make([]Finding, 0, len(judges))
+// judge holds a ledger against the rules, for a record that begins at a time and ends with a reading.
+func (r *Report) judge(judges []judge, l ledger, m moments, start time.Duration, last series.Reading[units.Temperature]) {
+	r.Hours = hoursAbove(l, m)
+	r.Allowances = make([]Allowance, 0, len(judges))
 	lines := make([]Line, 0, len(countedLimits))
 	inPrint := false // whether a limit that was read is exceeded
 	for _, j := range judges {
-		f := Finding{Rule: j.rule, Hazard: j.hazard, Used: j.share(l), Verdict: Within}
+		a := Allowance{ID: j.id(), Rule: j.rule, Hazard: j.hazard, Used: j.share(l), Verdict: verdict.Met}
 		switch {
 		case !j.met(l):
-			f.Verdict, f.ExceededAt = Exceeded, m.exceededAt(j)
+			a.Verdict, a.ExceededAt = verdict.NotMet, m.exceededAt(j)
 		case r.Unknown > 0:
-			f.Verdict = CannotTell
+			a.Verdict = verdict.CannotTell
 		}
 		n := len(lines)
 		for i := range j.limits {
 			if j.applies(l, &j.limits[i]) {
-				lines = append(lines, j.line(l, i, f.Used, m))
+				lines = append(lines, j.line(l, i, a.Used, m))
 			}
 		}
-		f.Lines = lines[n:len(lines):len(lines)]
-		f.FromMemory = f.Verdict == Exceeded && !j.readExceeded(f.Lines)
-		r.Findings = append(r.Findings, f)
-		r.Verdict = worse(r.Verdict, f.Verdict)
-		inPrint = inPrint || f.Verdict == Exceeded && !f.FromMemory
+		a.Lines = lines[n:len(lines):len(lines)]
+		a.FromMemory = a.Verdict == verdict.NotMet && !j.readExceeded(a.Lines)
+		r.Allowances = append(r.Allowances, a)
+		inPrint = inPrint || a.Verdict == verdict.NotMet && !a.FromMemory
 	}
-	r.FromMemory = r.Verdict == Exceeded && !inPrint
-}
-
-// advise adds what to do and what must be known, for a record that begins at a time and ends at a temperature.
-func (r *Report) advise(start time.Duration, l ledger, last units.Temperature) {
-	r.Next = r.next(r.Verdict == Exceeded && r.iced(l, last))
-	r.Cautions = r.cautions(start)
-}
-
-// worse is the worse of two verdicts: a passed limit is passed whatever lies in a gap.
-func worse(a, b Verdict) Verdict {
-	if a == Exceeded || b == Exceeded {
-		return Exceeded
-	}
-	if a == CannotTell || b == CannotTell {
-		return CannotTell
-	}
-	return Within
+	r.Report = verdict.Of(r.findings(last.At), r.cautionsOf(start))
+	r.FromMemory = r.Verdict == verdict.NotMet && !inPrint
+	r.Next = r.next(r.Verdict == verdict.NotMet && r.iced(l, last.Value))
 }
 
 // line is what one limit finds.

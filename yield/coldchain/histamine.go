@@ -24,12 +24,6 @@ func HistamineFigures() []HistamineFigure {
 	return append([]HistamineFigure(nil), histamineTable[:]...)
 }
 
-// HistamineCautions returns what must be said of histamine beside any verdict on salmon and trout. The slice is the
-// caller's own.
-func HistamineCautions() []cite.Caution {
-	return []cite.Caution{neverNone, chillAnyway, heatStays}
-}
-
 var (
 	inSalmonids     = chain.ReadIn(cite.FAOWHOHistamine2018, "excerpt")
 	histamineSurvey = chain.ReadIn(cite.HistamineSurvey2021, "table")
@@ -51,15 +45,20 @@ var histamineTable = [...]HistamineFigure{
 
 var (
 	neverNone = cite.Caution{
-		Text:     "histamine poisoning from salmon and trout is unlikely while they are chilled and still good to eat; it is never none: raw salmon with 156 mg/kg was found on sale",
+		ID: "coldchain.histamine-never-none",
+		Text: "Histamine poisoning from salmon and trout is unlikely while they are chilled and still good to eat. " +
+			"It is never none: raw salmon with 156 mg/kg was found on sale.",
 		Citation: chain.ReadIn(cite.FAOWHOHistamine2018, "in a news summary; the survey is J Vet Res 2021-0066"),
 	}
 	chillAnyway = cite.Caution{
-		Text:     "it forms fastest near 90 °F (32 °C), rapidly at 70 °F (21 °C), slowly at 45 °F (7 °C): gut and ice the fish at once",
+		ID: "coldchain.histamine-chill",
+		Text: "Histamine forms fastest near 90 °F (32 °C), rapidly at 70 °F (21 °C), slowly at 45 °F (7 °C): " +
+			"gut and ice the fish at once.",
 		Citation: chain.ReadIn(cite.FDACompendium, "growth temperatures, excerpt"),
 	}
 	heatStays = cite.Caution{
-		Text:     "once formed it stays: neither cooking, smoking, canning nor freezing takes it away",
+		ID:       "coldchain.histamine-stays",
+		Text:     "Once formed, histamine stays: neither cooking, smoking, canning nor freezing takes it away.",
 		Citation: cite.Citation{Source: cite.FDAHazardsGuide4, Where: "ch. 7", Basis: cite.Recalled},
 	}
 )

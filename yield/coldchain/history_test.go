@@ -7,6 +7,7 @@ import (
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain"
 	"example.org/lakelarder/yield/coldchain/internal/logged"
 	"github.com/google/go-cmp/cmp"
@@ -26,11 +27,11 @@ func exposed(t *testing.T, s series.Series[units.Temperature], terms coldchain.T
 	return r
 }
 
-func met(v coldchain.Verdict) string {
+func met(v verdict.Verdict) string {
 	switch v {
-	case coldchain.Within:
+	case verdict.Met:
 		return "yes"
-	case coldchain.Exceeded:
+	case verdict.NotMet:
 		return "no"
 	}
 	return v.String()
@@ -63,7 +64,7 @@ func TestHistoryBands(t *testing.T) {
 		hazard, err := coldchain.ParseHazard(r.Text("hazard"))
 		require.NoError(t, err)
 		terms := coldchain.Terms{Rules: []coldchain.Rule{coldchain.TableA2}, Hazards: []coldchain.Hazard{hazard}}
-		sum := exposed(t, records[r.Text("id")], terms).Findings[0]
+		sum := exposed(t, records[r.Text("id")], terms).Allowances[0]
 		printed.Within(t, r, "sum_of_fractions", units.In(sum.Used, units.One, 12))
 		lines := sum.Lines
 		if hazard == coldchain.StaphylococcusAureus { // the copy leaves out its single-point first band
@@ -79,7 +80,7 @@ func TestHistoryBands(t *testing.T) {
 			terms.Reading = reading
 			require.Equal(t, r.Text(col), met(exposed(t, records[r.Text("id")], terms).Verdict), col)
 		}
-		require.Equal(t, sum.Used <= units.One, sum.Verdict == coldchain.Within)
+		require.Equal(t, sum.Used <= units.One, sum.Verdict == verdict.Met)
 	})
 }
 
@@ -87,7 +88,7 @@ func TestHistoryBands(t *testing.T) {
 func TestCountsAgreeWithTheSeries(t *testing.T) {
 	for id, s := range logged.Histories(t, "coldchain/records/histories.csv") {
 		for _, reading := range []coldchain.Reading{coldchain.EachBand, coldchain.Nested} {
-			for _, f := range exposed(t, s, coldchain.Terms{Reading: reading}).Findings {
+			for _, f := range exposed(t, s, coldchain.Terms{Reading: reading}).Allowances {
 				for _, line := range f.Lines {
 					l := line.Limit
 					top := l.UpTo

@@ -6,14 +6,15 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain"
 	"example.org/lakelarder/yield/coldchain/internal/logged"
 	"github.com/google/go-cmp/cmp"
 	"github.com/stretchr/testify/require"
 )
 
-func rank(v coldchain.Verdict) int {
-	return map[coldchain.Verdict]int{coldchain.Within: 0, coldchain.CannotTell: 1, coldchain.Exceeded: 2}[v]
+func rank(v verdict.Verdict) int {
+	return map[verdict.Verdict]int{verdict.Met: 0, verdict.CannotTell: 1, verdict.NotMet: 2}[v]
 }
 
 // Warming a record anywhere, up to the top of the bands, never improves a verdict, never uses less and never puts the
@@ -40,10 +41,10 @@ func FuzzWarmingNeverImproves(f *testing.F) {
 		for _, terms.Reading = range []coldchain.Reading{coldchain.SumOfFractions, coldchain.Nested} {
 			before, after := exposed(t, logged.Made(t, readings), terms), exposed(t, logged.Made(t, warmer), terms)
 			require.GreaterOrEqual(t, rank(after.Verdict), rank(before.Verdict))
-			for i, b := range before.Findings {
-				a := after.Findings[i]
+			for i, b := range before.Allowances {
+				a := after.Allowances[i]
 				require.GreaterOrEqual(t, rank(a.Verdict), rank(b.Verdict), "%v %v", b.Rule, b.Hazard)
-				if b.Verdict == coldchain.Exceeded {
+				if b.Verdict == verdict.NotMet {
 					require.LessOrEqual(t, a.ExceededAt, b.ExceededAt+1, "%v %v", b.Rule, b.Hazard)
 				}
 				if b.Rule == coldchain.TableA2 {
@@ -74,7 +75,7 @@ func FuzzSplittingChangesNothing(f *testing.F) {
 		split := append(append(append([]series.Reading[units.Temperature](nil), readings[:i+1]...), middle), readings[i+1:]...)
 		for _, reading := range []coldchain.Reading{coldchain.SumOfFractions, coldchain.Nested, coldchain.EachBand} {
 			whole, more := exposed(t, logged.Made(t, readings), coldchain.Terms{Reading: reading}), exposed(t, logged.Made(t, split), coldchain.Terms{Reading: reading})
-			require.Empty(t, cmp.Diff(whole.Findings, more.Findings, temperatures))
+			require.Empty(t, cmp.Diff(whole.Allowances, more.Allowances, temperatures))
 			require.Empty(t, cmp.Diff(whole.Hours, more.Hours, temperatures))
 			require.Equal(t, whole.Verdict, more.Verdict)
 
@@ -82,12 +83,12 @@ func FuzzSplittingChangesNothing(f *testing.F) {
 			for j := range whole.Hours {
 				require.Equal(t, whole.Hours[j].Time, head.Hours[j].Time+tail.Hours[j].Time)
 			}
-			for j, finding := range whole.Findings {
+			for j, finding := range whole.Allowances {
 				if finding.Rule != coldchain.TableA2 {
 					continue
 				}
 				for k, line := range finding.Lines {
-					require.Equal(t, line.Used, head.Findings[j].Lines[k].Used+tail.Findings[j].Lines[k].Used)
+					require.Equal(t, line.Used, head.Allowances[j].Lines[k].Used+tail.Allowances[j].Lines[k].Used)
 				}
 			}
 		}
@@ -105,9 +106,9 @@ func FuzzReadingsRise(f *testing.F) {
 		}
 		s := logged.Made(t, readings)
 		sum, nested, each := exposed(t, s, coldchain.Terms{}), exposed(t, s, coldchain.Terms{Reading: coldchain.Nested}), exposed(t, s, coldchain.Terms{Reading: coldchain.EachBand})
-		for i := range sum.Findings {
-			require.GreaterOrEqual(t, rank(sum.Findings[i].Verdict), rank(nested.Findings[i].Verdict))
-			require.GreaterOrEqual(t, rank(nested.Findings[i].Verdict), rank(each.Findings[i].Verdict))
+		for i := range sum.Allowances {
+			require.GreaterOrEqual(t, rank(sum.Allowances[i].Verdict), rank(nested.Allowances[i].Verdict))
+			require.GreaterOrEqual(t, rank(nested.Allowances[i].Verdict), rank(each.Allowances[i].Verdict))
 		}
 		for _, h := range sum.Hours {
 			want, err := s.Between(h.Above, units.Fahrenheit(135))

@@ -6,6 +6,7 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain"
 	"example.org/lakelarder/yield/coldchain/internal/logged"
 	"github.com/google/go-cmp/cmp"
@@ -85,29 +86,29 @@ func FuzzForecastComesTrue(f *testing.F) {
 		now := watching(t, terms, readings...)
 		last := readings[len(readings)-1]
 		for i, forecast := range now.AtThisRate() {
-			later := func(at time.Duration) coldchain.Finding {
+			later := func(at time.Duration) coldchain.Allowance {
 				next, err := now.Next(series.Reading[units.Temperature]{At: at, Value: last.Value})
 				require.NoError(t, err)
 				report, err := next.Report()
 				require.NoError(t, err)
-				require.Equal(t, forecast.Rule, report.Findings[i].Rule)
-				require.Equal(t, forecast.Hazard, report.Findings[i].Hazard)
-				return report.Findings[i]
+				require.Equal(t, forecast.Rule, report.Allowances[i].Rule)
+				require.Equal(t, forecast.Hazard, report.Allowances[i].Hazard)
+				return report.Allowances[i]
 			}
 			switch {
-			case forecast.Verdict == coldchain.Exceeded:
+			case forecast.Verdict == verdict.NotMet:
 				require.Equal(t, forecast.At, later(last.At+1).ExceededAt)
 				require.Zero(t, forecast.Left)
 			case forecast.Runs:
 				require.Equal(t, last.At+forecast.Left, forecast.At)
 				if forecast.Left > 0 {
-					require.Equal(t, coldchain.Within, later(forecast.At).Verdict)
+					require.Equal(t, verdict.Met, later(forecast.At).Verdict)
 				}
 				after := later(forecast.At + 1)
-				require.Equal(t, coldchain.Exceeded, after.Verdict)
+				require.Equal(t, verdict.NotMet, after.Verdict)
 				require.Equal(t, forecast.At, after.ExceededAt)
 			default:
-				require.Equal(t, coldchain.Within, later(last.At+720*hour).Verdict)
+				require.Equal(t, verdict.Met, later(last.At+720*hour).Verdict)
 			}
 		}
 	})
@@ -120,20 +121,20 @@ func TestForecastInHours(t *testing.T) {
 		series.Reading[units.Temperature]{Value: warm}, series.Reading[units.Temperature]{At: 2 * hour, Value: warm})
 	all := r.AtThisRate()
 	require.Empty(t, cmp.Diff([]coldchain.Forecast{
-		{Rule: coldchain.RawReadyToEat, Verdict: coldchain.Within, FromMemory: true, Runs: true, Left: 3 * hour, At: 5 * hour},
-		{Rule: coldchain.KitchenTwoHours, Verdict: coldchain.Within, Runs: true, Left: 0, At: 2 * hour},
-		{Rule: coldchain.TableA2, Hazard: coldchain.Salmonella, Verdict: coldchain.Within, FromMemory: true, Runs: true, Left: 3 * hour, At: 5 * hour},
-		{Rule: coldchain.TableA2, Hazard: coldchain.VibrioCholerae, Verdict: coldchain.Within, FromMemory: true, Runs: true, Left: 4 * hour, At: 6 * hour},
-		{Rule: coldchain.TableA2, Hazard: coldchain.Campylobacter, Verdict: coldchain.Within, FromMemory: true},
+		{Rule: coldchain.RawReadyToEat, Verdict: verdict.Met, FromMemory: true, Runs: true, Left: 3 * hour, At: 5 * hour},
+		{Rule: coldchain.KitchenTwoHours, Verdict: verdict.Met, Runs: true, Left: 0, At: 2 * hour},
+		{Rule: coldchain.TableA2, Hazard: coldchain.Salmonella, Verdict: verdict.Met, FromMemory: true, Runs: true, Left: 3 * hour, At: 5 * hour},
+		{Rule: coldchain.TableA2, Hazard: coldchain.VibrioCholerae, Verdict: verdict.Met, FromMemory: true, Runs: true, Left: 4 * hour, At: 6 * hour},
+		{Rule: coldchain.TableA2, Hazard: coldchain.Campylobacter, Verdict: verdict.Met, FromMemory: true},
 	}, all))
 	// Above 70 °F the same fish has two hours above 50 °F in all: none are left, though four would be with two above 70
 	// °F.
 	r, err := r.Next(series.Reading[units.Temperature]{At: 2*hour + 1, Value: units.Fahrenheit(75)})
 	require.NoError(t, err)
 	hot := r.AtThisRate()
-	require.Equal(t, coldchain.Within, hot[0].Verdict)
+	require.Equal(t, verdict.Met, hot[0].Verdict)
 	require.InDelta(t, int64(2*hour), int64(hot[0].Left), 2)
-	require.Equal(t, coldchain.Exceeded, hot[1].Verdict)
+	require.Equal(t, verdict.NotMet, hot[1].Verdict)
 	require.Equal(t, 2*hour, hot[1].At)
 	// On ice nothing runs but Yersinia and Listeria.
 	iced := watching(t, coldchain.Terms{}, series.Reading[units.Temperature]{Value: units.Celsius(0)})
@@ -142,7 +143,7 @@ func TestForecastInHours(t *testing.T) {
 	}
 	// A gap may have used what is left.
 	gap := watching(t, coldchain.Terms{MaxGap: hour}, series.Reading[units.Temperature]{Value: warm}, series.Reading[units.Temperature]{At: 2 * hour, Value: warm})
-	require.Equal(t, coldchain.CannotTell, gap.AtThisRate()[0].Verdict)
+	require.Equal(t, verdict.CannotTell, gap.AtThisRate()[0].Verdict)
 	report, err := gap.Report()
 	require.NoError(t, err)
 	require.Equal(t, 2*hour, report.Unknown)
@@ -179,7 +180,7 @@ func TestRunningRefuses(t *testing.T) {
 		"unknown hazard": {MaxGap: hour, Hazards: []coldchain.Hazard{99}}, "unknown reading": {MaxGap: hour, Reading: 9},
 	} {
 		_, err := coldchain.Watch(terms)
-		require.ErrorIs(t, err, units.ErrRange, name)
+		logged.Refused(t, err, name)
 	}
 }
 
@@ -200,6 +201,6 @@ func TestRunningStaysAsItWas(t *testing.T) {
 	again, err := r.Report()
 	require.NoError(t, err)
 	require.Empty(t, cmp.Diff(before, again))
-	require.Equal(t, coldchain.KitchenTwoHours, again.Findings[0].Rule)
-	require.Equal(t, coldchain.Within, again.Verdict)
+	require.Equal(t, coldchain.KitchenTwoHours, again.Allowances[0].Rule)
+	require.Equal(t, verdict.Met, again.Verdict)
 }

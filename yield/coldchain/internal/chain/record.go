@@ -33,8 +33,16 @@ func CheckWalk(record series.Series[units.Temperature], maxGap time.Duration) er
 	if err := CheckCount(record.Len()); err != nil {
 		return err
 	}
-	if maxGap <= 0 {
-		return units.RangeError{What: "longest gap trusted", Got: maxGap.String(), Low: "more than 0s"}
+	return CheckGap(maxGap)
+}
+
+// CheckGap refuses a longest gap that is not stated, or trusts nothing.
+func CheckGap(maxGap time.Duration) error {
+	switch {
+	case maxGap == 0:
+		return units.UnsetError{What: "longest gap trusted"}
+	case maxGap < 0:
+		return units.RangeError{What: "longest gap trusted", Got: units.Lasting(maxGap), Low: units.Lasting(1)}
 	}
 	return nil
 }
