@@ -19,10 +19,10 @@ type Carrier struct {
 // not among them does not say that it is free of parasites.
 func Carriers() []Carrier { return append([]Carrier(nil), carrierTable[:]...) }
 
-// CarriersOf returns the statements about a fish, by its name in capitals or not, first those that name it, then those
+// FindCarriers returns the statements about a fish, by its name in capitals or not, first those that name it, then those
 // of the Great Lakes that name no fish and so may mean any. It is never empty: no lake fish is known here to be free of
 // parasites.
-func CarriersOf(fish string) []Carrier {
+func FindCarriers(fish string) []Carrier {
 	var named, general []Carrier
 	for _, c := range carrierTable {
 		switch {
@@ -33,13 +33,4 @@ func CarriersOf(fish string) []Carrier {
 		}
 	}
 	return append(named, general...)
-}
-
-// Exempt returns the fish that the Food Code lets be eaten raw without freezing, with its citation, as a caution: wild
-// fish from a lake is not among them.
-func Exempt() cite.Caution {
-	return cite.Caution{
-		Text:     "exempt from freezing are farmed fish fed on pellets alone, molluscs, the tunas named there and washed roe: no wild fish of a lake",
-		Citation: parasiteExempt,
-	}
 }

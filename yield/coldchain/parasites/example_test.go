@@ -1,6 +1,7 @@
 package parasites_test
 
 import (
+	"encoding/json"
 	"fmt"
 	"time"
 
@@ -14,18 +15,18 @@ import (
 func ExampleCheck() {
 	plan := parasites.Plan{Freezer: units.Fahrenheit(0), Stored: 14 * 24 * time.Hour}
 	report, err := parasites.Check(plan)
-	fmt.Println(report.Treatment, err)
-	fmt.Println(report.Findings[0].Would)
+	fmt.Println(report.Verdict, err)
+	fmt.Println(report.Lines[0].Would(units.Both))
 
 	plan.Freezer = units.Fahrenheit(-10)
 	report, err = parasites.Check(plan)
-	fmt.Println(report.Treatment, err)
-	for _, f := range report.Findings {
-		fmt.Printf("%s: %v (%v)\n", f.Rule.Name, f.Treatment, f.Rule.Standing)
+	fmt.Println(report.Verdict, err)
+	for _, f := range report.Lines {
+		fmt.Printf("%s: %v (%v)\n", f.Rule.Name, f.Verdict, f.Rule.Standing)
 	}
 	// Output:
 	// not met <nil>
-	// 4 °F (2.2 °C) too warm: keep it at -20 °C (-4 °F) or below for 168 h without a break, from loading the freezer
+	// 4 F° (2.3 C°) too warm: keep it at -4 °F (-20 °C) or below for 168 h without a break, from loading the freezer
 	// met <nil>
 	// Food Code, 7 days: met (deciding)
 	// Food Code, 15 hours: not met (deciding)
@@ -42,12 +43,12 @@ func ExampleCheck_thick() {
 	r, _ := piece.Between(5*units.WattPerSquareMetreKelvin, 10*units.WattPerSquareMetreKelvin)
 	plan := parasites.Plan{Freezer: piece.Medium, Stored: 168 * time.Hour, Thickness: units.State(piece.Thickness)}
 	report, _ := parasites.Check(plan)
-	fmt.Println("a week from loading:", report.Treatment)
+	fmt.Println("a week from loading:", report.Verdict)
 
 	plan.Stored += r.High.Time
 	plan.Through, plan.Core = units.State(r.High.Time), piece.Core
 	report, err := parasites.Check(plan)
-	fmt.Printf("%.0f h until the core is at -20 °C and a week more: %v %v\n", r.High.Time.Hours(), report.Treatment, err)
+	fmt.Printf("%.0f h until the core is at -20 °C and a week more: %v %v\n", r.High.Time.Hours(), report.Verdict, err)
 	// Output:
 	// a week from loading: cannot tell
 	// 66 h until the core is at -20 °C and a week more: met <nil>
@@ -62,8 +63,8 @@ func ExampleAudit() {
 		hour(0, 4), hour(12, -20), hour(14, -24), hour(132, -24), hour(134, -16), hour(136, -24), hour(200, -24),
 	})
 	report, err := parasites.Audit(record, 120*time.Hour)
-	fmt.Println(report.Treatment, err)
-	week := report.Findings[0]
+	fmt.Println(report.Verdict, err)
+	week := report.Lines[0]
 	fmt.Println(week.Rule.Name+":", units.Lasting(week.Held), "held,", units.Lasting(week.Short), "missing")
 	// Output:
 	// not met <nil>
@@ -83,29 +84,70 @@ func ExampleRules() {
 	// 122 °F 10 min not to be used
 }
 
+func ExampleParseClock() {
+	c, err := parasites.ParseClock("from the core being there")
+	fmt.Println(c, err)
+	// Output: from the core being there <nil>
+}
+
+func ExampleParseStanding() {
+	_, err := parasites.ParseStanding("enough")
+	fmt.Println(err)
+	// Output: unknown standing "enough": expected deciding, named only or not to be used
+}
+
+func ExampleParseStep() {
+	s, err := parasites.ParseStep("use soon")
+	fmt.Println(s, err)
+	// Output: use soon <nil>
+}
+
+func ExampleStep_Text() {
+	fmt.Println(parasites.FreezeAgain.Text(units.Metric))
+	// Output:
+	// Colder: at -20 °C or below for 168 h without a break, from loading the freezer. A home freezer at -17.8 °C is 2.2 C° too warm for that: turn it down and check it with a thermometer between the packs.
+}
+
+func ExampleLine_Would() {
+	report, _ := parasites.Check(parasites.Plan{Freezer: units.Fahrenheit(0), Stored: 14 * 24 * time.Hour})
+	fmt.Println(report.Lines[0].Would(units.US))
+	// Output:
+	// 4 F° too warm: keep it at -4 °F or below for 168 h without a break, from loading the freezer
+}
+
+func ExampleReport() {
+	report, _ := parasites.Check(parasites.Plan{Freezer: units.Fahrenheit(0), Stored: 14 * 24 * time.Hour})
+	for _, f := range report.Findings[:1] {
+		fmt.Println(f.Text(units.US))
+	}
+	// Output:
+	// freezer: 0 °F stated, at most -4 °F published, too warm by 4 F°
+}
+
+func ExamplePlan() {
+	var p parasites.Plan
+	err := json.Unmarshal([]byte(`{"freezer": "-10 °F", "stored": "168 h"}`), &p)
+	fmt.Println(p.Freezer, p.Stored, err)
+	// Output:
+	// -10 °F 168h0m0s <nil>
+}
+
 func ExampleClock() { fmt.Println(parasites.FromSolid) /* Output: from the fish being solid */ }
 
 func ExampleStanding() { fmt.Println(parasites.Named) /* Output: named only */ }
-
-func ExampleTreatment() { fmt.Println(parasites.NotTold) /* Output: cannot tell */ }
 
 func ExampleCarriers() {
 	fmt.Println(len(parasites.Carriers()), parasites.Carriers()[0].Fish)
 	// Output: 11 pike
 }
 
-func ExampleCarriersOf() {
-	for _, c := range parasites.CarriersOf("rainbow trout")[:2] {
+func ExampleFindCarriers() {
+	for _, c := range parasites.FindCarriers("rainbow trout")[:2] {
 		fmt.Println(c.Parasite+",", c.Waters+":", c.Note)
 	}
 	// Output:
 	// Diphyllobothrium nihonkaiense, Alaska, reported 2017: wild fish
 	// Diphyllobothrium ditremum, Superior, Huron, Ontario: several fish families
-}
-
-func ExampleExempt() {
-	fmt.Println(parasites.Exempt())
-	// Output: exempt from freezing are farmed fish fed on pellets alone, molluscs, the tunas named there and washed roe: no wild fish of a lake (US FDA, Food Code (edition not stated), 3-402.11(B) (read))
 }
 
 // pinkSalmon is of ASHRAE's composition table, from memory.

@@ -6,6 +6,7 @@ import (
 
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain/internal/logged"
 	"github.com/stretchr/testify/require"
 )
@@ -20,5 +21,5 @@ func TestParasiteLimits(t *testing.T) {
 	allowed := Plan{Freezer: units.Fahrenheit(-4 + rows[1].Float("value")), Stored: 168 * time.Hour}
 	report, err := Check(allowed)
 	require.NoError(t, err)
-	require.Equal(t, NotMet, report.Treatment, "an inspector's tolerance is not ours")
+	require.Equal(t, verdict.NotMet, report.Verdict, "an inspector's tolerance is not ours")
 }

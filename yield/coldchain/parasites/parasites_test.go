@@ -11,6 +11,7 @@ import (
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain/internal/logged"
 	"example.org/lakelarder/yield/coldchain/parasites"
 )
@@ -31,6 +32,7 @@ func TestParasiteRules(t *testing.T) {
 		at, err := units.TemperatureOf(r.Decimal(col), scale)
 		require.NoError(t, err)
 		want := parasites.Rule{
+			ID:   rule.ID,
 			Name: r.Text("name"), Heat: r.Text("kind") == "heat", Temperature: at, Hold: time.Duration(r.Int("time_value")) * lengths[r.Text("time_unit")],
 			Clock: rule.Clock, Standing: rule.Standing, Fish: r.Text("applies_to"), Note: rule.Note, Citation: rule.Citation,
 		}
@@ -58,14 +60,14 @@ func TestParasiteCarriers(t *testing.T) {
 		require.Equal(t, logged.Provenance(r), logged.ProvenanceOf(c.Citation), r.String())
 		require.NoError(t, c.Citation.Check())
 	}
-	require.Equal(t, append(all[1:2:2], all[7:]...), parasites.CarriersOf(" Walleye "))
-	require.Equal(t, all[7:], parasites.CarriersOf("a fish nobody named"), "not named is not free of parasites")
+	require.Equal(t, append(all[1:2:2], all[7:]...), parasites.FindCarriers(" Walleye "))
+	require.Equal(t, all[7:], parasites.FindCarriers("a fish nobody named"), "not named is not free of parasites")
 }
 
 // byRule finds the finding of a rule.
 func byRule(t *testing.T, r parasites.Report, name string) parasites.Line {
 	t.Helper()
-	for _, f := range r.Findings {
+	for _, f := range r.Lines {
 		if f.Rule.Name == name {
 			return f
 		}
@@ -82,43 +84,43 @@ func TestParasitePlans(t *testing.T) {
 	for name, tt := range map[string]struct {
 		plan  parasites.Plan
 		rule  string
-		want  parasites.Treatment
-		whole parasites.Treatment
+		want  verdict.Verdict
+		whole verdict.Verdict
 	}{
-		"a week at -20":                      {parasites.Plan{Freezer: c(-20), Stored: week}, "Food Code, 7 days", parasites.Met, parasites.Met},
-		"a week at -4 F":                     {parasites.Plan{Freezer: units.Fahrenheit(-4), Stored: week}, "Food Code, 7 days", parasites.Met, parasites.Met},
-		"a nanosecond short":                 {parasites.Plan{Freezer: c(-20), Stored: justUnder}, "Food Code, 7 days", parasites.NotMet, parasites.NotMet},
-		"a millionth too warm":               {parasites.Plan{Freezer: c(-19.999999), Stored: week}, "Food Code, 7 days", parasites.NotMet, parasites.NotMet},
-		"home freezer, a year":               {parasites.Plan{Freezer: units.Fahrenheit(0), Stored: 365 * 24 * time.Hour}, "Food Code, 7 days", parasites.NotMet, parasites.NotMet},
-		"cold, then kept at 0 F":             {parasites.Plan{Freezer: c(-40), Store: units.Fahrenheit(0), Stored: week}, "Food Code, 7 days", parasites.NotMet, parasites.NotMet},
-		"warm freezer, then cold":            {parasites.Plan{Freezer: c(-18), Store: c(-40), Stored: week}, "Food Code, 7 days", parasites.NotMet, parasites.NotMet},
-		"a day at -20 is for the EU":         {parasites.Plan{Freezer: c(-20), Stored: 34 * time.Hour, Through: through, Core: c(-20)}, "EU, 24 hours", parasites.Met, parasites.NotMet},
-		"a day and no probe":                 {parasites.Plan{Freezer: c(-20), Stored: 34 * time.Hour}, "EU, 24 hours", parasites.NotTold, parasites.NotMet},
-		"the day counted from loading":       {parasites.Plan{Freezer: c(-20), Stored: 24 * time.Hour, Through: through}, "EU, 24 hours", parasites.NotMet, parasites.NotMet},
-		"15 h from solid at -35":             {parasites.Plan{Freezer: c(-35), Stored: 25 * time.Hour, Through: through, Core: c(-35)}, "Food Code, 15 hours", parasites.Met, parasites.Met},
-		"15 h from loading at -35":           {parasites.Plan{Freezer: c(-35), Stored: 15 * time.Hour, Through: through}, "Food Code, 15 hours", parasites.NotMet, parasites.NotMet},
-		"25 h at -35, solid when?":           {parasites.Plan{Freezer: c(-35), Stored: 25 * time.Hour}, "Food Code, 15 hours", parasites.NotTold, parasites.NotTold},
-		"solid at -35, a day at -20":         {parasites.Plan{Freezer: c(-35), Store: c(-20), Stored: 34 * time.Hour, Through: through, Core: c(-20)}, "Food Code, 24 hours", parasites.Met, parasites.Met},
-		"solid at -34, a day at -20":         {parasites.Plan{Freezer: c(-34), Store: c(-20), Stored: 34 * time.Hour, Through: through}, "Food Code, 24 hours", parasites.NotMet, parasites.NotMet},
-		"solid at -35, a day at -19":         {parasites.Plan{Freezer: c(-35), Store: c(-19), Stored: 34 * time.Hour, Through: through}, "Food Code, 24 hours", parasites.NotMet, parasites.NotMet},
-		"a day since the core was at -20":    {parasites.Plan{Freezer: c(-20), Stored: 34 * time.Hour, Through: through, Core: c(-20)}, "EU, 24 hours", parasites.Met, parasites.NotMet},
-		"since it was at -19":                {parasites.Plan{Freezer: c(-20), Stored: 34 * time.Hour, Through: through, Core: c(-19)}, "EU, 24 hours", parasites.NotTold, parasites.NotMet},
-		"through, and nobody says at what":   {parasites.Plan{Freezer: c(-35), Stored: 25 * time.Hour, Through: through}, "Food Code, 15 hours", parasites.NotTold, parasites.NotTold},
-		"thick, through at what?":            {parasites.Plan{Freezer: c(-20), Stored: week + 10*time.Hour, Through: through, Thickness: units.State(7 * units.Inch)}, "Food Code, 7 days", parasites.NotTold, parasites.NotTold},
-		"-35 in all parts, core seen at -20": {parasites.Plan{Freezer: c(-40), Stored: 25 * time.Hour, Through: through, Core: c(-20)}, "EU, 15 hours", parasites.NotTold, parasites.NotTold},
-		"six inches":                         {parasites.Plan{Freezer: c(-20), Stored: week, Thickness: units.State(6 * units.Inch)}, "Food Code, 7 days", parasites.Met, parasites.Met},
-		"more than six inches":               {parasites.Plan{Freezer: c(-20), Stored: week, Thickness: units.State(6*units.Inch + 1)}, "Food Code, 7 days", parasites.NotTold, parasites.NotTold},
-		"more than six, week from through":   {parasites.Plan{Freezer: c(-20), Stored: week + 10*time.Hour, Through: through, Core: c(-20), Thickness: units.State(7 * units.Inch)}, "Food Code, 7 days", parasites.Met, parasites.Met},
-		"more than six, week from loading":   {parasites.Plan{Freezer: c(-20), Stored: week, Through: through, Thickness: units.State(7 * units.Inch)}, "Food Code, 7 days", parasites.NotMet, parasites.NotMet},
-		"tolerance of an inspector is ours":  {parasites.Plan{Freezer: units.Fahrenheit(-2), Stored: week}, "Food Code, 7 days", parasites.NotMet, parasites.NotMet},
+		"a week at -20":                      {parasites.Plan{Freezer: c(-20), Stored: week}, "Food Code, 7 days", verdict.Met, verdict.Met},
+		"a week at -4 F":                     {parasites.Plan{Freezer: units.Fahrenheit(-4), Stored: week}, "Food Code, 7 days", verdict.Met, verdict.Met},
+		"a nanosecond short":                 {parasites.Plan{Freezer: c(-20), Stored: justUnder}, "Food Code, 7 days", verdict.NotMet, verdict.NotMet},
+		"a millionth too warm":               {parasites.Plan{Freezer: c(-19.999999), Stored: week}, "Food Code, 7 days", verdict.NotMet, verdict.NotMet},
+		"home freezer, a year":               {parasites.Plan{Freezer: units.Fahrenheit(0), Stored: 365 * 24 * time.Hour}, "Food Code, 7 days", verdict.NotMet, verdict.NotMet},
+		"cold, then kept at 0 F":             {parasites.Plan{Freezer: c(-40), Store: units.Fahrenheit(0), Stored: week}, "Food Code, 7 days", verdict.NotMet, verdict.NotMet},
+		"warm freezer, then cold":            {parasites.Plan{Freezer: c(-18), Store: c(-40), Stored: week}, "Food Code, 7 days", verdict.NotMet, verdict.NotMet},
+		"a day at -20 is for the EU":         {parasites.Plan{Freezer: c(-20), Stored: 34 * time.Hour, Through: through, Core: c(-20)}, "EU, 24 hours", verdict.Met, verdict.NotMet},
+		"a day and no probe":                 {parasites.Plan{Freezer: c(-20), Stored: 34 * time.Hour}, "EU, 24 hours", verdict.CannotTell, verdict.NotMet},
+		"the day counted from loading":       {parasites.Plan{Freezer: c(-20), Stored: 24 * time.Hour, Through: through}, "EU, 24 hours", verdict.NotMet, verdict.NotMet},
+		"15 h from solid at -35":             {parasites.Plan{Freezer: c(-35), Stored: 25 * time.Hour, Through: through, Core: c(-35)}, "Food Code, 15 hours", verdict.Met, verdict.Met},
+		"15 h from loading at -35":           {parasites.Plan{Freezer: c(-35), Stored: 15 * time.Hour, Through: through}, "Food Code, 15 hours", verdict.NotMet, verdict.NotMet},
+		"25 h at -35, solid when?":           {parasites.Plan{Freezer: c(-35), Stored: 25 * time.Hour}, "Food Code, 15 hours", verdict.CannotTell, verdict.CannotTell},
+		"solid at -35, a day at -20":         {parasites.Plan{Freezer: c(-35), Store: c(-20), Stored: 34 * time.Hour, Through: through, Core: c(-20)}, "Food Code, 24 hours", verdict.Met, verdict.Met},
+		"solid at -34, a day at -20":         {parasites.Plan{Freezer: c(-34), Store: c(-20), Stored: 34 * time.Hour, Through: through}, "Food Code, 24 hours", verdict.NotMet, verdict.NotMet},
+		"solid at -35, a day at -19":         {parasites.Plan{Freezer: c(-35), Store: c(-19), Stored: 34 * time.Hour, Through: through}, "Food Code, 24 hours", verdict.NotMet, verdict.NotMet},
+		"a day since the core was at -20":    {parasites.Plan{Freezer: c(-20), Stored: 34 * time.Hour, Through: through, Core: c(-20)}, "EU, 24 hours", verdict.Met, verdict.NotMet},
+		"since it was at -19":                {parasites.Plan{Freezer: c(-20), Stored: 34 * time.Hour, Through: through, Core: c(-19)}, "EU, 24 hours", verdict.CannotTell, verdict.NotMet},
+		"through, and nobody says at what":   {parasites.Plan{Freezer: c(-35), Stored: 25 * time.Hour, Through: through}, "Food Code, 15 hours", verdict.CannotTell, verdict.CannotTell},
+		"thick, through at what?":            {parasites.Plan{Freezer: c(-20), Stored: week + 10*time.Hour, Through: through, Thickness: units.State(7 * units.Inch)}, "Food Code, 7 days", verdict.CannotTell, verdict.CannotTell},
+		"-35 in all parts, core seen at -20": {parasites.Plan{Freezer: c(-40), Stored: 25 * time.Hour, Through: through, Core: c(-20)}, "EU, 15 hours", verdict.CannotTell, verdict.CannotTell},
+		"six inches":                         {parasites.Plan{Freezer: c(-20), Stored: week, Thickness: units.State(6 * units.Inch)}, "Food Code, 7 days", verdict.Met, verdict.Met},
+		"more than six inches":               {parasites.Plan{Freezer: c(-20), Stored: week, Thickness: units.State(6*units.Inch + 1)}, "Food Code, 7 days", verdict.CannotTell, verdict.CannotTell},
+		"more than six, week from through":   {parasites.Plan{Freezer: c(-20), Stored: week + 10*time.Hour, Through: through, Core: c(-20), Thickness: units.State(7 * units.Inch)}, "Food Code, 7 days", verdict.Met, verdict.Met},
+		"more than six, week from loading":   {parasites.Plan{Freezer: c(-20), Stored: week, Through: through, Thickness: units.State(7 * units.Inch)}, "Food Code, 7 days", verdict.NotMet, verdict.NotMet},
+		"tolerance of an inspector is ours":  {parasites.Plan{Freezer: units.Fahrenheit(-2), Stored: week}, "Food Code, 7 days", verdict.NotMet, verdict.NotMet},
 	} {
 		report, err := parasites.Check(tt.plan)
 		require.NoError(t, err, name)
 		f := byRule(t, report, tt.rule)
-		require.Equal(t, tt.want, f.Treatment, name)
-		require.Equal(t, tt.whole, report.Treatment, name)
-		for _, f := range report.Findings {
-			require.Equal(t, f.Treatment == parasites.Met, f.Would == "", name)
+		require.Equal(t, tt.want, f.Verdict, name)
+		require.Equal(t, tt.whole, report.Verdict, name)
+		for _, f := range report.Lines {
+			require.Equal(t, f.Verdict == verdict.Met, f.Would(units.Both) == "", name)
 			require.NotEqual(t, parasites.Refused, f.Rule.Standing)
 		}
 		require.NotEmpty(t, report.Next)
@@ -134,7 +136,7 @@ func TestHomeFreezerIsToldWhatWouldDo(t *testing.T) {
 	require.Equal(t, 4*units.FahrenheitDegrees, f.Beyond)
 	require.Zero(t, f.Held, "time at 0 °F does not count")
 	require.Equal(t, 168*time.Hour, f.Short)
-	require.Equal(t, "4 °F (2.2 °C) too warm: keep it at -20 °C (-4 °F) or below for 168 h without a break, from loading the freezer", f.Would)
+	require.Equal(t, "4 F° (2.3 C°) too warm: keep it at -4 °F (-20 °C) or below for 168 h without a break, from loading the freezer", f.Would(units.Both))
 	require.Len(t, report.Next, 3)
 }
 
@@ -142,7 +144,7 @@ func TestHomeFreezerIsToldWhatWouldDo(t *testing.T) {
 func TestHairTooWarm(t *testing.T) {
 	report, err := parasites.Check(parasites.Plan{Freezer: units.Celsius(-20).Add(1), Stored: 168 * time.Hour})
 	require.NoError(t, err)
-	require.Contains(t, byRule(t, report, "Food Code, 7 days").Would, "0.2 °F (0.1 °C) too warm: ")
+	require.Contains(t, byRule(t, report, "Food Code, 7 days").Would(units.Both), "0.1 F° (0.1 C°) too warm: ")
 }
 
 func TestParasitePlanRefuses(t *testing.T) {
@@ -186,34 +188,34 @@ func TestParasiteRecords(t *testing.T) {
 		core   []float64
 		gap    time.Duration
 		rule   string
-		want   parasites.Treatment
+		want   verdict.Verdict
 		held   float64 // hours
 		beyond units.TemperatureChange
 	}{
-		"a week":                        {[]float64{0, -20, 168, -20}, 200 * time.Hour, "Food Code, 7 days", parasites.Met, 168, 0},
-		"cooling takes 10 h of it":      {[]float64{0, 20, 20, -60, 178, -20}, 200 * time.Hour, "Food Code, 7 days", parasites.Met, 168, 0},
-		"a minute short":                {[]float64{0, -20, 167.9, -20}, 200 * time.Hour, "Food Code, 7 days", parasites.NotMet, 167.9, 0},
-		"a warm hour restarts":          {[]float64{0, -21, 100, -21, 101, -19, 102, -21, 260, -21}, 200 * time.Hour, "Food Code, 7 days", parasites.NotMet, 158.5, 0},
-		"touching does not":             {[]float64{0, -21, 100, -20, 168, -21}, 200 * time.Hour, "Food Code, 7 days", parasites.Met, 168, 0},
-		"home freezer":                  {[]float64{0, -18, 500, -18}, 600 * time.Hour, "Food Code, 7 days", parasites.NotMet, 0, 2 * units.Kelvins},
-		"a gap hides it":                {[]float64{0, -25, 1, -25, 169, -25, 170, -25}, time.Hour, "Food Code, 7 days", parasites.NotTold, 1, 0},
-		"a gap too short to hide it":    {[]float64{0, -25, 1, -25, 100, -25, 101, -25}, time.Hour, "Food Code, 7 days", parasites.NotMet, 1, 0},
-		"a gap beside enough":           {[]float64{0, -25, 168, -25, 400, 4}, 168 * time.Hour, "Food Code, 7 days", parasites.Met, 168, 0},
-		"15 h from -35":                 {[]float64{0, -15, 4, -35, 19, -35}, 20 * time.Hour, "Food Code, 15 hours", parasites.Met, 15, 0},
-		"15 h, the first above -35":     {[]float64{0, -34, 1, -35, 15, -35}, 20 * time.Hour, "Food Code, 15 hours", parasites.NotMet, 14, 0},
-		"solid at -35, a day at -20":    {[]float64{0, -15, 4, -35, 5, -20, 28, -20}, 30 * time.Hour, "Food Code, 24 hours", parasites.Met, 24, 0},
-		"solid at -34, weeks at -20":    {[]float64{0, -15, 4, -34, 5, -20, 600, -20}, 600 * time.Hour, "Food Code, 24 hours", parasites.NotMet, 0, units.Kelvins},
-		"warm between, -35 never again": {[]float64{0, -36, 1, -20, 20, -20, 21, -10, 22, -20, 90, -20}, 90 * time.Hour, "Food Code, 24 hours", parasites.NotMet, 20, 0},
-		"a day at -20 before -35":       {[]float64{0, -20, 24, -20, 25, -35, 26, -20}, 90 * time.Hour, "Food Code, 24 hours", parasites.NotMet, 1, 0},
-		"cooked":                        {[]float64{0, 4, 1, 70, 1.01, 70}, time.Hour, "Food Code, cooking", parasites.Met, 0.01 + 7./66, 0},
-		"62.9 is not 63":                {[]float64{0, 62.9, 1, 62.9}, time.Hour, "Food Code, cooking", parasites.NotMet, 0, units.Kelvins / 10},
-		"smoked half an hour":           {[]float64{0, 4, 4, 65, 4.5, 65, 9, 4}, 9 * time.Hour, "hot smoking, 30 minutes", parasites.Met, 0.5, 0},
-		"smoked in two parts":           {[]float64{0, 65, .4, 65, .5, 60, .6, 65, .9, 65}, 9 * time.Hour, "hot smoking, 30 minutes", parasites.NotMet, .4, 0},
+		"a week":                        {[]float64{0, -20, 168, -20}, 200 * time.Hour, "Food Code, 7 days", verdict.Met, 168, 0},
+		"cooling takes 10 h of it":      {[]float64{0, 20, 20, -60, 178, -20}, 200 * time.Hour, "Food Code, 7 days", verdict.Met, 168, 0},
+		"a minute short":                {[]float64{0, -20, 167.9, -20}, 200 * time.Hour, "Food Code, 7 days", verdict.NotMet, 167.9, 0},
+		"a warm hour restarts":          {[]float64{0, -21, 100, -21, 101, -19, 102, -21, 260, -21}, 200 * time.Hour, "Food Code, 7 days", verdict.NotMet, 158.5, 0},
+		"touching does not":             {[]float64{0, -21, 100, -20, 168, -21}, 200 * time.Hour, "Food Code, 7 days", verdict.Met, 168, 0},
+		"home freezer":                  {[]float64{0, -18, 500, -18}, 600 * time.Hour, "Food Code, 7 days", verdict.NotMet, 0, 2 * units.Kelvins},
+		"a gap hides it":                {[]float64{0, -25, 1, -25, 169, -25, 170, -25}, time.Hour, "Food Code, 7 days", verdict.CannotTell, 1, 0},
+		"a gap too short to hide it":    {[]float64{0, -25, 1, -25, 100, -25, 101, -25}, time.Hour, "Food Code, 7 days", verdict.NotMet, 1, 0},
+		"a gap beside enough":           {[]float64{0, -25, 168, -25, 400, 4}, 168 * time.Hour, "Food Code, 7 days", verdict.Met, 168, 0},
+		"15 h from -35":                 {[]float64{0, -15, 4, -35, 19, -35}, 20 * time.Hour, "Food Code, 15 hours", verdict.Met, 15, 0},
+		"15 h, the first above -35":     {[]float64{0, -34, 1, -35, 15, -35}, 20 * time.Hour, "Food Code, 15 hours", verdict.NotMet, 14, 0},
+		"solid at -35, a day at -20":    {[]float64{0, -15, 4, -35, 5, -20, 28, -20}, 30 * time.Hour, "Food Code, 24 hours", verdict.Met, 24, 0},
+		"solid at -34, weeks at -20":    {[]float64{0, -15, 4, -34, 5, -20, 600, -20}, 600 * time.Hour, "Food Code, 24 hours", verdict.NotMet, 0, units.Kelvins},
+		"warm between, -35 never again": {[]float64{0, -36, 1, -20, 20, -20, 21, -10, 22, -20, 90, -20}, 90 * time.Hour, "Food Code, 24 hours", verdict.NotMet, 20, 0},
+		"a day at -20 before -35":       {[]float64{0, -20, 24, -20, 25, -35, 26, -20}, 90 * time.Hour, "Food Code, 24 hours", verdict.NotMet, 1, 0},
+		"cooked":                        {[]float64{0, 4, 1, 70, 1.01, 70}, time.Hour, "Food Code, cooking", verdict.Met, 0.01 + 7./66, 0},
+		"62.9 is not 63":                {[]float64{0, 62.9, 1, 62.9}, time.Hour, "Food Code, cooking", verdict.NotMet, 0, units.Kelvins / 10},
+		"smoked half an hour":           {[]float64{0, 4, 4, 65, 4.5, 65, 9, 4}, 9 * time.Hour, "hot smoking, 30 minutes", verdict.Met, 0.5, 0},
+		"smoked in two parts":           {[]float64{0, 65, .4, 65, .5, 60, .6, 65, .9, 65}, 9 * time.Hour, "hot smoking, 30 minutes", verdict.NotMet, .4, 0},
 	} {
 		report, err := parasites.Audit(coreOf(t, tt.core...), tt.gap)
 		require.NoError(t, err, name)
 		f := byRule(t, report, tt.rule)
-		require.Equal(t, tt.want, f.Treatment, name)
+		require.Equal(t, tt.want, f.Verdict, name)
 		require.Equal(t, tt.beyond, f.Beyond, name)
 		if name == "smoked half an hour" || name == "smoked in two parts" { // the ramp above 145 °F counts as well
 			require.Greater(t, f.Held.Hours(), tt.held, name)
@@ -292,20 +294,20 @@ func FuzzParasiteHold(f *testing.F) {
 		require.NoError(t, err)
 		warm, err := parasites.Audit(broken, gap)
 		require.NoError(t, err)
-		for i, f := range report.Findings {
-			require.Equal(t, f.Held >= f.Rule.Hold, f.Treatment == parasites.Met)
-			require.LessOrEqual(t, f.Held, whole.Findings[i].Held)
-			require.False(t, f.Treatment == parasites.NotMet && whole.Findings[i].Treatment == parasites.Met, "a gap bridged by lines holds no more than one that was cold")
-			require.GreaterOrEqual(t, longer.Findings[i].Held, f.Held)
+		for i, f := range report.Lines {
+			require.Equal(t, f.Held >= f.Rule.Hold, f.Verdict == verdict.Met)
+			require.LessOrEqual(t, f.Held, whole.Lines[i].Held)
+			require.False(t, f.Verdict == verdict.NotMet && whole.Lines[i].Verdict == verdict.Met, "a gap bridged by lines holds no more than one that was cold")
+			require.GreaterOrEqual(t, longer.Lines[i].Held, f.Held)
 			if f.Rule.Heat {
 				continue
 			}
-			require.GreaterOrEqual(t, colder.Findings[i].Held, f.Held)
-			require.LessOrEqual(t, warm.Findings[i].Held, f.Held)
+			require.GreaterOrEqual(t, colder.Lines[i].Held, f.Held)
+			require.LessOrEqual(t, warm.Lines[i].Held, f.Held)
 			if !f.Rule.Solid.IsSet() || f.Rule.Solid == f.Rule.Temperature {
 				stretch, err := core.LongestAtOrBelow(f.Rule.Temperature)
 				require.NoError(t, err)
-				require.Equal(t, stretch, whole.Findings[i].Stretch)
+				require.Equal(t, stretch, whole.Lines[i].Stretch)
 			}
 		}
 	})
@@ -331,8 +333,8 @@ func FuzzParasitePlan(f *testing.F) {
 			require.ErrorIs(t, err, units.ErrRange)
 			return
 		}
-		for i, f := range before.Findings {
-			require.False(t, f.Treatment == parasites.Met && after.Findings[i].Treatment != parasites.Met, f.Rule.Name)
+		for i, f := range before.Lines {
+			require.False(t, f.Verdict == verdict.Met && after.Lines[i].Verdict != verdict.Met, f.Rule.Name)
 		}
 	})
 }

@@ -5,6 +5,7 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
@@ -19,25 +20,42 @@ func Audit(core series.Series[units.Temperature], maxGap time.Duration) (Report,
 	if err := chain.CheckRecord(core, maxGap); err != nil {
 		return Report{}, err
 	}
-	var findings []Line
+	all := make([]judged, 0, len(ruleTable))
 	for _, rule := range ruleTable {
-		if rule.Standing == Refused {
-			continue
+		if rule.Standing != Refused {
+			all = append(all, rule.judge(core, maxGap))
 		}
-		held := rule.longest(core, maxGap, false)
-		f := Line{Rule: rule, Treatment: Met, Stretch: held, Held: held.Length()}
-		if f.Held < rule.Hold {
-			f.Treatment, f.Short = NotMet, rule.Hold-f.Held
-			if rule.longest(core, maxGap, true).Length() >= rule.Hold {
-				f.Treatment = NotTold
-			}
-			f.Beyond = rule.missed(core)
-		}
-		findings = append(findings, f)
 	}
-	report := reported(findings)
-	report.Cautions = cautionsOf(true)
-	return report, nil
+	return reported(all, true), nil
+}
+
+// judge judges a record by one rule.
+func (r Rule) judge(core series.Series[units.Temperature], maxGap time.Duration) judged {
+	held := r.longest(core, maxGap, false)
+	l := Line{Rule: r, Verdict: verdict.Met, Stretch: held, Held: held.Length()}
+	if l.Held >= r.Hold {
+		return judged{Line: l}
+	}
+	l.Verdict, l.Short, l.Beyond = verdict.NotMet, r.Hold-l.Held, r.missed(core)
+	f := verdict.Finding{
+		Rule: r.ID, What: "time at the temperature", Kind: verdict.Short, By: units.AmountOf(l.Short), Citation: r.Citation,
+		Stated: units.Exactly(l.Held), Wanted: units.AtLeast(r.Hold),
+	}
+	if l.Held > 0 {
+		f.When = units.State(held)
+	}
+	switch {
+	case r.longest(core, maxGap, true).Length() >= r.Hold:
+		l.Verdict, f.Kind = verdict.CannotTell, verdict.Unobserved
+	case l.Beyond > 0 && r.Heat:
+		f.What, f.Kind, f.By = "core", verdict.TooCold, units.AmountOf(l.Beyond)
+		f.Stated, f.Wanted = units.Exactly(r.entry().Add(-l.Beyond)), r.bound()
+	case l.Beyond > 0:
+		f.What, f.Kind, f.By = "core", verdict.TooWarm, units.AmountOf(l.Beyond)
+		f.Stated, f.Wanted = units.Exactly(r.entry().Add(l.Beyond)), r.bound()
+	}
+	f.Verdict = l.Verdict
+	return judged{l, f}
 }
 
 // missed is how far the record stayed off the temperature that the hold begins at, zero where it got there.

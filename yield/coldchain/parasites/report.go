@@ -1,126 +1,106 @@
 package parasites
 
 import (
-	"fmt"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
-	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 )
 
-// Report is what a plan or a record comes to. Treatment is the best of the deciding findings: one of those rules is
-// enough. Where only a named rule is met, it stays NotMet.
+// Report is what a plan or a record comes to. One of the deciding rules is enough: the verdict is the best of theirs, and
+// the findings are those of the deciding rules that come as near as that, none where one is met. Where only a named rule
+// is met, the verdict stays NotMet. Lines are all the rules that were judged; Next is what to do now.
 type Report struct {
-	Treatment Treatment
-	Findings  []Line
-	Next      []string // what to do now
-	Cautions  []cite.Caution
+	verdict.Report
+	Lines []Line
+	Next  []Step
 }
 
-// Line is one rule held against a plan or a record. Held is the time that counts, of a record the longest stretch
-// without a break, which is Stretch. Short is how much time is missing, Beyond by how much the fish, of a plan the
-// freezer, was never at the temperature. Would is what would meet the rule, empty when it is met.
+// MarshalJSON writes the report as an app shows it.
+func (r Report) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (r *Report) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
+
+// Line is one rule held against a plan or a record. Held is the time that counts, of a record the longest stretch without
+// a break, which is Stretch. Short is how much time is missing, Beyond by how much the fish, of a plan the freezer, was
+// never at the temperature.
 type Line struct {
-	Rule      Rule
-	Treatment Treatment
-	Held      time.Duration
-	Stretch   series.Stretch
-	Short     time.Duration
-	Beyond    units.TemperatureChange
-	Would     string
+	Rule    Rule
+	Verdict verdict.Verdict `wire:"always"`
+	Held    time.Duration   `wire:"always"`
+	Stretch series.Stretch
+	Short   time.Duration
+	Beyond  units.TemperatureChange
 }
 
-// reported sums findings up.
-func reported(findings []Line) Report {
-	r := Report{Treatment: NotMet, Findings: findings}
-	for i := range findings {
-		f := &findings[i]
-		f.Would = f.would()
-		if f.Rule.Standing == Deciding {
-			r.Treatment = r.Treatment.better(f.Treatment)
+// judged is a line with what is found where it is not met.
+type judged struct {
+	Line
+	finding verdict.Finding
+}
+
+// reported sums up what was judged.
+func reported(all []judged, record bool) Report {
+	best := verdict.NotMet
+	for i := range all {
+		if all[i].Rule.Standing == Deciding {
+			best = min(best, all[i].Verdict)
 		}
 	}
-	r.Next = r.next()
+	var findings []verdict.Finding
+	r := Report{Lines: make([]Line, len(all)), Next: next(best)}
+	for i := range all {
+		r.Lines[i] = all[i].Line
+		if all[i].Rule.Standing == Deciding && all[i].Verdict == best && best != verdict.Met {
+			findings = append(findings, all[i].finding)
+		}
+	}
+	r.Report = verdict.Of(findings, cautionsOf(record))
 	return r
 }
 
-func (f Line) would() string {
-	if f.Treatment == Met {
+// Would is what would meet the rule, in a system of units: empty when it is met.
+func (l Line) Would(s units.System) string {
+	if l.Verdict == verdict.Met {
 		return ""
 	}
 	text := ""
-	if f.Beyond > 0 {
-		side := "too warm"
-		if f.Rule.Heat {
-			side = "too cool"
+	if l.Beyond > 0 {
+		text = units.AmountOf(l.Beyond).Text(s, units.Up) + " too warm: "
+		if l.Rule.Heat {
+			text = units.AmountOf(l.Beyond).Text(s, units.Up) + " too cool: "
 		}
-		off := max(f.Beyond, units.CelsiusDegrees/10) // a hair is never told as none
-		text = fmt.Sprintf("%s °F (%s °C) %s: ", units.In(off, units.FahrenheitDegrees, 1), units.In(off, units.CelsiusDegrees, 1), side)
-	}
-	at := bothScales(f.Rule.Temperature) + " or below"
-	if f.Rule.Heat {
-		at = bothScales(f.Rule.Temperature) + " or above at the coldest point"
 	}
 	switch {
-	case f.Rule.Solid.IsSet() && f.Rule.Solid != f.Rule.Temperature:
-		text += "freeze it solid at " + bothScales(f.Rule.Solid) + " or below, then keep it at "
-	case f.Rule.Solid.IsSet():
+	case l.Rule.Solid.IsSet() && l.Rule.Solid != l.Rule.Temperature:
+		text += "freeze it solid at " + cold(l.Rule.Solid, s) + ", then keep it at "
+	case l.Rule.Solid.IsSet():
 		text += "freeze it solid and keep it at "
 	default:
 		text += "keep it at "
 	}
-	text += fmt.Sprintf("%s for %v without a break, %v", at, units.Lasting(f.Rule.Hold), f.Rule.Clock)
-	if f.Beyond == 0 && f.Short > 0 {
-		text += fmt.Sprintf("; %v are missing", units.Lasting(f.Short))
+	if l.Rule.Heat {
+		text += hot(l.Rule.Temperature, s) + " or above at the coldest point"
+	} else {
+		text += cold(l.Rule.Temperature, s)
 	}
-	if f.Treatment == NotTold {
+	text += " for " + units.Lasting(l.Rule.Hold) + " without a break, " + l.Rule.Clock.String()
+	if l.Beyond == 0 && l.Short > 0 {
+		text += "; " + units.Lasting(l.Short) + " are missing"
+	}
+	if l.Verdict == verdict.CannotTell {
 		text += "; a probe in the thickest fish would tell"
 	}
 	return text
 }
 
-// bothScales prints a temperature in °C and °F, to a tenth where it takes one.
-func bothScales(t units.Temperature) string {
-	one := func(s units.Scale) string { return t.In(s, 1).String() + " " + s.String() }
-	return one(units.CelsiusScale) + " (" + one(units.FahrenheitScale) + ")"
+// cold prints a temperature that is not to be passed upward.
+func cold(t units.Temperature, s units.System) string {
+	return units.AmountOf(t).Text(s, units.Down) + " or below"
 }
 
-func (r Report) next() []string {
-	if r.Treatment == Met {
-		return []string{"Parasites may be taken for dead. Nothing else is mended: keep the fish frozen until it is used, then cold, and use it soon."}
-	}
-	first := "Do not eat this fish raw, cold-smoked, marinated or lightly salted as it is."
-	if r.Treatment == NotTold {
-		first += " It may have been treated, but what is known does not show it."
-	}
-	return []string{
-		first,
-		"Colder: " + ruleTable[0].cold() + ". A home freezer at 0 °F (-17.8 °C) is 4 °F (2.2 °C) too warm for that: turn it down and check it with a thermometer between the packs.",
-		"Or heat: " + bothScales(units.Celsius(63)) + " at the coldest point for 15 s when cooked, " + bothScales(units.Fahrenheit(145)) + " for 30 minutes when hot-smoked.",
-	}
-}
-
-// cold is a rule of freezing in words.
-func (r Rule) cold() string {
-	return fmt.Sprintf("at %s or below for %v without a break, %v", bothScales(r.Temperature), units.Lasting(r.Hold), r.Clock)
-}
-
-// cautionsOf are what must be known of either answer.
-func cautionsOf(record bool) []cite.Caution {
-	all := []cite.Caution{
-		{Text: "freezing kills parasites, not bacteria, and undoes no spoilage: thawed fish is as perishable as fresh"},
-		{Text: "0 °F for 24 or 48 h and 14 °F for 24 h are printed against tapeworm: not to be used for fish eaten raw", Citation: tapewormState},
-		{Text: "rules of the EU and Codex count 24 h at -20 °C where the Food Code counts 168 h from loading: the longer decides here, the others are named", Citation: parasiteEU},
-		{Text: "the rules of the EU are for parasites other than flukes", Citation: parasiteEU},
-		{Text: "some inspectors allow 2 °F on -20 °C and -35 °C; nothing is allowed here", Citation: parasiteAllowed},
-		{Text: "salting, brining, cold smoking and drying are no rule of any of these sources"},
-		{Text: "follow local codes and the advice of the extension service where they are stricter"},
-	}
-	if record {
-		return append(all, cite.Caution{Text: "the record must be of the core of the thickest fish; where a rule counts from loading, here only the core's own time counts, the stricter reading", Citation: parasiteA})
-	}
-	return append(all,
-		cite.Caution{Text: "the temperature must be the warmest of the freezer, door and defrosting included, by a thermometer in it", Citation: parasiteA},
-		cite.Caution{Text: "for fish thicker than 6 in (15.2 cm) the guide doubts its own rules: time from loading is not relied on", Citation: parasiteThick})
-}
+// hot prints a temperature that is to be reached.
+func hot(t units.Temperature, s units.System) string { return units.AmountOf(t).Text(s, units.Up) }

@@ -5,12 +5,32 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/units/verdict"
 )
 
-// Rule is one published way to kill the parasites of fish: by cold, or by Heat. Hold is the least time at Temperature
-// or below it, with Heat above it, counted by Clock without a break. Where Solid is set, the fish must first be frozen
-// solid at that temperature or below. Rules are comparable.
+// The rules that a plan or a record is held against.
+const (
+	RuleFoodCodeWeek    verdict.Rule = "parasites.food-code-7-days"
+	RuleFoodCode15Hours verdict.Rule = "parasites.food-code-15-hours"
+	RuleFoodCode24Hours verdict.Rule = "parasites.food-code-24-hours"
+	RuleEU24Hours       verdict.Rule = "parasites.eu-24-hours"
+	RuleEU15Hours       verdict.Rule = "parasites.eu-15-hours"
+	RuleCodex24Hours    verdict.Rule = "parasites.codex-24-hours"
+	RuleTapeworm48Hours verdict.Rule = "parasites.tapeworm-48-hours"
+	RuleTapeworm24Hours verdict.Rule = "parasites.tapeworm-24-hours"
+	RuleTapeworm14F     verdict.Rule = "parasites.tapeworm-14-f"
+	RuleFoodCodeCooking verdict.Rule = "parasites.food-code-cooking"
+	RuleHotSmoking      verdict.Rule = "parasites.hot-smoking"
+	RuleEUHeating       verdict.Rule = "parasites.eu-heating"
+	RuleTapeworm165F    verdict.Rule = "parasites.tapeworm-165-f"
+	RuleTapeworm122F    verdict.Rule = "parasites.tapeworm-122-f"
+)
+
+// Rule is one published way to kill the parasites of fish: by cold, or by Heat. Hold is the least time at Temperature or
+// below it, with Heat above it, counted by Clock without a break. Where Solid is set, the fish must first be frozen solid
+// at that temperature or below. ID is the Rule of the finding about it. Rules are comparable.
 type Rule struct {
+	ID          verdict.Rule
 	Name        string
 	Heat        bool
 	Temperature units.Temperature
@@ -23,58 +43,9 @@ type Rule struct {
 	Citation    cite.Citation
 }
 
-// Clock is from when the hold of a rule counts.
-type Clock uint8
-
-// The clocks. A fish takes hours to days to freeze through, which the first clock forgives and the others do not.
-const (
-	FromLoading Clock = iota // from when the fish goes into the freezer
-	FromSolid                // from when it is frozen solid
-	FromCore                 // from when its coldest or, with heat, hottest part to get there has the temperature
-)
-
-// String is the clock in words.
-func (c Clock) String() string {
-	switch c {
-	case FromLoading:
-		return "from loading the freezer"
-	case FromSolid:
-		return "from the fish being solid"
-	case FromCore:
-		return "from the core being there"
-	}
-	return "unknown clock"
-}
-
-// Standing is what a rule is good for here.
-type Standing uint8
-
-// The standings. Where sources differ the strictest decide.
-const (
-	Deciding Standing = iota // meeting it is enough
-	Named                    // judged and shown, but a stricter rule decides
-	Refused                  // too weak for fish eaten raw: shown as such and never judged by
-)
-
-// String is the standing in words.
-func (s Standing) String() string {
-	switch s {
-	case Deciding:
-		return "deciding"
-	case Named:
-		return "named only"
-	case Refused:
-		return "not to be used"
-	}
-	return "unknown standing"
-}
-
-// Rules returns what has been published on killing parasites in fish, cold first, in the order of the sources; the
-// slice is the caller's own. Weaker figures for tapeworm alone are among them as Refused, so that nobody takes them for
-// safe.
-func Rules() []Rule {
-	return append([]Rule(nil), ruleTable[:]...)
-}
+// Rules returns what has been published on killing parasites in fish, cold first, in the order of the sources; the slice
+// is the caller's own. Weaker figures, for tapeworm only, are among them as Refused, so that they are not taken for safe.
+func Rules() []Rule { return append([]Rule(nil), ruleTable[:]...) }
 
 // entry is the temperature at which the hold begins.
 func (r Rule) entry() units.Temperature {
@@ -84,36 +55,10 @@ func (r Rule) entry() units.Temperature {
 	return r.Temperature
 }
 
-// Treatment is whether parasites may be taken for dead. The zero Treatment is that one cannot tell.
-type Treatment uint8
-
-// The treatments.
-const (
-	NotTold Treatment = iota // what is known is not enough to say
-	NotMet
-	Met
-)
-
-// String is the treatment in words: "cannot tell", "not met", "met".
-func (t Treatment) String() string {
-	switch t {
-	case NotTold:
-		return "cannot tell"
-	case NotMet:
-		return "not met"
-	case Met:
-		return "met"
+// bound is the temperature that the hold begins at, as a figure.
+func (r Rule) bound() units.Figure {
+	if r.Heat {
+		return units.AtLeast(r.entry())
 	}
-	return "unknown treatment"
-}
-
-// better is the better of two: one rule met is enough, and what one cannot tell may have been.
-func (t Treatment) better(u Treatment) Treatment {
-	switch {
-	case t == Met || u == Met:
-		return Met
-	case t == NotTold || u == NotTold:
-		return NotTold
-	}
-	return NotMet
+	return units.AtMost(r.entry())
 }

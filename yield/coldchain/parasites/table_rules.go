@@ -29,24 +29,77 @@ const (
 	eatenRaw    = "fish eaten raw or undercooked"
 	euFish      = "fin fish eaten raw, marinated, salted or otherwise treated too mildly to kill"
 	noTrematode = "for parasites other than trematodes (flukes); a seventh of the time the Food Code asks for at this temperature"
-	tapewormOne = "for tapeworm alone; warmer and shorter than any rule for fish eaten raw"
+	tapewormOne = "for tapeworm only; warmer and shorter than any rule for fish eaten raw"
+)
+
+// The rules that the steps name.
+var (
+	foodCodeWeek = Rule{
+		ID: RuleFoodCodeWeek, Name: "Food Code, 7 days", Temperature: units.Celsius(-20), Hold: 168 * time.Hour,
+		Clock: FromLoading, Standing: Deciding, Fish: eatenRaw,
+		Note: "frozen and stored; the FDA's guide and the CDC say total time", Citation: parasiteA,
+	}
+	foodCodeCooking = Rule{
+		ID: RuleFoodCodeCooking, Name: "Food Code, cooking", Heat: true, Temperature: units.Celsius(63), Hold: 15 * time.Second,
+		Clock: FromCore, Standing: Deciding, Fish: "cooked fish",
+		Note: "145 °F, which is 62.8 °C; the warmer of the two scales is taken", Citation: parasiteCook,
+	}
+	hotSmoking = Rule{
+		ID: RuleHotSmoking, Name: "hot smoking, 30 minutes", Heat: true, Temperature: units.Fahrenheit(145),
+		Hold: 30 * time.Minute, Clock: FromCore, Standing: Deciding, Fish: "hot-smoked fish",
+		Note: "made for more than parasites", Citation: parasiteSmoke,
+	}
 )
 
 // ruleTable has each rule in the scale that its source prints first.
 var ruleTable = [...]Rule{
-	{"Food Code, 7 days", false, units.Celsius(-20), 168 * time.Hour, units.Temperature{}, FromLoading, Deciding, eatenRaw, "frozen and stored; the FDA's guide and the CDC say total time", parasiteA},
-	{"Food Code, 15 hours", false, units.Celsius(-35), 15 * time.Hour, units.Celsius(-35), FromSolid, Deciding, eatenRaw, "", parasiteB},
-	{"Food Code, 24 hours", false, units.Celsius(-20), 24 * time.Hour, units.Celsius(-35), FromSolid, Deciding, eatenRaw, "", parasiteC},
-	{"EU, 24 hours", false, units.Celsius(-20), 24 * time.Hour, units.Temperature{}, FromCore, Named, euFish, noTrematode, parasiteEU},
-	{"EU, 15 hours", false, units.Celsius(-35), 15 * time.Hour, units.Temperature{}, FromCore, Named, euFish, "for parasites other than trematodes (flukes)", parasiteEU},
-	{"Codex, 24 hours", false, units.Celsius(-20), 24 * time.Hour, units.Temperature{}, FromCore, Named, "fish for cold smoking and the like", "", parasiteCodex},
-	{"tapeworm, 48 hours", false, units.Fahrenheit(0), 48 * time.Hour, units.Temperature{}, FromLoading, Refused, "pike and its like before cold pickling", tapewormOne, tapewormWell},
-	{"tapeworm, 24 hours", false, units.Fahrenheit(0), 24 * time.Hour, units.Temperature{}, FromLoading, Refused, "any fish", tapewormOne, tapewormState},
-	{"tapeworm, 24 hours at 14 °F", false, units.Fahrenheit(14), 24 * time.Hour, units.Temperature{}, FromLoading, Refused, "pike, pickerel", tapewormOne, tapewormOld},
+	foodCodeWeek,
+	{
+		ID: RuleFoodCode15Hours, Name: "Food Code, 15 hours", Temperature: units.Celsius(-35), Hold: 15 * time.Hour,
+		Solid: units.Celsius(-35), Clock: FromSolid, Standing: Deciding, Fish: eatenRaw, Citation: parasiteB,
+	},
+	{
+		ID: RuleFoodCode24Hours, Name: "Food Code, 24 hours", Temperature: units.Celsius(-20), Hold: 24 * time.Hour,
+		Solid: units.Celsius(-35), Clock: FromSolid, Standing: Deciding, Fish: eatenRaw, Citation: parasiteC,
+	},
+	{
+		ID: RuleEU24Hours, Name: "EU, 24 hours", Temperature: units.Celsius(-20), Hold: 24 * time.Hour,
+		Clock: FromCore, Standing: Named, Fish: euFish, Note: noTrematode, Citation: parasiteEU,
+	},
+	{
+		ID: RuleEU15Hours, Name: "EU, 15 hours", Temperature: units.Celsius(-35), Hold: 15 * time.Hour,
+		Clock: FromCore, Standing: Named, Fish: euFish, Note: "for parasites other than trematodes (flukes)", Citation: parasiteEU,
+	},
+	{
+		ID: RuleCodex24Hours, Name: "Codex, 24 hours", Temperature: units.Celsius(-20), Hold: 24 * time.Hour,
+		Clock: FromCore, Standing: Named, Fish: "fish for cold smoking and the like", Citation: parasiteCodex,
+	},
+	{
+		ID: RuleTapeworm48Hours, Name: "tapeworm, 48 hours", Temperature: units.Fahrenheit(0), Hold: 48 * time.Hour,
+		Clock: FromLoading, Standing: Refused, Fish: "pike and its like before cold pickling", Note: tapewormOne,
+		Citation: tapewormWell,
+	},
+	{
+		ID: RuleTapeworm24Hours, Name: "tapeworm, 24 hours", Temperature: units.Fahrenheit(0), Hold: 24 * time.Hour,
+		Clock: FromLoading, Standing: Refused, Fish: "any fish", Note: tapewormOne, Citation: tapewormState,
+	},
+	{
+		ID: RuleTapeworm14F, Name: "tapeworm, 24 hours at 14 °F", Temperature: units.Fahrenheit(14), Hold: 24 * time.Hour,
+		Clock: FromLoading, Standing: Refused, Fish: "pike, pickerel", Note: tapewormOne, Citation: tapewormOld,
+	},
 
-	{"Food Code, cooking", true, units.Celsius(63), 15 * time.Second, units.Temperature{}, FromCore, Deciding, "cooked fish", "145 °F, which is 62.8 °C; the warmer of the two scales is taken", parasiteCook},
-	{"hot smoking, 30 minutes", true, units.Fahrenheit(145), 30 * time.Minute, units.Temperature{}, FromCore, Deciding, "hot-smoked fish", "made for more than parasites", parasiteSmoke},
-	{"EU, heating", true, units.Celsius(60), time.Minute, units.Temperature{}, FromCore, Named, euFish, "heated so, the fish need not be frozen", parasiteEUHot},
-	{"tapeworm, 165 °F", true, units.Fahrenheit(165), 5 * time.Minute, units.Temperature{}, FromCore, Named, "any fish", "for tapeworm alone", tapewormState},
-	{"tapeworm, 122 °F", true, units.Fahrenheit(122), 10 * time.Minute, units.Temperature{}, FromCore, Refused, "pike, pickerel", tapewormOne, tapewormOld},
+	foodCodeCooking,
+	hotSmoking,
+	{
+		ID: RuleEUHeating, Name: "EU, heating", Heat: true, Temperature: units.Celsius(60), Hold: time.Minute,
+		Clock: FromCore, Standing: Named, Fish: euFish, Note: "heated so, the fish need not be frozen", Citation: parasiteEUHot,
+	},
+	{
+		ID: RuleTapeworm165F, Name: "tapeworm, 165 °F", Heat: true, Temperature: units.Fahrenheit(165), Hold: 5 * time.Minute,
+		Clock: FromCore, Standing: Named, Fish: "any fish", Note: "for tapeworm only", Citation: tapewormState,
+	},
+	{
+		ID: RuleTapeworm122F, Name: "tapeworm, 122 °F", Heat: true, Temperature: units.Fahrenheit(122), Hold: 10 * time.Minute,
+		Clock: FromCore, Standing: Refused, Fish: "pike, pickerel", Note: tapewormOne, Citation: tapewormOld,
+	},
 }
