@@ -76,7 +76,7 @@ func CheckLanding(l Landing) (LandingReport, error) {
 		worst := verdict.Met
 		for _, f := range l.against(nil, rule) {
 			worst = verdict.Worst(worst, f.Verdict)
-			*findings = sayOnce(*findings, f)
+			*findings = chain.SayOnce(*findings, f)
 		}
 		r.Lines = append(r.Lines, LandingLine{rule, worst})
 	}
@@ -87,17 +87,6 @@ func CheckLanding(l Landing) (LandingReport, error) {
 	}
 	r.Cautions = append(r.Cautions, neverNone, chillAnyway, heatStays)
 	return r, nil
-}
-
-// sayOnce adds a finding, unless another rule found the same.
-func sayOnce(all []verdict.Finding, f verdict.Finding) []verdict.Finding {
-	for _, said := range all {
-		said.Rule, said.Citation = f.Rule, f.Citation
-		if said == f {
-			return all
-		}
-	}
-	return append(all, f)
 }
 
 func (l Landing) check() error {

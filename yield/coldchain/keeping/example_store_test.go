@@ -45,8 +45,8 @@ func ExampleFrozenLife_Audit() {
 	fmt.Println(units.Text(use.Used, units.Percent, 1), use.Verdict, use.TooWarm, err)
 	fmt.Println(use.Cautions[0].Text)
 	// Output:
-	// 42.4 % within 0s <nil>
-	// of quality alone: no storage life says that fish is safe, and freezing stops nothing that was there before
+	// 42.4 % met 0s <nil>
+	// Of quality only: no storage life says that fish is safe, and freezing stops nothing that was there before.
 }
 
 func ExampleStoreLimits() {
@@ -65,17 +65,19 @@ func ExampleStoreLimits() {
 func ExampleCheckStore() {
 	j, err := keeping.CheckStore(keeping.InRefrigerator, units.Fahrenheit(43))
 	for _, line := range j.Lines {
-		fmt.Println(line.Limit.For, line.Met, units.Text(line.TooWarm, units.FahrenheitDegrees, 0), err)
+		fmt.Println(line.Limit.For+":", line.Verdict, err)
 	}
+	fmt.Println(j.Verdict, "|", j.Findings[0].Text(units.US))
 	for _, c := range j.Costs {
 		if c.What == coldchain.Listeria.String() || c.What == coldchain.BotulinumE.String() {
 			fmt.Println(c.AtLimit, "becomes", c.Here, c.What)
 		}
 	}
 	// Output:
-	// smoked fish at home false 7 F° <nil>
-	// smoked fish, and raw fish for smoking false 5 F° <nil>
-	// any food false 3 F° <nil>
+	// smoked fish at home: differs <nil>
+	// smoked fish, and raw fish for smoking: differs <nil>
+	// any food: not met <nil>
+	// not met | refrigerator for any food: 43 °F stated, at most 40 °F published, too warm by 3 F°
 	// 168h0m0s becomes 48h0m0s Clostridium botulinum type E and non-proteolytic B, F
 	// 168h0m0s becomes 24h0m0s Listeria monocytogenes
 }
@@ -87,17 +89,23 @@ func ExampleCheckThaw() {
 	})
 	fmt.Println(r.Verdict, err)
 	for _, l := range r.Lines {
-		fmt.Println(l.What+":", l.Required+";", l.Planned+":", l.Verdict)
+		fmt.Println(l.What+":", l.Wanted.Text(units.US)+";", l.Planned.Text(units.US)+":", l.Verdict)
 	}
 	// Output:
-	// exceeded <nil>
-	// around the fish: at or below 41 °F; 40.0 °F: within
-	// the sealed pack: opened before it thaws; shut: exceeded
+	// not met <nil>
+	// around the fish: at most 41 °F; 40 °F: met
+	// the sealed pack: opened before it thaws; shut: not met
 }
 
 func ExampleThawMethod() {
 	fmt.Println(keeping.ThawInRefrigerator, "|", keeping.ThawInRunningWater, "|", keeping.ThawInStillWater, "|", keeping.ThawOnCounter)
 	// Output: in the refrigerator | under running water | in still water | on the counter
+}
+
+func ExampleParseThawMethod() {
+	m, err := keeping.ParseThawMethod("on the counter")
+	fmt.Println(m, err)
+	// Output: on the counter <nil>
 }
 
 func ExamplePowerCutRules() {
@@ -114,8 +122,10 @@ func ExamplePowerCutRules() {
 func ExampleCheckPowerCut() {
 	p, err := keeping.CheckPowerCut(keeping.InFreezer, false, 30*time.Hour)
 	fmt.Println(p.Verdict, p.Rule.For, err)
-	fmt.Println(p.Cautions[1].Text)
+	fmt.Println(p.Findings[0].Text(units.Metric))
+	fmt.Println(p.Cautions[0].Text)
 	// Output:
 	// cannot tell 24h0m0s <nil>
-	// past it measure every piece: what was above 40 °F (4.4 °C) for two hours is discarded; without a record nobody can tell
+	// power cut: 30 h stated, at most 24 h published, too long by 6 h
+	// Past that time measure every piece: what was above 40 °F (4.4 °C) for two hours is discarded. Without a record nobody can tell.
 }

@@ -32,15 +32,19 @@ func ExampleFind() {
 // Smoked fish in a loose bag, nine days in a refrigerator of 38 °F.
 func ExampleCheck() {
 	c, err := keeping.Check(keeping.Smoked, keeping.InRefrigerator, units.Fahrenheit(38), 9*24*time.Hour)
-	fmt.Println(c.Safety, err)
+	fmt.Println(c.Verdict, err)
+	for _, f := range c.Findings {
+		fmt.Println(f.Text(units.US))
+	}
 	for _, l := range c.Lines[:3] {
-		fmt.Println(l.Rule.Printed, l.Rule.AtMost.Text(units.FahrenheitScale, 0), l.Standing, l.Left)
+		fmt.Println(l.Rule.Printed, l.Rule.AtMost.Text(units.FahrenheitScale, 0), l.Verdict, l.Left)
 	}
 	// Output:
-	// too warm for the rule <nil>
-	// 10 days 40 °F within 24h0m0s
-	// 14 days 36 °F too warm for the rule 0s
-	// 14 days 40 °F within 120h0m0s
+	// not met <nil>
+	// warmest in storage: 38 °F stated, below 36 °F published, too warm by 2 F°
+	// 10 days 40 °F met 24h0m0s
+	// 14 days 36 °F not met 0s
+	// 14 days 40 °F met 120h0m0s
 }
 
 func ExampleParseFood() {
@@ -76,7 +80,8 @@ func ExampleConcern() {
 	// Output: safety | quality
 }
 
-func ExampleStanding() {
-	fmt.Println(keeping.NotPublished, "|", keeping.KeptWithin, "|", keeping.KeptToTheEnd, "|", keeping.KeptTooWarm, "|", keeping.KeptBeyond)
-	// Output: not published | within | past the shorter end | too warm for the rule | beyond
+func ExampleParseConcern() {
+	c, err := keeping.ParseConcern("Safety")
+	fmt.Println(c, err)
+	// Output: safety <nil>
 }

@@ -87,25 +87,3 @@ func (s Storage) MarshalText() ([]byte, error) { return storageNames.Marshal(s) 
 
 // UnmarshalText is ParseStorage, and the empty text is a storage that is not set.
 func (s *Storage) UnmarshalText(text []byte) error { return storageNames.Unmarshal(text, s) }
-
-// Concern is what a keeping time is about. The zero Concern is not set.
-type Concern uint8
-
-// The concerns. They are never mixed in one verdict.
-const (
-	Safety  Concern = iota + 1 // after it the food may make ill
-	Quality                    // after it the food may be poor to eat
-)
-
-// String is the concern in a word.
-func (c Concern) String() string {
-	switch c {
-	case 0:
-		return "no concern"
-	case Safety:
-		return "safety"
-	case Quality:
-		return "quality"
-	}
-	return "unknown concern"
-}

@@ -4,10 +4,11 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
-	"example.org/lakelarder/yield/coldchain"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
@@ -76,25 +77,37 @@ func (s FrozenLife) check() error {
 	return nil
 }
 
-// FrozenReport is what a record of frozen fish has used of a storage life. Used is its share. TooWarm is the time
-// warmer than the table, counted as at its warmest, which is too little; Unknown that in gaps longer than the one
-// trusted, which is not counted. With either the verdict is never Within. Colder is the time colder than the table,
-// counted as at its coldest, which is too much.
+// The rules that a record of frozen fish is held against.
+const (
+	RuleFrozenLife     verdict.Rule = "keeping.frozen.life"
+	RuleFrozenInTable  verdict.Rule = "keeping.frozen.in-table" // never warmer than the table
+	RuleFrozenRecorded verdict.Rule = "keeping.frozen.recorded" // no gap longer than the one trusted
+)
+
+// FrozenReport is what a record of frozen fish has used of a storage life, of quality. Used is its share. TooWarm is the
+// time warmer than the table, counted as at its warmest, which is too little; Unknown that in gaps longer than the one
+// trusted, which is not counted. With either the verdict is never Met. Colder is the time colder than the table, counted as
+// at its coldest, which is too much.
 type FrozenReport struct {
-	Life     FrozenLife
-	Used     units.Ratio
-	Verdict  coldchain.Verdict
-	TooWarm  time.Duration
-	Unknown  time.Duration
-	Colder   time.Duration
-	Cautions []cite.Caution
+	verdict.Report
+	Life    FrozenLife
+	Used    units.Ratio `wire:"always"`
+	TooWarm time.Duration
+	Unknown time.Duration
+	Colder  time.Duration
 }
 
-// Use returns what a record used of this life by time-temperature tolerance: the sum of time over life, each straight
+// MarshalJSON writes the report as an app shows it.
+func (r FrozenReport) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (r *FrozenReport) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
+
+// Audit returns what a record used of this life by time-temperature tolerance: the sum of time over life, each straight
 // stretch of the record integrated exactly. MaxGap must be above zero; an empty record is series.ErrEmpty and one of a
-// single reading, or with one below -80 or above 100 °C (a fault of the probe), a units.RangeError, as is a table that
-// is not in order. Used is within 1e-9 of the exact share, rounded up; times outside the table round up to the
-// nanosecond. It is of quality: fish past its life is poor, fish within it is no safer.
+// single reading, or with one below -80 or above 100 °C (a fault of the probe), a units.RangeError, as is a table that is
+// not in order. Used is within 1e-9 of the exact share, rounded up; times outside the table round up to the nanosecond. It
+// is of quality: fish past its life is poor, fish within it is no safer.
 func (s FrozenLife) Audit(record series.Series[units.Temperature], maxGap time.Duration) (FrozenReport, error) {
 	if err := s.check(); err != nil {
 		return FrozenReport{}, err
@@ -103,13 +116,13 @@ func (s FrozenLife) Audit(record series.Series[units.Temperature], maxGap time.D
 		return FrozenReport{}, err
 	}
 	before, _ := record.First()
-	u, used, knots := FrozenReport{Life: s}, frozenSum{}, s.knots()
+	r, used, knots := FrozenReport{Life: s}, frozenSum{}, s.knots()
 	celsius := before.Value.Celsius()
 	for i := 1; i < record.Len(); i++ {
 		next, _ := record.At(i)
 		to := next.Value.Celsius()
 		if gap := next.At - before.At; gap > maxGap {
-			u.Unknown += gap
+			r.Unknown += gap
 		} else {
 			used.add(knots, gap.Seconds(), celsius, to)
 		}
@@ -119,27 +132,68 @@ func (s FrozenLife) Audit(record series.Series[units.Temperature], maxGap time.D
 	if err != nil {
 		return FrozenReport{}, err
 	}
-	u.Used, u.TooWarm, u.Colder = share, roundedUp(used.warm), roundedUp(used.cold)
-	switch {
-	case u.Used > units.One:
-		u.Verdict = coldchain.Exceeded
-	case u.TooWarm == 0 && u.Unknown == 0:
-		u.Verdict = coldchain.Within
-	}
-	u.Cautions = u.cautions()
-	return u, nil
+	r.Used, r.TooWarm, r.Colder = share, roundedUp(used.warm), roundedUp(used.cold)
+	r.Report = verdict.Of(r.findings(record.LongestGap(), maxGap), r.cautionsOf())
+	return r, nil
 }
 
-func (u FrozenReport) cautions() []cite.Caution {
-	all := []cite.Caution{
-		{Text: "of quality alone: no storage life says that fish is safe, and freezing stops nothing that was there before", Citation: federalFrozen},
-		{Text: "storage lives are from memory and differ by edition, by fat and by wrapping", Citation: u.Life.Citation},
+// findings says what the record is not within.
+func (r *FrozenReport) findings(gap series.Stretch, maxGap time.Duration) (all []verdict.Finding) {
+	if r.Used > units.One {
+		all = append(all, verdict.Finding{
+			Rule: RuleFrozenLife, What: "storage life of " + r.Life.Name, Kind: verdict.TooLong, Verdict: verdict.NotMet,
+			Stated: units.Exactly(r.Used), Wanted: units.AtMost(units.One), By: units.AmountOf(r.Used - units.One),
+			Citation: r.Life.Citation,
+		})
 	}
-	if u.TooWarm > 0 {
-		all = append(all, cite.Caution{Text: "warmer than the table for a time that is counted too low: treat what thawed as raw fish, by Exposure", Citation: u.Life.Citation})
+	if r.TooWarm > 0 {
+		all = append(all, verdict.Finding{
+			Rule: RuleFrozenInTable, What: "time warmer than the table", Kind: verdict.TooWarm, Verdict: verdict.CannotTell,
+			Stated: units.Exactly(r.TooWarm), Citation: r.Life.Citation,
+		})
 	}
-	if u.Unknown > 0 {
-		all = append(all, cite.Caution{Text: "part of the record is missing and not counted"})
+	if r.Unknown > 0 {
+		all = append(all, verdict.Finding{
+			Rule: RuleFrozenRecorded, What: "time between two readings", Kind: verdict.Unobserved, Verdict: verdict.CannotTell,
+			When: units.State(gap), Stated: units.Exactly(gap.Length()), Wanted: units.AtMost(maxGap),
+			By: units.AmountOf(gap.Length() - maxGap),
+		})
 	}
 	return all
 }
+
+func (r *FrozenReport) cautionsOf() []cite.Caution {
+	of := func(c cite.Caution) cite.Caution {
+		c.Citation = r.Life.Citation
+		return c
+	}
+	all := append(make([]cite.Caution, 0, 4), lifeIsQuality, of(livesFromMemory))
+	if r.TooWarm > 0 {
+		all = append(all, of(thawedInRecord))
+	}
+	if r.Unknown > 0 {
+		all = append(all, partMissing)
+	}
+	return all
+}
+
+var (
+	lifeIsQuality = cite.Caution{
+		ID:       "keeping.life-is-quality",
+		Text:     "Of quality only: no storage life says that fish is safe, and freezing stops nothing that was there before.",
+		Citation: federalFrozen,
+	}
+	livesFromMemory = cite.Caution{
+		ID:   "keeping.lives-from-memory",
+		Text: "Storage lives are from memory and differ by edition, by fat and by wrapping.",
+	}
+	thawedInRecord = cite.Caution{
+		ID: "keeping.warmer-than-the-table", Deciding: true,
+		Text: "Warmer than the table for a time that is counted too low: treat what thawed as raw fish, " +
+			"its hours counted against the limits of exposure.",
+	}
+	partMissing = cite.Caution{
+		ID: "keeping.part-missing", Deciding: true,
+		Text: "Part of the record is missing and not counted.",
+	}
+)

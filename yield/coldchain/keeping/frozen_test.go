@@ -8,7 +8,7 @@ import (
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
-	"example.org/lakelarder/yield/coldchain"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 	"example.org/lakelarder/yield/coldchain/internal/logged"
 	"example.org/lakelarder/yield/coldchain/keeping"
@@ -89,7 +89,7 @@ func TestRampInClosedForm(t *testing.T) {
 	require.NoError(t, err)
 	r1, r2 := 1./8, 1./4 // shares a month
 	require.InDelta(t, (r2-r1)/math.Log(r2/r1), units.Float(u.Used, units.One), 1e-9)
-	require.Equal(t, coldchain.Within, u.Verdict)
+	require.Equal(t, verdict.Met, u.Verdict)
 }
 
 // A midpoint sum of a rate written down here agrees with the exact integral, over every point and both ends of the
@@ -117,7 +117,7 @@ func TestUseAgainstASum(t *testing.T) {
 		require.InEpsilon(t, sum/steps*(20*chain.Day).Hours(), units.Float(u.Used, units.One), 1e-7, l.Name)
 		require.InDelta(t, 3/(to-from)*(20*chain.Day).Hours(), u.Colder.Hours(), 1e-6)
 		require.InDelta(t, 2/(to-from)*(20*chain.Day).Hours(), u.TooWarm.Hours(), 1e-6)
-		require.Equal(t, coldchain.CannotTell, u.Verdict, "part of it is warmer than the table")
+		require.Equal(t, verdict.CannotTell, u.Verdict, "part of it is warmer than the table")
 	}
 }
 
@@ -136,7 +136,7 @@ func TestFrozenUseSafeDirection(t *testing.T) {
 		return u
 	}
 	base := use(temperatures, chain.Year)
-	rank := map[coldchain.Verdict]int{coldchain.Within: 0, coldchain.CannotTell: 1, coldchain.Exceeded: 2}
+	rank := map[verdict.Verdict]int{verdict.Met: 0, verdict.CannotTell: 1, verdict.NotMet: 2}
 	for i := range temperatures {
 		for _, warmer := range []float64{1e-6, 0.3, 2, 9, 40} {
 			changed := append([]float64(nil), temperatures...)
@@ -154,7 +154,7 @@ func TestFrozenUseSafeDirection(t *testing.T) {
 	gapped := use(temperatures, 30*chain.Day)
 	require.Equal(t, 49*chain.Day, gapped.Unknown)
 	require.Less(t, gapped.Used, base.Used)
-	require.Equal(t, coldchain.CannotTell, gapped.Verdict)
+	require.Equal(t, verdict.CannotTell, gapped.Verdict)
 }
 
 func TestFrozenVerdicts(t *testing.T) {
@@ -162,21 +162,22 @@ func TestFrozenVerdicts(t *testing.T) {
 	for name, c := range map[string]struct {
 		at   float64
 		held time.Duration
-		want coldchain.Verdict
+		want verdict.Verdict
 	}{
-		"within":                     {-18, 9*chain.Month - chain.Day, coldchain.Within},
-		"exceeded":                   {-18, 9*chain.Month + chain.Day, coldchain.Exceeded},
-		"exactly the warmest point":  {-12, chain.Month, coldchain.Within},
-		"a little warmer than that":  {-11.9, chain.Day, coldchain.CannotTell},
-		"warm for all of its life":   {-11, 4*chain.Month + chain.Day, coldchain.Exceeded},
-		"colder than the table":      {-40, 11 * chain.Month, coldchain.Within},
-		"colder, and past its life":  {-40, 12*chain.Month + chain.Day, coldchain.Exceeded},
-		"thawed for an afternoon":    {4, 4 * time.Hour, coldchain.CannotTell},
-		"between the coldest points": {-23, 9 * chain.Month, coldchain.Within},
+		"within":                     {-18, 9*chain.Month - chain.Day, verdict.Met},
+		"exceeded":                   {-18, 9*chain.Month + chain.Day, verdict.NotMet},
+		"exactly the warmest point":  {-12, chain.Month, verdict.Met},
+		"a little warmer than that":  {-11.9, chain.Day, verdict.CannotTell},
+		"warm for all of its life":   {-11, 4*chain.Month + chain.Day, verdict.NotMet},
+		"colder than the table":      {-40, 11 * chain.Month, verdict.Met},
+		"colder, and past its life":  {-40, 12*chain.Month + chain.Day, verdict.NotMet},
+		"thawed for an afternoon":    {4, 4 * time.Hour, verdict.CannotTell},
+		"between the coldest points": {-23, 9 * chain.Month, verdict.Met},
 	} {
 		u, err := l.Audit(store(t, reading(0, c.at), reading(c.held, c.at)), 2*chain.Year)
 		require.NoError(t, err)
 		require.Equal(t, c.want, u.Verdict, name)
+		logged.Back(t, u)
 		require.NotEmpty(t, u.Cautions)
 	}
 }
@@ -205,7 +206,7 @@ func TestFrozenRefuses(t *testing.T) {
 		"no life":               of(broken(func(s *keeping.FrozenLife) { s.Points[0].Life = 0 }).Audit(ok, chain.Day)),
 		"a point not set":       of(broken(func(s *keeping.FrozenLife) { s.Points[1].At = units.Temperature{} }).Audit(ok, chain.Day)),
 	} {
-		require.ErrorIs(t, err, units.ErrRange, name)
+		logged.Refused(t, err, name)
 	}
 	_, err := l.Audit(series.Series[units.Temperature]{}, chain.Day)
 	require.ErrorIs(t, err, series.ErrEmpty)

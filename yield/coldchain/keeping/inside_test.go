@@ -7,7 +7,7 @@ import (
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
-	"example.org/lakelarder/yield/coldchain"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 	"example.org/lakelarder/yield/coldchain/internal/logged"
 	"github.com/google/go-cmp/cmp"
@@ -94,7 +94,7 @@ func TestStoreEdges(t *testing.T) {
 	met := func(storage Storage, at units.Temperature, line int) bool {
 		j, err := CheckStore(storage, at)
 		require.NoError(t, err)
-		return j.Lines[line].Met
+		return j.Lines[line].Verdict == verdict.Met
 	}
 	for name, c := range map[string]struct {
 		storage Storage
@@ -159,10 +159,11 @@ func TestWarmFreezer(t *testing.T) {
 	j, err = CheckStore(InFreezer, units.Fahrenheit(0))
 	require.NoError(t, err)
 	require.Empty(t, j.Costs)
-	require.True(t, j.Lines[len(j.Lines)-1].Met)
+	require.True(t, j.Lines[len(j.Lines)-1].Verdict.Passes())
 	// 0 °F is a little warmer than the -18 °C that is quoted for lean fish.
 	require.Equal(t, "lean fish", j.Lines[3].Limit.For)
-	require.False(t, j.Lines[3].Met)
+	require.Equal(t, verdict.Differs, j.Lines[3].Verdict)
+	require.Equal(t, verdict.Differs, j.Verdict, "off a limit for certain food only")
 	require.Equal(t, 2*units.CelsiusDegrees/9, j.Lines[3].TooWarm)
 }
 
@@ -183,7 +184,7 @@ func TestStoreTemperatures(t *testing.T) {
 				found = true
 				require.Equal(t, logged.Provenance(r), logged.ProvenanceOf(l.Citation))
 				require.NoError(t, l.Citation.Check())
-				want.Citation = l.Citation
+				want.Citation, want.ID, want.General = l.Citation, l.ID, l.General
 				require.Empty(t, cmp.Diff(want, l))
 			}
 		}
@@ -197,6 +198,15 @@ func TestStoreTemperatures(t *testing.T) {
 		}
 	}
 	require.Empty(t, StoreLimits(0))
+	general, seen := map[Storage]int{}, map[verdict.Rule]bool{"": true}
+	for _, l := range storeTable {
+		require.False(t, seen[l.ID], string(l.ID))
+		seen[l.ID] = true
+		if l.General {
+			general[l.Storage]++
+		}
+	}
+	require.Equal(t, map[Storage]int{InRefrigerator: 1, InFreezer: 1, InCupboard: 1}, general, "each storage has one limit for all")
 }
 
 func TestCheckThaw(t *testing.T) {
@@ -204,36 +214,38 @@ func TestCheckThaw(t *testing.T) {
 	f := units.Fahrenheit
 	for name, c := range map[string]struct {
 		plan ThawPlan
-		want coldchain.Verdict
+		want verdict.Verdict
 	}{
-		"refrigerator at 41":              {ThawPlan{Method: ThawInRefrigerator, Medium: f(41)}, coldchain.Within},
-		"refrigerator a quantum over":     {ThawPlan{Method: ThawInRefrigerator, Medium: f(41).Add(1)}, coldchain.Exceeded},
-		"refrigerator at 5 °C, or 41 °F":  {ThawPlan{Method: ThawInRefrigerator, Medium: units.Celsius(5)}, coldchain.Within},
-		"refrigerator, fish at 41":        {ThawPlan{Method: ThawInRefrigerator, Medium: f(40), FishAbove41: above(0)}, coldchain.Within},
-		"refrigerator, fish warmer":       {ThawPlan{Method: ThawInRefrigerator, Medium: f(40), FishAbove41: above(1)}, coldchain.Exceeded},
-		"sealed and opened":               {ThawPlan{Method: ThawInRefrigerator, Medium: f(38), SealedPack: true, Opened: true}, coldchain.Within},
-		"sealed and shut":                 {ThawPlan{Method: ThawInRefrigerator, Medium: f(34), SealedPack: true}, coldchain.Exceeded},
-		"water at 70, 4 h":                {ThawPlan{Method: ThawInRunningWater, Medium: f(70), FishAbove41: above(4 * time.Hour)}, coldchain.Within},
-		"water at 70, over 4 h":           {ThawPlan{Method: ThawInRunningWater, Medium: f(70), FishAbove41: above(4*time.Hour + 1)}, coldchain.Exceeded},
-		"water over 70":                   {ThawPlan{Method: ThawInRunningWater, Medium: f(70).Add(1), FishAbove41: above(time.Hour)}, coldchain.Exceeded},
-		"water, time not stated":          {ThawPlan{Method: ThawInRunningWater, Medium: f(60)}, coldchain.CannotTell},
-		"smoked in water, not warmed":     {ThawPlan{Method: ThawInRunningWater, Medium: f(60), FishAbove41: above(0), ReadyToEat: true}, coldchain.Within},
-		"smoked in water, warmed":         {ThawPlan{Method: ThawInRunningWater, Medium: f(60), FishAbove41: above(1), ReadyToEat: true}, coldchain.Exceeded},
-		"smoked in water, not stated":     {ThawPlan{Method: ThawInRunningWater, Medium: f(60), ReadyToEat: true}, coldchain.CannotTell},
-		"shut and not stated":             {ThawPlan{Method: ThawInRunningWater, Medium: f(60), SealedPack: true}, coldchain.Exceeded},
-		"still water":                     {ThawPlan{Method: ThawInStillWater, Medium: f(35), FishAbove41: above(0)}, coldchain.Exceeded},
-		"counter":                         {ThawPlan{Method: ThawOnCounter, Medium: f(68), FishAbove41: above(time.Hour)}, coldchain.Exceeded},
-		"for smoking at 38":               {ThawPlan{Method: ThawInRefrigerator, Medium: f(38), ForSmoking: true}, coldchain.Within},
-		"for smoking at 39":               {ThawPlan{Method: ThawInRefrigerator, Medium: f(39), ForSmoking: true}, coldchain.CannotTell},
-		"for smoking, warmed":             {ThawPlan{Method: ThawInRunningWater, Medium: f(60), FishAbove41: above(time.Minute), ForSmoking: true}, coldchain.Exceeded},
-		"for smoking, water, not stated":  {ThawPlan{Method: ThawInRunningWater, Medium: f(60), ForSmoking: true}, coldchain.CannotTell},
-		"for smoking, warmed afterwards":  {ThawPlan{Method: ThawInRunningWater, Medium: f(36), FishAbove41: above(3 * time.Hour), ForSmoking: true}, coldchain.Exceeded},
-		"for smoking, cold running water": {ThawPlan{Method: ThawInRunningWater, Medium: f(37), FishAbove41: above(0), ForSmoking: true}, coldchain.Within},
+		"refrigerator at 41":              {ThawPlan{Method: ThawInRefrigerator, Medium: f(41)}, verdict.Met},
+		"refrigerator a quantum over":     {ThawPlan{Method: ThawInRefrigerator, Medium: f(41).Add(1)}, verdict.NotMet},
+		"refrigerator at 5 °C, or 41 °F":  {ThawPlan{Method: ThawInRefrigerator, Medium: units.Celsius(5)}, verdict.Met},
+		"refrigerator, fish at 41":        {ThawPlan{Method: ThawInRefrigerator, Medium: f(40), FishAbove41: above(0)}, verdict.Met},
+		"refrigerator, fish warmer":       {ThawPlan{Method: ThawInRefrigerator, Medium: f(40), FishAbove41: above(1)}, verdict.NotMet},
+		"sealed and opened":               {ThawPlan{Method: ThawInRefrigerator, Medium: f(38), SealedPack: true, Opened: true}, verdict.Met},
+		"sealed and shut":                 {ThawPlan{Method: ThawInRefrigerator, Medium: f(34), SealedPack: true}, verdict.NotMet},
+		"water at 70, 4 h":                {ThawPlan{Method: ThawInRunningWater, Medium: f(70), FishAbove41: above(4 * time.Hour)}, verdict.Met},
+		"water at 70, over 4 h":           {ThawPlan{Method: ThawInRunningWater, Medium: f(70), FishAbove41: above(4*time.Hour + 1)}, verdict.NotMet},
+		"water over 70":                   {ThawPlan{Method: ThawInRunningWater, Medium: f(70).Add(1), FishAbove41: above(time.Hour)}, verdict.NotMet},
+		"water, time not stated":          {ThawPlan{Method: ThawInRunningWater, Medium: f(60)}, verdict.CannotTell},
+		"smoked in water, not warmed":     {ThawPlan{Method: ThawInRunningWater, Medium: f(60), FishAbove41: above(0), ReadyToEat: true}, verdict.Met},
+		"smoked in water, warmed":         {ThawPlan{Method: ThawInRunningWater, Medium: f(60), FishAbove41: above(1), ReadyToEat: true}, verdict.NotMet},
+		"smoked in water, not stated":     {ThawPlan{Method: ThawInRunningWater, Medium: f(60), ReadyToEat: true}, verdict.CannotTell},
+		"shut and not stated":             {ThawPlan{Method: ThawInRunningWater, Medium: f(60), SealedPack: true}, verdict.NotMet},
+		"still water":                     {ThawPlan{Method: ThawInStillWater, Medium: f(35), FishAbove41: above(0)}, verdict.NotMet},
+		"counter":                         {ThawPlan{Method: ThawOnCounter, Medium: f(68), FishAbove41: above(time.Hour)}, verdict.NotMet},
+		"for smoking at 38":               {ThawPlan{Method: ThawInRefrigerator, Medium: f(38), ForSmoking: true}, verdict.Met},
+		"for smoking at 39":               {ThawPlan{Method: ThawInRefrigerator, Medium: f(39), ForSmoking: true}, verdict.CannotTell},
+		"for smoking, warmed":             {ThawPlan{Method: ThawInRunningWater, Medium: f(60), FishAbove41: above(time.Minute), ForSmoking: true}, verdict.NotMet},
+		"for smoking, water, not stated":  {ThawPlan{Method: ThawInRunningWater, Medium: f(60), ForSmoking: true}, verdict.CannotTell},
+		"for smoking, warmed afterwards":  {ThawPlan{Method: ThawInRunningWater, Medium: f(36), FishAbove41: above(3 * time.Hour), ForSmoking: true}, verdict.NotMet},
+		"for smoking, cold running water": {ThawPlan{Method: ThawInRunningWater, Medium: f(37), FishAbove41: above(0), ForSmoking: true}, verdict.Met},
 	} {
 		r, err := CheckThaw(c.plan)
 		require.NoError(t, err, name)
 		require.Equal(t, c.want, r.Verdict, "%s: %+v", name, r.Lines)
 		require.NotEmpty(t, r.Cautions)
+		logged.Back(t, r)
+		logged.Back(t, c.plan)
 		if c.plan.SealedPack {
 			require.Contains(t, r.Cautions, vacuumAt38)
 		}
@@ -277,7 +289,7 @@ func FuzzFrozenStretch(f *testing.F) {
 	})
 }
 
-func TestJudgeJar(t *testing.T) {
+func TestCheckJar(t *testing.T) {
 	at := func(d time.Duration) units.Stated[time.Duration] { return units.State(d) }
 	for name, c := range map[string]struct {
 		since units.Stated[time.Duration]
@@ -301,31 +313,38 @@ func TestJudgeJar(t *testing.T) {
 		require.Len(t, j.Signs, len(c.signs))
 		require.Contains(t, j.Cautions, noSign)
 		require.Contains(t, j.Cautions, boilBefore)
+		want := verdict.CannotTell
+		if c.want > NoAction {
+			want = verdict.NotMet
+		}
+		require.Equal(t, want, j.Verdict, name)
+		logged.Back(t, j)
 	}
 }
 
-func TestJudgePowerCut(t *testing.T) {
+func TestCheckPowerCut(t *testing.T) {
 	for name, c := range map[string]struct {
 		storage Storage
 		full    bool
 		cut     time.Duration
-		want    coldchain.Verdict
+		want    verdict.Verdict
 	}{
-		"refrigerator, 4 h":             {InRefrigerator, false, 4 * time.Hour, coldchain.Within},
-		"refrigerator, over 4 h":        {InRefrigerator, false, 4*time.Hour + 1, coldchain.CannotTell},
-		"a full refrigerator the same":  {InRefrigerator, true, 4*time.Hour + 1, coldchain.CannotTell},
-		"freezer, 24 h":                 {InFreezer, false, 24 * time.Hour, coldchain.Within},
-		"freezer, over 24 h":            {InFreezer, false, 24*time.Hour + 1, coldchain.CannotTell},
-		"full freezer, 48 h":            {InFreezer, true, 48 * time.Hour, coldchain.Within},
-		"full freezer, more than 48 h":  {InFreezer, true, 48*time.Hour + 1, coldchain.CannotTell},
-		"no cut":                        {InFreezer, false, 0, coldchain.Within},
-		"a full freezer, a day and one": {InFreezer, true, 25 * time.Hour, coldchain.Within},
+		"refrigerator, 4 h":             {InRefrigerator, false, 4 * time.Hour, verdict.Met},
+		"refrigerator, over 4 h":        {InRefrigerator, false, 4*time.Hour + 1, verdict.CannotTell},
+		"a full refrigerator the same":  {InRefrigerator, true, 4*time.Hour + 1, verdict.CannotTell},
+		"freezer, 24 h":                 {InFreezer, false, 24 * time.Hour, verdict.Met},
+		"freezer, over 24 h":            {InFreezer, false, 24*time.Hour + 1, verdict.CannotTell},
+		"full freezer, 48 h":            {InFreezer, true, 48 * time.Hour, verdict.Met},
+		"full freezer, more than 48 h":  {InFreezer, true, 48*time.Hour + 1, verdict.CannotTell},
+		"no cut":                        {InFreezer, false, 0, verdict.Met},
+		"a full freezer, a day and one": {InFreezer, true, 25 * time.Hour, verdict.Met},
 	} {
 		p, err := CheckPowerCut(c.storage, c.full, c.cut)
 		require.NoError(t, err, name)
 		require.Equal(t, c.want, p.Verdict, name)
 		require.Equal(t, max(p.Rule.For-c.cut, 0), p.Left, name)
 		require.Contains(t, p.Cautions, doorShut)
+		logged.Back(t, p)
 	}
 }
 

@@ -5,7 +5,9 @@ import (
 	"time"
 
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
+	"example.org/lakelarder/yield/coldchain/internal/logged"
 	"example.org/lakelarder/yield/coldchain/keeping"
 	"github.com/google/go-cmp/cmp"
 	"github.com/stretchr/testify/require"
@@ -60,36 +62,40 @@ func TestCheckKeepingEdges(t *testing.T) {
 		storage         keeping.Storage
 		at              units.Temperature
 		held            time.Duration
-		safety, quality keeping.Standing
+		safety, quality standing
 	}{
-		"raw, a day":                    {keeping.Raw, keeping.InRefrigerator, forty, chain.Day, keeping.KeptWithin, keeping.NotPublished},
-		"raw, over a day":               {keeping.Raw, keeping.InRefrigerator, forty, chain.Day + 1, keeping.KeptToTheEnd, keeping.NotPublished},
-		"raw, over 36 hours":            {keeping.Raw, keeping.InRefrigerator, forty, 36*time.Hour + 1, keeping.KeptBeyond, keeping.NotPublished},
-		"raw, 43 degrees":               {keeping.Raw, keeping.InRefrigerator, units.Fahrenheit(43), time.Hour, keeping.KeptTooWarm, keeping.NotPublished},
-		"raw, a quantum over 40":        {keeping.Raw, keeping.InRefrigerator, forty.Add(1), 0, keeping.KeptTooWarm, keeping.NotPublished},
-		"raw, a long time at 43":        {keeping.Raw, keeping.InRefrigerator, units.Fahrenheit(43), 4 * chain.Day, keeping.KeptBeyond, keeping.NotPublished},
-		"cooked, 3 days":                {keeping.Cooked, keeping.InRefrigerator, units.Celsius(4), 3 * chain.Day, keeping.KeptWithin, keeping.NotPublished},
-		"cooked, 4 days":                {keeping.Cooked, keeping.InRefrigerator, units.Celsius(4), 4 * chain.Day, keeping.KeptToTheEnd, keeping.NotPublished},
-		"cooked, over 4 days":           {keeping.Cooked, keeping.InRefrigerator, units.Celsius(4), 4*chain.Day + 1, keeping.KeptBeyond, keeping.NotPublished},
-		"smoked, just under 36":         {keeping.Smoked, keeping.InRefrigerator, thirtySix.Add(-1), 10 * chain.Day, keeping.KeptWithin, keeping.NotPublished},
-		"smoked, at 36":                 {keeping.Smoked, keeping.InRefrigerator, thirtySix, 10 * chain.Day, keeping.KeptTooWarm, keeping.NotPublished},
-		"smoked, 10 days and more":      {keeping.Smoked, keeping.InRefrigerator, units.Fahrenheit(34), 10*chain.Day + 1, keeping.KeptBeyond, keeping.NotPublished},
-		"frozen at 0 °F":                {keeping.RawFatty, keeping.InFreezer, zero, 2 * chain.Month, keeping.KeptWithin, keeping.KeptWithin},
-		"frozen at 0 °F, 3 months":      {keeping.RawFatty, keeping.InFreezer, zero, 3 * chain.Month, keeping.KeptWithin, keeping.KeptToTheEnd},
-		"frozen at 0 °F, long":          {keeping.RawFatty, keeping.InFreezer, zero, 2 * chain.Year, keeping.KeptWithin, keeping.KeptBeyond},
-		"frozen at 5 °F":                {keeping.RawFatty, keeping.InFreezer, units.Fahrenheit(5), chain.Month, keeping.KeptTooWarm, keeping.KeptTooWarm},
-		"jar, a year":                   {keeping.HomeCanned, keeping.InCupboard, units.Fahrenheit(70), chain.Year, keeping.NotPublished, keeping.KeptWithin},
-		"jar, over a year":              {keeping.HomeCanned, keeping.InCupboard, units.Fahrenheit(60), chain.Year + 1, keeping.NotPublished, keeping.KeptBeyond},
-		"jar in an attic":               {keeping.HomeCanned, keeping.InCupboard, units.Fahrenheit(96), chain.Day, keeping.NotPublished, keeping.KeptTooWarm},
-		"raw in a cupboard":             {keeping.Raw, keeping.InCupboard, units.Celsius(2), time.Hour, keeping.NotPublished, keeping.NotPublished},
-		"smoked in vacuum, in a fridge": {keeping.SmokedVacuum, keeping.InRefrigerator, units.Celsius(1), time.Hour, keeping.NotPublished, keeping.NotPublished},
+		"raw, a day":                    {keeping.Raw, keeping.InRefrigerator, forty, chain.Day, keptWithin, notPublished},
+		"raw, over a day":               {keeping.Raw, keeping.InRefrigerator, forty, chain.Day + 1, keptToTheEnd, notPublished},
+		"raw, over 36 hours":            {keeping.Raw, keeping.InRefrigerator, forty, 36*time.Hour + 1, keptBeyond, notPublished},
+		"raw, 43 degrees":               {keeping.Raw, keeping.InRefrigerator, units.Fahrenheit(43), time.Hour, keptTooWarm, notPublished},
+		"raw, a quantum over 40":        {keeping.Raw, keeping.InRefrigerator, forty.Add(1), 0, keptTooWarm, notPublished},
+		"raw, a long time at 43":        {keeping.Raw, keeping.InRefrigerator, units.Fahrenheit(43), 4 * chain.Day, keptBeyond, notPublished},
+		"cooked, 3 days":                {keeping.Cooked, keeping.InRefrigerator, units.Celsius(4), 3 * chain.Day, keptWithin, notPublished},
+		"cooked, 4 days":                {keeping.Cooked, keeping.InRefrigerator, units.Celsius(4), 4 * chain.Day, keptToTheEnd, notPublished},
+		"cooked, over 4 days":           {keeping.Cooked, keeping.InRefrigerator, units.Celsius(4), 4*chain.Day + 1, keptBeyond, notPublished},
+		"smoked, just under 36":         {keeping.Smoked, keeping.InRefrigerator, thirtySix.Add(-1), 10 * chain.Day, keptWithin, notPublished},
+		"smoked, at 36":                 {keeping.Smoked, keeping.InRefrigerator, thirtySix, 10 * chain.Day, keptTooWarm, notPublished},
+		"smoked, 10 days and more":      {keeping.Smoked, keeping.InRefrigerator, units.Fahrenheit(34), 10*chain.Day + 1, keptBeyond, notPublished},
+		"frozen at 0 °F":                {keeping.RawFatty, keeping.InFreezer, zero, 2 * chain.Month, keptWithin, keptWithin},
+		"frozen at 0 °F, 3 months":      {keeping.RawFatty, keeping.InFreezer, zero, 3 * chain.Month, keptWithin, keptToTheEnd},
+		"frozen at 0 °F, long":          {keeping.RawFatty, keeping.InFreezer, zero, 2 * chain.Year, keptWithin, keptBeyond},
+		"frozen at 5 °F":                {keeping.RawFatty, keeping.InFreezer, units.Fahrenheit(5), chain.Month, keptTooWarm, keptTooWarm},
+		"jar, a year":                   {keeping.HomeCanned, keeping.InCupboard, units.Fahrenheit(70), chain.Year, notPublished, keptWithin},
+		"jar, over a year":              {keeping.HomeCanned, keeping.InCupboard, units.Fahrenheit(60), chain.Year + 1, notPublished, keptBeyond},
+		"jar in an attic":               {keeping.HomeCanned, keeping.InCupboard, units.Fahrenheit(96), chain.Day, notPublished, keptTooWarm},
+		"raw in a cupboard":             {keeping.Raw, keeping.InCupboard, units.Celsius(2), time.Hour, notPublished, notPublished},
+		"smoked in vacuum, in a fridge": {keeping.SmokedVacuum, keeping.InRefrigerator, units.Celsius(1), time.Hour, notPublished, notPublished},
 	} {
 		t.Run(name, func(t *testing.T) {
 			check, err := keeping.Check(c.food, c.storage, c.at, c.held)
 			require.NoError(t, err)
-			require.Equal(t, c.safety, check.Safety)
-			require.Equal(t, c.quality, check.Quality)
-			require.Len(t, check.Lines, len(check.Keeping.Safety)+len(check.Keeping.Quality))
+			require.Equal(t, c.safety, standingIn(check.Report))
+			require.Equal(t, c.quality, standingIn(check.Quality))
+			times, err := keeping.Find(c.food, c.storage)
+			require.NoError(t, err)
+			require.Len(t, check.Lines, len(times.Safety)+len(times.Quality))
+			logged.Back(t, check)
+			logged.Back(t, times)
 			for _, l := range check.Lines {
 				require.True(t, l.Left >= 0 && (l.Left == 0 || l.Left+c.held == l.Rule.Low))
 			}
@@ -106,10 +112,10 @@ func TestWarmerNeverKeepsLonger(t *testing.T) {
 	times := []time.Duration{0, time.Hour, chain.Day, chain.Day + 1, 36 * time.Hour, 2 * chain.Day, 3 * chain.Day, 4 * chain.Day, 10 * chain.Day, 14 * chain.Day, 28 * chain.Day, 2 * chain.Month, 3 * chain.Month, 6 * chain.Month, 9 * chain.Month, chain.Year, chain.Year + 1, 20 * chain.Year}
 	for food := keeping.Raw; food <= keeping.Opened; food++ {
 		for storage := keeping.InRefrigerator; storage <= keeping.InCupboard; storage++ {
-			worst := func(i, j int) [2]keeping.Standing {
+			worst := func(i, j int) [2]verdict.Verdict {
 				c, err := keeping.Check(food, storage, temperatures[i], times[j])
 				require.NoError(t, err)
-				return [2]keeping.Standing{c.Safety, c.Quality}
+				return [2]verdict.Verdict{c.Verdict, c.Quality.Verdict}
 			}
 			for i := range temperatures {
 				for j := range times {
@@ -140,33 +146,41 @@ func TestKeepingRefuses(t *testing.T) {
 		"a negative time":    of(keeping.Check(keeping.Raw, keeping.InFreezer, cold, -1)),
 		"longer than a life": of(keeping.Check(keeping.Raw, keeping.InFreezer, cold, 21*chain.Year)),
 	} {
-		require.ErrorIs(t, err, units.ErrRange, name)
+		logged.Refused(t, err, name)
 	}
 }
 
-func TestFoodAndStorageWords(t *testing.T) {
-	for f := keeping.Raw; f <= keeping.Opened; f++ {
-		back, err := keeping.ParseFood(f.String())
-		require.NoError(t, err)
-		require.Equal(t, f, back)
-	}
-	for s := keeping.InRefrigerator; s <= keeping.InCupboard; s++ {
-		back, err := keeping.ParseStorage(s.String())
-		require.NoError(t, err)
-		require.Equal(t, s, back)
-	}
-	for _, text := range []string{"", "fish", "raw", "no food", "no storage", "canned", "food(13)", "fridge", "0"} {
-		_, err := keeping.ParseFood(text)
-		require.ErrorIs(t, err, units.ErrSyntax, text)
-		_, err = keeping.ParseStorage(text)
-		require.ErrorIs(t, err, units.ErrSyntax, text)
-	}
+func TestWords(t *testing.T) {
+	logged.Words(t, keeping.Opened, keeping.ParseFood)
+	logged.Words(t, keeping.InCupboard, keeping.ParseStorage)
+	logged.Words(t, keeping.Quality, keeping.ParseConcern)
+	logged.Words(t, keeping.ThawOnCounter, keeping.ParseThawMethod)
+	logged.Words(t, keeping.Crystals, keeping.ParseJarSign)
+	logged.Words(t, keeping.BoilThenDiscard, keeping.ParseJarAction)
 	food, storage := keeping.Raw, keeping.InFreezer
 	require.Error(t, food.UnmarshalText([]byte("meat")))
 	require.Error(t, storage.UnmarshalText([]byte("cellar")))
 	require.Equal(t, keeping.Raw, food)
 	require.Equal(t, keeping.InFreezer, storage)
-	require.Equal(t, "unknown standing", keeping.Standing(9).String())
-	require.Equal(t, "unknown concern", keeping.Concern(9).String())
-	require.Equal(t, "no concern", keeping.Concern(0).String())
+}
+
+// standing is how food stands in a keeping time, and why.
+type standing struct {
+	verdict verdict.Verdict
+	kind    verdict.Kind
+}
+
+var (
+	notPublished = standing{verdict.NotPublished, 0}
+	keptWithin   = standing{verdict.Met, 0}
+	keptToTheEnd = standing{verdict.Differs, verdict.TooLong}
+	keptTooWarm  = standing{verdict.NotMet, verdict.TooWarm}
+	keptBeyond   = standing{verdict.NotMet, verdict.TooLong}
+)
+
+func standingIn(r verdict.Report) standing {
+	if len(r.Findings) == 0 {
+		return standing{r.Verdict, 0}
+	}
+	return standing{r.Verdict, r.Findings[0].Kind}
 }
