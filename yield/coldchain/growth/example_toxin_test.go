@@ -17,7 +17,7 @@ func ExampleTimeToToxin() {
 	fmt.Println(err)
 	// Output:
 	// 8.62 days recalled <nil>
-	// temperature of an envelope for botulinum toxin 0 °C is out of range: expected 3 °C (towards 0 °C it runs to infinity and then turns over) to 45 °C
+	// temperature of an envelope for botulinum toxin 0 °C is out of range: expected 3 °C to 45 °C
 }
 
 // The equation of Baker and Genigeorgis 1990, from memory, at 8 °C for a hundred spores.
@@ -34,7 +34,7 @@ func ExampleToxinShare() {
 	fmt.Println(toxin.Cautions[0].Text)
 	// Output:
 	// 11.2 % of the time to toxin <nil>
-	// this is no permission to keep fish so long: hold its record against the exposure limits and go by what is stricter
+	// This is no permission to keep fish so long: hold its record against the exposure limits and go by what is stricter.
 }
 
 // days prints a time in days, to a hundredth.

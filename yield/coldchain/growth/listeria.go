@@ -35,5 +35,11 @@ func ListeriaRate(rate units.Ratio, from, to units.Temperature) (Rate, error) {
 	root := math.Max(0, to.Celsius()-listeriaZero) / (from.Celsius() - listeriaZero)
 	perDay := units.Float(rate, units.One) * (root * root)
 	return rateOf(perDay*(math.Ln10/24), squareRootCitation,
-		cite.Caution{Text: "the temperature without growth, -1.18 °C, is inferred from the printed rates", Citation: rateTableCitation})
+		zeroInferred)
+}
+
+var zeroInferred = cite.Caution{
+	ID:       "growth.zero-inferred",
+	Text:     "The temperature without growth, -1.18 °C (29.9 °F), is inferred from the printed rates.",
+	Citation: rateTableCitation,
 }

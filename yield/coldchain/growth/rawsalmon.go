@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -27,6 +28,12 @@ type RawSalmonRate struct {
 	Lag units.Stated[time.Duration]
 }
 
+// MarshalJSON writes the rate as an app shows it.
+func (r RawSalmonRate) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (r *RawSalmonRate) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
+
 // ListeriaInRawSalmon returns the growth of Listeria on raw salmon at a temperature. At and below 1.3 °C
 // the model has none, though Listeria is known to grow down to 31.3 °F (-0.4 °C), and the result says so. A
 // temperature that is not set or above 25 °C is a units.RangeError. Source: Jia et al. 2020, coefficients
@@ -40,10 +47,7 @@ func ListeriaInRawSalmon(t units.Temperature) (RawSalmonRate, error) {
 		root := salmonScale * math.Pow(above, salmonPower)
 		mu = root * root
 	}
-	g, err := rateOf(mu, rawSalmonCitation, cite.Caution{
-		Text:     "the lag is a model's, and a real fish need not keep to it: count growth from the start, as Over does",
-		Citation: rawSalmonCitation,
-	})
+	g, err := rateOf(mu, rawSalmonCitation, lagIsModel)
 	if err != nil {
 		return RawSalmonRate{}, err
 	}
@@ -52,4 +56,10 @@ func ListeriaInRawSalmon(t units.Temperature) (RawSalmonRate, error) {
 		r.Lag = units.State(time.Duration(lag))
 	}
 	return r, nil
+}
+
+var lagIsModel = cite.Caution{
+	ID:       "growth.lag-is-a-model",
+	Text:     "The lag is a model's, and a real fish need not keep to it: count growth from the start.",
+	Citation: rawSalmonCitation,
 }

@@ -3,6 +3,7 @@ package growth
 import (
 	"math"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -12,9 +13,9 @@ import (
 // All are parts per million: Phenol and Nitrite of the fish, CarbonDioxide as dissolved, the acids in all,
 // dissociated or not, of the water phase.
 type Seafood struct {
-	Temperature   units.Temperature
-	WaterActivity units.Ratio
-	PH            units.PH
+	Temperature   units.Temperature `wire:"required"`
+	WaterActivity units.Ratio       `wire:"required"`
+	PH            units.PH          `wire:"required"`
 	Phenol        units.Ratio
 	Nitrite       units.Ratio
 	CarbonDioxide units.Ratio
@@ -39,6 +40,18 @@ type SeafoodRate struct {
 
 var seafoodCitation = cite.Citation{Source: cite.MejlholmDalgaard2009, Where: "growth rate equation", Basis: cite.Computed}
 
+// MarshalJSON writes the fish in the words that UnmarshalJSON reads.
+func (s Seafood) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
+
+// UnmarshalJSON reads the fish strictly.
+func (s *Seafood) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
+
+// MarshalJSON writes the rate as an app shows it.
+func (r SeafoodRate) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (r *SeafoodRate) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
+
 // ListeriaInSeafood returns the growth of Listeria in lightly preserved fish, cold-smoked for one. It is
 // zero where any hurdle stands at its limit: at -2.83 °C, a water activity of 0.923, pH 4.97, 32 ppm of
 // phenol. A temperature above 25 °C, an activity or pH out of its range, or an amount below zero or above
@@ -61,10 +74,7 @@ func ListeriaInSeafood(s Seafood) (SeafoodRate, error) {
 		psi, xi = hurdles.interaction()
 	}
 	r.Psi, r.Xi = ratio(psi), ratio(xi)
-	r.WithInteraction, err = rateOf(mu*xi, seafoodCitation, cite.Caution{
-		Text:     "the interaction is not proven by published output, and its lactic acid differs from that of the rate: do not lean on a rate that it lowers",
-		Citation: seafoodCitation,
-	})
+	r.WithInteraction, err = rateOf(mu*xi, seafoodCitation, interactionNotProven)
 	return r, err
 }
 
@@ -115,4 +125,11 @@ func ratio(share float64) units.Ratio {
 		return math.MaxInt64
 	}
 	return r
+}
+
+var interactionNotProven = cite.Caution{
+	ID: "growth.interaction-not-proven",
+	Text: "The interaction is not proven by published output, and its lactic acid differs from that of the rate: " +
+		"do not lean on a rate that it lowers.",
+	Citation: seafoodCitation,
 }

@@ -1,10 +1,10 @@
 package growth
 
 import (
-	"fmt"
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
@@ -34,14 +34,21 @@ var (
 )
 
 // ToxinTime is the shortest time after which an envelope has botulinum toxin in food that stays at
-// Temperature. It is no permission: the limits of coldchain.Audit and the dates of tested recipes hold wherever
-// they are stricter.
+// Temperature; AnyFood that of the envelope of any food, where it is shorter. It is no permission: the limits of
+// coldchain.Audit and the dates of tested recipes hold wherever they are stricter.
 type ToxinTime struct {
 	Temperature units.Temperature
 	Time        time.Duration
+	AnyFood     units.Stated[time.Duration]
 	Citation    cite.Citation
 	Cautions    []cite.Caution
 }
+
+// MarshalJSON writes the time as an app shows it.
+func (t ToxinTime) MarshalJSON() ([]byte, error) { return wire.Marshal(t) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (t *ToxinTime) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, t) }
 
 // TimeToToxin returns the envelope around all published times to toxin of botulinum in any food without air:
 // 8.6 days at 5 °C. It is rounded down to the nanosecond. The temperature must lie in 3 to 45 °C, else it is a
@@ -70,10 +77,8 @@ func TimeToToxinInFish(t units.Temperature, logs units.Ratio) (ToxinTime, error)
 	log := fishConstant + float64(fishSlope*c) + fishPole/c + float64(fishSpores*units.Float(logs, units.One))
 	in := toxinTime(t, log, fishCitation)
 	if food := toxinTime(t, anyFoodLog(c), anyFoodCitation); food.Time < in.Time {
-		in.Cautions = append(in.Cautions, cite.Caution{
-			Text:     fmt.Sprintf("the envelope of any food is shorter here, %v: go by that", units.Lasting(food.Time.Truncate(time.Minute))),
-			Citation: anyFoodCitation,
-		})
+		in.AnyFood = units.State(food.Time)
+		in.Cautions = append(in.Cautions, anyFoodShorter)
 	}
 	return in, nil
 }
@@ -92,20 +97,38 @@ func toxinTime(t units.Temperature, log float64, citation cite.Citation) ToxinTi
 // checkToxin refuses what the envelopes do not speak of.
 func checkToxin(t units.Temperature) error {
 	low, high := units.Celsius(toxinLow), units.Celsius(toxinHigh)
-	if !t.AtLeast(low) || t.Above(high) {
-		return units.RangeError{
-			What: "temperature of an envelope for botulinum toxin", Got: t.String(),
-			Low: low.String() + " (towards 0 °C it runs to infinity and then turns over)", High: high.String(),
-		}
-	}
-	return nil
+	return units.CheckTemperature("temperature of an envelope for botulinum toxin", t, low, high)
 }
+
+// mostCautions is room for those of every answer by an envelope.
+const mostCautions = 6
 
 // toxinCautions are what must be known of every answer by an envelope.
 func toxinCautions(citation cite.Citation) []cite.Caution {
-	return []cite.Caution{
-		{Text: "this is no permission to keep fish so long: hold its record against the exposure limits and go by what is stricter", Citation: exposureSummary},
-		{Text: "the envelope is from memory: check the print before relying on it", Citation: citation},
-		{Text: "toxin has no smell and no taste, and reheating a little does not destroy it: when in doubt, discard the fish where neither people nor animals get at it"},
-	}
+	memory := envelopeFromMemory
+	memory.Citation = citation
+	return append(make([]cite.Caution, 0, mostCautions), noPermission, memory, toxinWithoutSmell)
 }
+
+var (
+	noPermission = cite.Caution{
+		ID: "growth.no-permission", Deciding: true,
+		Text: "This is no permission to keep fish so long: hold its record against the exposure limits and go by what is " +
+			"stricter.",
+		Citation: exposureSummary,
+	}
+	envelopeFromMemory = cite.Caution{
+		ID:   "growth.envelope-from-memory",
+		Text: "The envelope is from memory: check the document before relying on it.",
+	}
+	toxinWithoutSmell = cite.Caution{
+		ID: "growth.toxin-without-smell", Deciding: true,
+		Text: "Toxin has no smell and no taste, and reheating a little does not destroy it. " +
+			"When in doubt, discard the fish where neither people nor animals get at it.",
+	}
+	anyFoodShorter = cite.Caution{
+		ID: "growth.any-food-shorter", Deciding: true,
+		Text:     "The envelope of any food is shorter here: go by that.",
+		Citation: anyFoodCitation,
+	}
+)

@@ -1,10 +1,10 @@
 package growth
 
 import (
-	"fmt"
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
@@ -18,13 +18,19 @@ var toxinGrowth = cite.Citation{Source: cite.FDAHazardsGuide2022, Where: "Append
 type Toxin struct {
 	MaxGap     time.Duration
 	Span       time.Duration
-	Share      units.Ratio
+	Share      units.Ratio   `wire:"always"`
 	Unknown    time.Duration // in gaps longer than MaxGap: not counted in Share
 	LongestGap series.Stretch
 	Highest    series.Reading[units.Temperature]
 	Citation   cite.Citation
 	Cautions   []cite.Caution
 }
+
+// MarshalJSON writes the share as an app shows it.
+func (t Toxin) MarshalJSON() ([]byte, error) { return wire.Marshal(t) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (t *Toxin) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, t) }
 
 // ToxinShare returns how much of the time to toxin a record has used up: the integral of time over TimeToToxin
 // at each temperature, along straight lines, from 3 to 45 °C included and nothing outside, though type A and
@@ -48,7 +54,7 @@ func ToxinShare(record series.Series[units.Temperature], maxGap time.Duration) (
 		}
 		before = next
 	}
-	t.Cautions = t.cautions()
+	t.Cautions = t.cautionsOf()
 	return t, nil
 }
 
@@ -96,23 +102,34 @@ func toxinIntegral(a, b float64) float64 {
 	return total
 }
 
-// cautions are what must be known of the answer.
-func (t Toxin) cautions() []cite.Caution {
+// cautionsOf are what must be known of the answer.
+func (t Toxin) cautionsOf() []cite.Caution {
 	all := toxinCautions(t.Citation)
-	say := func(format string, values ...any) {
-		all = append(all, cite.Caution{Text: fmt.Sprintf(format, values...)})
-	}
 	if t.Share >= units.One {
-		say("by this envelope there may be toxin in the fish: do not eat it")
+		all = append(all, mayBeToxin)
 	}
 	if t.Unknown > 0 {
-		say("%v lie in gaps longer than %v and are not counted", units.Lasting(t.Unknown), units.Lasting(t.MaxGap))
+		all = append(all, gapsNotCounted)
 	}
 	if t.Highest.Value.Above(units.Celsius(toxinHigh)) {
-		all = append(all, cite.Caution{
-			Text:     "time above 45 °C is not counted, though type A and proteolytic strains grow up to 48 °C, and takes nothing back: toxin formed before stays",
-			Citation: toxinGrowth,
-		})
+		all = append(all, hotNotCounted)
 	}
 	return all
 }
+
+var (
+	mayBeToxin = cite.Caution{
+		ID: "growth.may-be-toxin", Deciding: true,
+		Text: "By this envelope there may be toxin in the fish: do not eat it.",
+	}
+	gapsNotCounted = cite.Caution{
+		ID: "growth.gaps", Deciding: true,
+		Text: "Time between readings that are too far apart is not counted: more of the time to toxin may be used up.",
+	}
+	hotNotCounted = cite.Caution{
+		ID: "growth.hot-time",
+		Text: "Time above 45 °C (113 °F) is not counted, though type A and proteolytic strains grow up to 48 °C (118.4 °F). " +
+			"It takes nothing back: toxin formed before stays.",
+		Citation: toxinGrowth,
+	}
+)

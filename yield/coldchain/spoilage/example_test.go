@@ -35,13 +35,13 @@ func ExampleIceDays() {
 	fmt.Println(spoiled.Cautions[0])
 	// Output:
 	// 2.27 days are worth 3.94 days on ice <nil>
-	// this is smell and taste, not safety: fish can be dangerous before it smells; hold the record against the exposure limits as well
+	// This is smell and taste, not safety: fish can be dangerous before it smells. Hold the record against the exposure limits as well.
 }
 
 // Of the lives published of trout the shortest counts. What is left on ice is less in a refrigerator at 38 °F.
 func ExampleAge_Left() {
 	spoiled, _ := spoilage.IceDays(caught(), spoilage.FreshFish, 48*time.Hour)
-	lives, _ := spoilage.LivesOf("rainbow trout", units.State(true))
+	lives, _ := spoilage.FindLives("rainbow trout", units.State(true))
 	left, err := spoiled.Left(lives[0])
 	fmt.Println(days(left.Low), "to", days(left.High), "left on ice", err)
 	chilled, _ := spoilage.LifeAt(left.Low, spoilage.FreshFish, units.Fahrenheit(38))
@@ -93,8 +93,8 @@ func ExampleLives() {
 }
 
 // A lake trout has no row of its own: those of trout stand for it, the shortest first.
-func ExampleLivesOf() {
-	lives, err := spoilage.LivesOf("lake trout", units.State(true))
+func ExampleFindLives() {
+	lives, err := spoilage.FindLives("lake trout", units.State(true))
 	for _, l := range lives {
 		fmt.Println(l.Fish, l.Waters, days(l.Low), "to", days(l.High), l.Citation.Basis)
 	}
@@ -105,8 +105,8 @@ func ExampleLivesOf() {
 	// <nil>
 }
 
-func ExampleUnknownFishError() {
-	_, err := spoilage.LivesOf("walleye", units.Stated[bool]{})
-	fmt.Println(err.Error()[:46])
-	// Output: no published life on ice for "walleye": expect
+func ExampleParseLaw() {
+	law, err := spoilage.ParseLaw("fresh fish")
+	fmt.Println(law, err)
+	// Output: fresh fish <nil>
 }

@@ -1,10 +1,10 @@
 package spoilage
 
 import (
-	"fmt"
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
@@ -18,7 +18,7 @@ type Age struct {
 	Law        Law
 	MaxGap     time.Duration
 	Span       time.Duration
-	Used       time.Duration
+	Used       time.Duration `wire:"always"`
 	Unknown    time.Duration // in gaps longer than MaxGap: not counted in Used
 	LongestGap series.Stretch
 	Lowest     units.Temperature
@@ -28,6 +28,12 @@ type Age struct {
 	Cautions   []cite.Caution
 }
 
+// MarshalJSON writes the age as an app shows it.
+func (a Age) MarshalJSON() ([]byte, error) { return wire.Marshal(a) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (a *Age) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, a) }
+
 // IceDays returns the time on ice that a record of the temperature inside the fish is worth, the integral
 // of the spoilage rate over straight lines between readings. Gaps longer than maxGap are reported and not
 // bridged. By FreshFish the integral is exact, but for 1e-16 ns at each crossing of -10 °C, and rounded up
@@ -36,7 +42,7 @@ type Age struct {
 // is a result past 292 years; an empty record is series.ErrEmpty. Source: FAO Fisheries Technical Paper
 // 348; Dalgaard et al. 2004 for smoked salmon.
 func IceDays(record series.Series[units.Temperature], law Law, maxGap time.Duration) (Age, error) {
-	if err := law.check(); err != nil {
+	if err := laws.Check(law); err != nil {
 		return Age{}, err
 	}
 	if err := chain.CheckWalk(record, maxGap); err != nil {
@@ -50,12 +56,12 @@ func IceDays(record series.Series[units.Temperature], law Law, maxGap time.Durat
 	}
 	used, ok := w.total()
 	if !ok {
-		return Age{}, units.RangeError{What: "time on ice that the record is worth", Got: "past 292 years", High: "292 years"}
+		return Age{}, units.RangeError{What: "time on ice that the record is worth", Got: "more than 292 years", High: "292 years"}
 	}
 	s.Used, s.Unknown = used, w.unknown
 	s.Lowest, s.Highest = w.lowest, w.highest
 	s.Outside = !Holds(s.Lowest) || !Holds(s.Highest)
-	s.Cautions = s.cautions()
+	s.Cautions = s.cautionsOf()
 	return s, nil
 }
 
@@ -130,29 +136,4 @@ func (w *iceWalk) total() (time.Duration, bool) {
 	}
 	t, ok := w.sum.over(unit)
 	return time.Duration(t), ok
-}
-
-// cautions are what must be known of the answer.
-func (s Age) cautions() []cite.Caution {
-	all := []cite.Caution{
-		{Text: "this is smell and taste, not safety: fish can be dangerous before it smells; hold the record against the exposure limits as well"},
-		{Text: "the record must be of the warmest part inside the fish, not of the air or the ice"},
-	}
-	say := func(citation cite.Citation, format string, values ...any) {
-		all = append(all, cite.Caution{Text: fmt.Sprintf(format, values...), Citation: citation})
-	}
-	if s.Unknown > 0 {
-		say(cite.Citation{}, "%v lie in gaps longer than %v and are not counted: the fish is older than this", units.Lasting(s.Unknown), units.Lasting(s.MaxGap))
-	}
-	if s.Outside {
-		say(s.Citation, "the record runs from %s to %s; the law is trusted from -3 to 25 °C",
-			s.Lowest.Text(units.CelsiusScale, 1), s.Highest.Text(units.CelsiusScale, 1))
-	}
-	if s.Law == FreshFish && !s.Lowest.Above(units.Celsius(spoilageMinimum)) {
-		say(s.Citation, "at and below -10 °C the law counts nothing: frozen fish ages by other rules, and thawed fish is not fresh fish")
-	}
-	if s.Citation.Unverified() {
-		say(s.Citation, "the law is from memory; at 10 °C packed cod is remembered to spoil 4.7 times as fast as on ice, where the law of fresh fish says 4.0")
-	}
-	return all
 }

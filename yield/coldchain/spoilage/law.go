@@ -4,20 +4,21 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
 // Law says how much faster than in melting ice a fish spoils at another temperature. It speaks of
-// smell and taste, never of safety. The zero Law is FreshFish.
+// smell and taste, never of safety. The zero Law is not set.
 type Law uint8
 
 // The laws.
 const (
 	// FreshFish is the square root law of fish from temperate waters, r = (1 + 0.1 T)² with T in °C, and
 	// zero at and below -10 °C.
-	FreshFish Law = iota
+	FreshFish Law = iota + 1
 	// TropicalFish is ln r = 0.12 T, for fish from tropical waters.
 	TropicalFish
 	// ColdSmokedSalmon is ln r = 0.089 T, found on sliced cold-smoked salmon in vacuum packs.
@@ -40,18 +41,21 @@ var (
 	smokedCitation    = cite.Citation{Source: cite.Dalgaard2004, Where: "ch. 22", Basis: cite.Read}
 )
 
-// String is the law in words.
-func (l Law) String() string {
-	switch l {
-	case FreshFish:
-		return "fresh fish"
-	case TropicalFish:
-		return "tropical fish"
-	case ColdSmokedSalmon:
-		return "cold-smoked salmon"
-	}
-	return "unknown law"
+var laws = word.List[Law]{
+	What: "law of spoilage", Words: []string{"fresh fish", "tropical fish", "cold-smoked salmon"},
 }
+
+// ParseLaw reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
+func ParseLaw(s string) (Law, error) { return laws.Parse(s) }
+
+// String is the law in words: "fresh fish"; "not stated" when it is not set.
+func (l Law) String() string { return laws.Of(l) }
+
+// MarshalText is String as bytes, empty when the law is not set; an unknown one is a units.UnknownError.
+func (l Law) MarshalText() ([]byte, error) { return laws.Marshal(l) }
+
+// UnmarshalText is ParseLaw, and the empty text is a law that is not set.
+func (l *Law) UnmarshalText(text []byte) error { return laws.Unmarshal(text, l) }
 
 // Citation says where the law is from; the zero Citation for a law that is not known.
 func (l Law) Citation() cite.Citation {
@@ -64,13 +68,6 @@ func (l Law) Citation() cite.Citation {
 		return smokedCitation
 	}
 	return cite.Citation{}
-}
-
-func (l Law) check() error {
-	if l > ColdSmokedSalmon {
-		return units.RangeError{What: "spoilage law", Got: l.String(), Low: FreshFish.String(), High: ColdSmokedSalmon.String()}
-	}
-	return nil
 }
 
 // slope is k of ln r = k T, zero for the square root law.
@@ -100,7 +97,7 @@ func (l Law) rate(celsius float64) float64 {
 // rounded to 1e-12. The temperature must lie in -80 to 100 °C, the law be known: otherwise a
 // units.RangeError. Outside -3 to 25 °C the law is stretched, and Holds says so.
 func Rate(law Law, t units.Temperature) (units.Ratio, error) {
-	if err := law.check(); err != nil {
+	if err := laws.Check(law); err != nil {
 		return 0, err
 	}
 	if err := chain.CheckFish(t); err != nil {
@@ -123,7 +120,7 @@ func LifeAt(onIce time.Duration, law Law, t units.Temperature) (time.Duration, e
 	if err := units.CheckDuration("life on ice", onIce, 0, math.MaxInt64); err != nil {
 		return 0, err
 	}
-	if err := law.check(); err != nil {
+	if err := laws.Check(law); err != nil {
 		return 0, err
 	}
 	if err := chain.CheckFish(t); err != nil {

@@ -1,11 +1,13 @@
 package spoilage
 
 import (
-	"fmt"
+	"math"
+	"slices"
 	"sort"
 	"strings"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
@@ -39,16 +41,16 @@ func Lives() []Life {
 
 func tenthDays(n int64) time.Duration { return time.Duration(n) * (chain.Day / 10) }
 
-// LivesOf returns the published lives that may speak of a fish, the shortest first: that one is the one to
+// FindLives returns the published lives that may speak of a fish, the shortest first: that one is the one to
 // go by. The row of a kind speaks of all its fish and theirs of the kind: "rainbow trout" and "lake trout"
 // are held to "trout" as well. Where gutted is stated, rows that state the other are left out; rows that
 // state nothing always stand. Capitals do not matter. A fish of which nothing is published, and one that is no
-// longer fresh ("smoked salmon"), is an UnknownFishError: for fresh fish "freshwater fish" is the row to take then.
-func LivesOf(fish string, gutted units.Stated[bool]) ([]Life, error) {
+// longer fresh ("smoked salmon"), is a units.UnknownError: for fresh fish "freshwater fish" is the row to take then.
+func FindLives(fish string, gutted units.Stated[bool]) ([]Life, error) {
 	fish = strings.ToLower(strings.TrimSpace(fish))
 	for _, done := range [...]string{"smoked", "salted", "dried", "cooked", "canned", "frozen"} {
 		if strings.Contains(fish, done) {
-			return nil, UnknownFishError{Fish: fish}
+			return nil, unknownFish(fish)
 		}
 	}
 	var rows []Life
@@ -59,28 +61,21 @@ func LivesOf(fish string, gutted units.Stated[bool]) ([]Life, error) {
 		}
 	}
 	if len(rows) == 0 {
-		return nil, UnknownFishError{Fish: fish}
+		return nil, unknownFish(fish)
 	}
 	sort.SliceStable(rows, func(i, j int) bool { return rows[i].Low < rows[j].Low })
 	return rows, nil
 }
 
-// UnknownFishError says that no life on ice is published here for a fish.
-type UnknownFishError struct {
-	Fish string
-}
-
-// Error names the fish and those there are.
-func (e UnknownFishError) Error() string {
-	known := make([]string, 0, len(lifeTable))
-	seen := map[string]bool{}
+// unknownFish says that no life on ice is published here for a fish.
+func unknownFish(fish string) error {
+	var known []string
 	for _, r := range lifeTable {
-		if !seen[r.fish] {
-			seen[r.fish] = true
+		if !slices.Contains(known, r.fish) {
 			known = append(known, r.fish)
 		}
 	}
-	return fmt.Sprintf("no published life on ice for %q: expected fresh fish, one of %s", e.Fish, strings.Join(known, ", "))
+	return units.UnknownError{What: "fresh fish with a life on ice", Got: fish, Known: known}
 }
 
 // LifeLeft is what a record has left of a published life, on ice from now on: Low of the shortest printed,
@@ -88,27 +83,40 @@ func (e UnknownFishError) Error() string {
 // another temperature.
 type LifeLeft struct {
 	Life     Life
-	Low      time.Duration
-	High     time.Duration
+	Low      time.Duration `wire:"always"`
+	High     time.Duration `wire:"always"`
 	Cautions []cite.Caution
 }
+
+// MarshalJSON writes what is left as an app shows it.
+func (l LifeLeft) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (l *LifeLeft) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
 
 // Left returns what is left of a published life after the record. It says when fish stops being good, never
 // that it is safe. The life must be above zero and its High not below its Low: otherwise a units.RangeError.
 func (s Age) Left(life Life) (LifeLeft, error) {
-	if life.Low <= 0 || life.High < life.Low {
-		return LifeLeft{}, units.RangeError{What: "life on ice", Got: life.Low.String() + " to " + life.High.String(), Low: "above 0s, and rising"}
+	if err := units.CheckDuration("life on ice", life.Low, 1, math.MaxInt64); err != nil {
+		return LifeLeft{}, err
+	}
+	if err := units.CheckDuration("longest life on ice", life.High, life.Low, math.MaxInt64); err != nil {
+		return LifeLeft{}, err
 	}
 	left := LifeLeft{Life: life, Low: life.Low - s.Used, High: life.High - s.Used}
-	left.Cautions = append(left.Cautions, s.Cautions...)
+	of := func(c cite.Caution) cite.Caution {
+		c.Citation = life.Citation
+		return c
+	}
+	left.Cautions = append(make([]cite.Caution, 0, mostCautions), s.Cautions...)
 	if left.Low <= 0 {
-		left.Cautions = append(left.Cautions, cite.Caution{Text: "the shortest published life is used up: do not keep this fish", Citation: life.Citation})
+		left.Cautions = append(left.Cautions, of(lifeUsedUp))
 	}
 	if life.Citation.Unverified() {
-		left.Cautions = append(left.Cautions, cite.Caution{Text: "the life on ice is from memory: check the print before relying on it", Citation: life.Citation})
+		left.Cautions = append(left.Cautions, of(lifeFromMemory))
 	}
 	if !life.Gutted.Given {
-		left.Cautions = append(left.Cautions, cite.Caution{Text: "the source does not say whether the fish was gutted; fish not gutted spoils sooner", Citation: life.Citation})
+		left.Cautions = append(left.Cautions, of(guttingNotStated))
 	}
 	return left, nil
 }
