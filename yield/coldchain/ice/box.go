@@ -142,9 +142,15 @@ func overZero(t units.Temperature) int64 {
 }
 
 var (
-	roughKeeping = cite.Caution{Text: "a rough rule that knows nothing of the box: weigh the ice of your own box once", Citation: keepingCitation}
-	boxShut      = cite.Caution{
-		Text:     "for a shut box in the shade: every opening, sun and warm fish added later melt more; the fish stays chilled only while ice is left",
+	roughKeeping = cite.Caution{
+		ID: "ice.rough-rule", Deciding: true,
+		Text:     "A rough rule that knows nothing of the box: weigh the ice of your own box once.",
+		Citation: keepingCitation,
+	}
+	boxShut = cite.Caution{
+		ID: "ice.box-shut",
+		Text: "For a shut box in the shade: every opening, sun and warm fish added later melt more. " +
+			"The fish stays chilled only while ice is left.",
 		Citation: cite.Citation{Where: "keeping a box of ice", Basis: cite.Practice},
 	}
 )

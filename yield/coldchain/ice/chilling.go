@@ -4,6 +4,8 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
+	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -17,18 +19,19 @@ const (
 	Cylinder                  // a round fish; its diameter
 )
 
-// String is the shape in a word: "slab".
-func (s Shape) String() string {
-	switch s {
-	case 0:
-		return "no shape"
-	case Slab:
-		return "slab"
-	case Cylinder:
-		return "cylinder"
-	}
-	return "unknown shape"
-}
+var shapes = word.List[Shape]{What: "shape", Words: []string{"slab", "cylinder"}}
+
+// ParseShape reads "slab" or "cylinder", in capitals or not; anything else is a units.UnknownError.
+func ParseShape(s string) (Shape, error) { return shapes.Parse(s) }
+
+// String is the shape in a word: "slab"; "not stated" when it is not set.
+func (s Shape) String() string { return shapes.Of(s) }
+
+// MarshalText is String as bytes, empty when the shape is not set; an unknown one is a units.UnknownError.
+func (s Shape) MarshalText() ([]byte, error) { return shapes.Marshal(s) }
+
+// UnmarshalText is ParseShape, and the empty text is a shape that is not set.
+func (s *Shape) UnmarshalText(text []byte) error { return shapes.Unmarshal(text, s) }
 
 // Fish is a fish as its heat leaves it. Thin and Thick are the least and the greatest that its thickness or diameter
 // may be, at its thickest place; the same where it was measured once.
@@ -72,6 +75,12 @@ type ChillTimes struct {
 	Cautions          []cite.Caution
 }
 
+// MarshalJSON writes the times as an app shows it.
+func (t ChillTimes) MarshalJSON() ([]byte, error) { return wire.Marshal(t) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (t *ChillTimes) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, t) }
+
 // ChillTime returns how long the middle of a fish takes to come down to a temperature in ice. Thicknesses must be 2 mm
 // to 30 cm; the fish at -1 to 40 °C; the medium -1 to 10 °C, since the model knows no freezing; to at least 0.1 K above
 // the medium and below the start: otherwise a units.RangeError. Rounded up to the second; what cools sooner than a
@@ -95,10 +104,7 @@ func ChillTime(fish Fish, film Film, medium, to units.Temperature) (ChillTimes, 
 	return ChillTimes{
 		Low: fish.time(fish.Thin, film.High, away), Likely: fish.time(fish.Thin+(fish.Thick-fish.Thin)/2, film.Likely, away),
 		High: fish.time(fish.Thick, film.Low, away), Citation: conduction,
-		Cautions: []cite.Caution{
-			{Text: "a model of one piece with ice all around it, never a substitute for a thermometer in the thickest fish", Citation: conduction},
-			{Text: "the film of the ice is an assumption: plan with the longest time", Citation: film.Citation},
-		},
+		Cautions: []cite.Caution{modelOfOnePiece, film.assumed()},
 	}, nil
 }
 
@@ -111,8 +117,8 @@ func (f Fish) time(thickness units.Length, film units.FilmCoefficient, away floa
 }
 
 func (f Fish) check() error {
-	if f.Shape != Slab && f.Shape != Cylinder {
-		return units.RangeError{What: "shape", Got: f.Shape.String(), Low: Slab.String(), High: Cylinder.String()}
+	if err := shapes.Check(f.Shape); err != nil {
+		return err
 	}
 	if err := units.Check("least thickness", f.Thin, 2*units.Millimetre, f.Thick); err != nil {
 		return err
@@ -139,3 +145,22 @@ func (f Film) check() error {
 	}
 	return units.Check("greatest film coefficient", f.High, f.Likely, most)
 }
+
+// assumed is the caution that a film is an assumption.
+func (f Film) assumed() cite.Caution {
+	c := filmAssumed
+	c.Citation = f.Citation
+	return c
+}
+
+var (
+	modelOfOnePiece = cite.Caution{
+		ID:       "ice.model-of-one-piece",
+		Text:     "A model of one piece with ice all around it is never a substitute for a thermometer in the thickest fish.",
+		Citation: conduction,
+	}
+	filmAssumed = cite.Caution{
+		ID:   "ice.film-assumed",
+		Text: "The film of the ice is an assumption: plan with the longest time.",
+	}
+)

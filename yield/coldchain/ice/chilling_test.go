@@ -111,11 +111,10 @@ func TestChillTimeRefuses(t *testing.T) {
 		"aim above the start":  of(good, film, zero, units.Celsius(15)),
 		"medium above the aim": of(good, film, units.Celsius(5), four),
 	} {
-		require.ErrorIs(t, err, units.ErrRange, name)
+		logged.Refused(t, err, name)
 	}
 }
 
 func TestShapeWords(t *testing.T) {
-	require.Equal(t, "unknown shape", ice.Shape(9).String())
-	require.Equal(t, "no shape", ice.Shape(0).String())
+	logged.Words(t, ice.Cylinder, ice.ParseShape)
 }

@@ -1,6 +1,7 @@
 package ice_test
 
 import (
+	"encoding/json"
 	"fmt"
 	"time"
 
@@ -74,7 +75,7 @@ func ExampleRoughHold() {
 	fmt.Println(ice.Cautions[0].Text)
 	// Output:
 	// 9.375 kg <nil>
-	// a rough rule that knows nothing of the box: weigh the ice of your own box once
+	// A rough rule that knows nothing of the box: weigh the ice of your own box once.
 }
 
 // Slurry of 33 % ice: three times the mass.
@@ -117,4 +118,19 @@ func ExampleCrushedFilm() {
 func ExampleShape() {
 	fmt.Println(ice.Slab, "|", ice.Cylinder)
 	// Output: slab | cylinder
+}
+
+func ExampleParseShape() {
+	shape, err := ice.ParseShape("cylinder")
+	fmt.Println(shape, err)
+	// Output: cylinder <nil>
+}
+
+func ExampleTrip() {
+	var trip ice.Trip
+	err := json.Unmarshal([]byte(`{"fish": "25 kg", "from": "14 °C", "to": "0 °C", "outside": "24 °C", "for": "10 h"}`), &trip)
+	load, _ := ice.Plan(trip)
+	fmt.Println(load.Total, load.Rough, err)
+	// Output:
+	// 7.74 kg true <nil>
 }

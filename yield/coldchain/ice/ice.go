@@ -1,8 +1,10 @@
 package ice
 
 import (
+	"math"
 	"math/big"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -22,6 +24,12 @@ type Need struct {
 	Citation cite.Citation
 	Cautions []cite.Caution
 }
+
+// MarshalJSON writes the amount as an app shows it.
+func (n Need) MarshalJSON() ([]byte, error) { return wire.Marshal(n) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (n *Need) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, n) }
 
 // Constants returns the three constants in circulation, the largest first: that one is the default. The slice is the
 // caller's own.
@@ -88,11 +96,15 @@ func checkFishMass(fish units.Mass) error { return units.Check("fish", fish, 0, 
 
 var (
 	iceMelted = cite.Caution{
-		Text:     "this is the ice that melts in chilling the fish: what the box lets in, what drains and what must be left at the end come on top",
+		ID: "ice.melted-only",
+		Text: "This is the ice that melts in chilling the fish: what the box lets in, what drains and what must be left at " +
+			"the end come on top.",
 		Citation: chillingCitation,
 	}
 	iceByTouch = cite.Caution{
-		Text:     "ice chills only the fish that it touches: bed, layer and cover it, let the meltwater drain, and measure the thickest fish",
+		ID: "ice.touch",
+		Text: "Ice chills only the fish that it touches: bed, layer and cover it, let the meltwater drain, " +
+			"and measure the thickest fish.",
 		Citation: cite.Citation{Where: "icing a box of fish", Basis: cite.Practice},
 	}
 )
@@ -109,7 +121,7 @@ func upTo[Q units.Quantity](step Q, numerators, denominators []int64) (Q, error)
 	}
 	high.Add(high, low).Sub(high, big.NewInt(1)).Quo(high, low).Mul(high, big.NewInt(int64(step)))
 	if !high.IsInt64() {
-		return 0, units.RangeError{What: "result", Got: "too large", High: "what its type can hold"}
+		return 0, units.RangeError{What: "amount of ice", Got: "too large", High: units.Text(units.Mass(math.MaxInt64), units.Tonne, 0)}
 	}
 	return Q(high.Int64()), nil
 }

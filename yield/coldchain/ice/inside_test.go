@@ -13,7 +13,7 @@ import (
 // Source: roots and series in 30-digit arithmetic.
 func TestMiddleAgainstTheFullSeries(t *testing.T) {
 	for _, r := range printed.Table(t, "lethality/transient.csv") {
-		s := newConduction(shapes[r.Text("shape")], r.Float("biot"))
+		s := newConduction(shapesNamed[r.Text("shape")], r.Float("biot"))
 		printed.WithinFloat(t, r, "theta_centre", s.middle(r.Float("fourier")))
 	}
 }
@@ -21,7 +21,7 @@ func TestMiddleAgainstTheFullSeries(t *testing.T) {
 // Source: Cengel, Heat and Mass Transfer, table 4-2.
 func TestFirstTermOfTheSeries(t *testing.T) {
 	for _, r := range printed.Table(t, "lethality/one-term.csv") {
-		shape, ok := shapes[r.Text("shape")]
+		shape, ok := shapesNamed[r.Text("shape")]
 		if !ok {
 			require.Equal(t, "sphere", r.Text("shape"))
 			continue
@@ -35,7 +35,7 @@ func TestFirstTermOfTheSeries(t *testing.T) {
 // Source: roots in 30-digit arithmetic, where the table counts as far as the series does.
 func TestRootsOfTheSeries(t *testing.T) {
 	for _, r := range printed.Table(t, "lethality/roots.csv") {
-		shape, ok := shapes[r.Text("shape")]
+		shape, ok := shapesNamed[r.Text("shape")]
 		n := int(r.Int("n"))
 		if !ok || n > conductionTerms || r.Text("biot") == "held" {
 			continue
@@ -98,7 +98,7 @@ func TestIceConstants(t *testing.T) {
 func TestMoreIceThanCanBeStated(t *testing.T) {
 	_, err := MeltRate{PerHour: mostFish}.Hold(units.Celsius(60), 30*chain.Day)
 	require.ErrorIs(t, err, units.ErrRange)
-	require.EqualError(t, err, "result too large is out of range: expected at most what its type can hold")
+	require.EqualError(t, err, "amount of ice too large is out of range: expected at most 576 t")
 }
 
-var shapes = map[string]Shape{"slab": Slab, "cylinder": Cylinder}
+var shapesNamed = map[string]Shape{"slab": Slab, "cylinder": Cylinder}

@@ -3,6 +3,7 @@ package ice
 import (
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -11,15 +12,22 @@ import (
 // alone is a box that nobody measured: the rough keeping rule stands in. Spare is what is to be left over, as a share
 // of the ice that melts. IceShare is stated where the ice comes as a slurry.
 type Trip struct {
-	Fish     units.Mass
-	From, To units.Temperature
+	Fish     units.Mass        `wire:"required"`
+	From     units.Temperature `wire:"required"` // of the fish as caught
+	To       units.Temperature `wire:"required"` // that it is to have
 	Constant Constant
 	Box      MeltRate
-	Outside  units.Temperature
-	For      time.Duration
+	Outside  units.Temperature `wire:"required"`
+	For      time.Duration     `wire:"required"`
 	Spare    units.Ratio
 	IceShare units.Stated[units.Ratio]
 }
+
+// MarshalJSON writes the trip in the words that UnmarshalJSON reads.
+func (t Trip) MarshalJSON() ([]byte, error) { return wire.Marshal(t) }
+
+// UnmarshalJSON reads a trip strictly; fish, temperatures and time must be there.
+func (t *Trip) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, t) }
 
 // Load is the ice of a Trip: what chilling melts, what keeping melts, what is left over and their total. Slurry is the
 // mass to load where the ice comes as one, zero otherwise. Rough says that keeping is by the rule of thumb.
@@ -30,7 +38,13 @@ type Load struct {
 	Cautions                  []cite.Caution
 }
 
-// mostSpare is the most ice left over that is taken for meant.
+// MarshalJSON writes the ice as an app shows it.
+func (l Load) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (l *Load) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
+
+// mostSpare is the largest spare share accepted; more is taken for a slip.
 const mostSpare = 3 * units.One
 
 // Plan returns the ice of a whole trip: ToChill from the catch to the aim, MeltRate.Hold or RoughHold for the time, and
@@ -97,11 +111,13 @@ func Slurry(ice units.Mass, share units.Ratio) (Need, error) {
 
 var (
 	noSpare = cite.Caution{
-		Text:     "nothing is left over at the end: a trip that takes longer, or air that is hotter, leaves fish without ice",
+		ID: "ice.no-spare", Deciding: true,
+		Text:     "Nothing is left over at the end: a trip that takes longer, or air that is hotter, leaves fish without ice.",
 		Citation: cite.Citation{Where: "spare ice", Basis: cite.Practice},
 	}
 	slurryWater = cite.Caution{
-		Text:     "the water of the slurry must be cold already: cooling it melts ice that is not counted here",
+		ID:       "ice.slurry-water",
+		Text:     "The water of the slurry must be cold already: cooling it melts ice that is not counted here.",
 		Citation: cite.Citation{Where: "mixing a slurry", Basis: cite.Practice},
 	}
 )
