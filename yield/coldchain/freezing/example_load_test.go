@@ -18,7 +18,7 @@ func ExamplePlan() {
 	// Output:
 	// 30 lb a day for 3 days <nil>
 	// holds 525 lb, over by 0 lb
-	// set the freezer to -10 °F 24 h before a large load
+	// Set the freezer to -10 °F (-23.3 °C) 24 h before a large load.
 }
 
 func ExampleLoadRules() {

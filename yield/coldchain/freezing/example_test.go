@@ -93,7 +93,7 @@ func ExamplePiece_Pham() {
 	fmt.Println(t.Cautions[len(t.Cautions)-1].Text)
 	// Output:
 	// 10.0 h, Biot 0.08, <nil>
-	// Pham's time came out 0 to 42 % long for fish put in at 15 °C or colder: the safe side
+	// Pham's time came out 0 to 42 % long for fish put in at 15 °C (59 °F) or colder: the safe side.
 }
 
 // The time until the middle is cold goes, at its High, into the plan against parasites.
@@ -115,4 +115,10 @@ func ExampleShape() {
 	text, err := freezing.Cylinder.MarshalText()
 	fmt.Println(string(text), err)
 	// Output: cylinder <nil>
+}
+
+func ExampleParseIceLaw() {
+	law, err := freezing.ParseIceLaw("ideal solution")
+	fmt.Println(law, err)
+	// Output: ideal solution <nil>
 }

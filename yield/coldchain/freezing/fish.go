@@ -3,7 +3,6 @@ package freezing
 import (
 	"strings"
 
-	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -21,17 +20,17 @@ type Fish struct {
 
 // Fishes returns the printed rows; the slice is the caller's own. They do not agree on where fish begins to freeze, and
 // only an analysis of the fish at hand would tell: the colder figure makes freezing longer.
-func Fishes() []Fish { return append([]Fish(nil), freezableTable[:]...) }
+func Fishes() []Fish { return append([]Fish(nil), fishTable[:]...) }
 
-// FindFish returns the row of a fish by its printed name, in capitals or not; anything else is a units.ParseError that
+// FindFish returns the row of a fish by its printed name, in capitals or not; anything else is a units.UnknownError that
 // lists the names.
-func FindFish(fish string) (Fish, error) {
-	names := make([]string, len(freezableTable))
-	for i, f := range freezableTable {
-		if strings.EqualFold(f.Name, strings.TrimSpace(fish)) {
+func FindFish(name string) (Fish, error) {
+	names := make([]string, len(fishTable))
+	for i, f := range fishTable {
+		if strings.EqualFold(f.Name, strings.TrimSpace(name)) {
 			return f, nil
 		}
 		names[i] = f.Name
 	}
-	return Fish{}, units.ParseError{Quantity: "fish with a freezing point", Text: fish, Reason: "expected " + word.Series(names, "or")}
+	return Fish{}, units.UnknownError{What: "fish with a freezing point", Got: name, Known: names}
 }

@@ -3,6 +3,7 @@ package freezing
 import (
 	"math"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -10,43 +11,25 @@ import (
 // Flesh is what fish is made of, by mass, and how it freezes. The shares must be 0 or more and make up 95 to 105 %,
 // which is evened out to the whole, as composition tables seldom add up.
 type Flesh struct {
-	Water, Protein, Fat, Carbohydrate, Ash units.Ratio
+	Water        units.Ratio `wire:"required"`
+	Protein      units.Ratio `wire:"required"`
+	Fat          units.Ratio `wire:"required"`
+	Carbohydrate units.Ratio
+	Ash          units.Ratio
 	// FreezesAt is where the first ice forms, -5 to -0.1 °C: about -1 °C for white fish by the FAO, 28 °F (-2.2 °C) in
 	// ASHRAE's table.
-	FreezesAt units.Temperature
+	FreezesAt units.Temperature `wire:"required"`
 	// Bound is the water that never freezes, as a share of the whole; left out, 0.4 of the protein.
 	Bound units.Stated[units.Ratio]
-	// Law is how the ice grows with the cold.
+	// Law is how the ice grows with the cold; not stated, it is IdealIce.
 	Law IceLaw
 }
 
-// IceLaw is how the share of ice grows below the freezing point T0, both in °C.
-type IceLaw uint8
+// MarshalJSON writes the flesh in the words that UnmarshalJSON reads.
+func (f Flesh) MarshalJSON() ([]byte, error) { return wire.Marshal(f) }
 
-// The laws; see Flesh.IceAt for how near they come.
-const (
-	IdealIce    IceLaw = iota // of the water that can freeze, 1 - T0/T
-	TchigeovIce               // of all water, 1.105/(1 + 0.7138/ln(T0 - T + 1)), never more than can freeze
-)
-
-// String is the law in words.
-func (l IceLaw) String() string {
-	switch l {
-	case IdealIce:
-		return "ideal solution"
-	case TchigeovIce:
-		return "Tchigeov"
-	}
-	return "unknown law of ice"
-}
-
-// Citation is where the law is from; both are from memory.
-func (l IceLaw) Citation() cite.Citation {
-	if l == TchigeovIce {
-		return tchigeovCitation
-	}
-	return iceCitation
-}
+// UnmarshalJSON reads the flesh strictly.
+func (f *Flesh) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, f) }
 
 // Thermal are the thermal properties of fish at one temperature. Heat runs through its parts neither all side by side
 // nor all one behind the other: the true conductivity and diffusivity lie between those bounds. Neither SpecificHeat
@@ -77,6 +60,12 @@ var (
 	tchigeovCitation = cite.Citation{Source: cite.Tchigeov1979, Where: "share of frozen water", Basis: cite.Recalled}
 )
 
+// MarshalJSON writes the properties as an app shows it.
+func (t Thermal) MarshalJSON() ([]byte, error) { return wire.Marshal(t) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (t *Thermal) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, t) }
+
 // blend is Flesh with its shares made whole, in plain numbers.
 type blend struct {
 	water, protein, fat, carbohydrate, ash float64
@@ -103,8 +92,8 @@ func (f Flesh) whole() (blend, error) {
 	if err := units.CheckTemperature("freezing point", f.FreezesAt, units.Celsius(-5), units.Celsius(-0.1)); err != nil {
 		return blend{}, err
 	}
-	if f.Law > TchigeovIce {
-		return blend{}, units.RangeError{What: "law of ice", Got: f.Law.String(), Low: IdealIce.String(), High: TchigeovIce.String()}
+	if err := iceLaws.CheckIfSet(f.Law); err != nil {
+		return blend{}, err
 	}
 	b := blend{
 		water: units.Float(f.Water, sum), protein: units.Float(f.Protein, sum), fat: units.Float(f.Fat, sum),

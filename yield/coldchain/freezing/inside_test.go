@@ -67,6 +67,9 @@ func TestFreezingConstants(t *testing.T) {
 	means := map[string]float64{
 		"mean freezing temperature: constant": phamMean[0], "mean freezing temperature: of the core's end": phamMean[1], "mean freezing temperature: of the medium": phamMean[2],
 	}
+	for span, c := range map[ratios]cite.Caution{phamBiot: biotOutside, phamStefan: stefanOutside, phamAbove: plankOutside} {
+		require.Contains(t, c.Text, units.In(span.low, units.One, 2).String()+" to "+units.In(span.high, units.One, 2).String()+",")
+	}
 	spans := map[string]ratios{"Biot number": phamBiot, "Stefan number": phamStefan, "Plank number": phamAbove}
 	shapes := 0
 	for _, r := range printed.Table(t, "coldchain/freezing-constants.csv") {
@@ -114,4 +117,6 @@ func TestFreezerRules(t *testing.T) {
 	require.Equal(t, logged.Provenance(last), logged.ProvenanceOf(freezerSet))
 	require.Equal(t, last.Int("setting_f"), int64(freezerSetting))
 	require.Equal(t, logged.Hours(t, last, "hours"), freezerAhead)
+	require.Contains(t, setBefore.Text, units.Fahrenheit(freezerSetting).Text(units.FahrenheitScale, 0))
+	require.Contains(t, setBefore.Text, units.Lasting(freezerAhead)+" before")
 }

@@ -1,9 +1,9 @@
 package freezing
 
 import (
-	"fmt"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
@@ -27,9 +27,9 @@ func LoadRules() []LoadRule {
 
 // Load is a catch to be frozen at home.
 type Load struct {
-	Room  units.Volume // usable, of the freezer
+	Room  units.Volume `wire:"required"` // usable, of the freezer
 	Held  units.Mass   // frozen food that is in it already
-	Catch units.Mass   // to be frozen, as packed
+	Catch units.Mass   `wire:"required"` // to be frozen, as packed
 }
 
 // Loads is what a plan comes to. PerDay is by the figure for fish and rounded down, Days counts loads a day apart and
@@ -43,6 +43,18 @@ type Loads struct {
 	Ahead               time.Duration
 	Cautions            []cite.Caution
 }
+
+// MarshalJSON writes the load in the words that UnmarshalJSON reads.
+func (l Load) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
+
+// UnmarshalJSON reads the load strictly.
+func (l *Load) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
+
+// MarshalJSON writes the loads as an app shows it.
+func (l Loads) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (l *Loads) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
 
 // Plan returns in how many daily loads a catch is frozen, by 2 lb (0.9 kg) to the cubic foot (28.3 L) in 24 hours, and
 // whether it fits at 35 lb to the cubic foot. Room must be 1 L to 5 m³, the catch above zero, Held not below, each at
@@ -64,7 +76,7 @@ func Plan(p Load) (Loads, error) {
 	}
 	d.Days = int((p.Catch-1)/d.PerDay) + 1
 	d.Over = max(p.Held+p.Catch-d.Holds, 0)
-	d.Cautions = d.cautions()
+	d.Cautions = d.cautionsOf()
 	return d, nil
 }
 
@@ -73,17 +85,43 @@ func (r LoadRule) of(room units.Volume) units.Mass {
 	return units.Mass(chain.Part(int64(r.PerCubicFoot), int64(room), int64(units.CubicFoot)))
 }
 
-func (d Loads) cautions() []cite.Caution {
-	all := []cite.Caution{
-		{Text: "more at once freezes slowly and warms what is frozen already: spread the packs out, against the cold walls", Citation: fishLoad.Citation},
-		{Text: fmt.Sprintf("set the freezer to %s %v before a large load", units.Fahrenheit(freezerSetting).Text(units.FahrenheitScale, 0), units.Lasting(freezerAhead)), Citation: freezerSet},
-	}
+func (d Loads) cautionsOf() []cite.Caution {
+	all := append(make([]cite.Caution, 0, 5), slowAtOnce, setBefore)
 	if d.Days > 1 {
-		all = append(all, cite.Caution{Text: "what waits for its day stays in ice and its time counts; freeze only fish that can wait, and can or smoke the rest"})
+		all = append(all, waitsInIce)
 	}
 	if d.Over > 0 {
-		all = append(all, cite.Caution{Text: "it does not all fit: air must pass between the packs", Citation: holding.Citation})
+		all = append(all, doesNotFit)
 	}
-	return append(all,
-		cite.Caution{Text: "for fish eaten raw the hours against parasites count from the last load, at the warmest the freezer got", Citation: eatenRawFrozen})
+	return append(all, rawCountsFromLast)
 }
+
+var (
+	slowAtOnce = cite.Caution{
+		ID: "freezing.slow-at-once",
+		Text: "More at once freezes slowly and warms what is frozen already: spread the packs out, " +
+			"against the cold walls.",
+		Citation: fishLoad.Citation,
+	}
+	setBefore = cite.Caution{
+		ID:       "freezing.set-before",
+		Text:     "Set the freezer to -10 °F (-23.3 °C) 24 h before a large load.",
+		Citation: freezerSet,
+	}
+	waitsInIce = cite.Caution{
+		ID: "freezing.waits-in-ice", Deciding: true,
+		Text: "What waits for its day stays in ice and its time counts: freeze only fish that can wait, " +
+			"and can or smoke the rest.",
+	}
+	doesNotFit = cite.Caution{
+		ID: "freezing.does-not-fit", Deciding: true,
+		Text:     "It does not all fit: air must pass between the packs.",
+		Citation: holding.Citation,
+	}
+	rawCountsFromLast = cite.Caution{
+		ID: "freezing.raw-counts-from-last",
+		Text: "For fish eaten raw the hours against parasites count from the last load, " +
+			"at the warmest the freezer got.",
+		Citation: eatenRawFrozen,
+	}
+)

@@ -8,6 +8,7 @@ import (
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/yield/coldchain/freezing"
+	"example.org/lakelarder/yield/coldchain/internal/logged"
 )
 
 // Source: household freezer manuals; 2 to 3 lb to the cubic foot is 32 to 48 g to the litre.
@@ -56,7 +57,7 @@ func TestFreezerRefuses(t *testing.T) {
 		"tonnes of food": {Room: units.CubicFoot, Catch: 1, Held: 11_000 * units.Kilogram},
 	} {
 		_, err := freezing.Plan(p)
-		require.ErrorIs(t, err, units.ErrRange, name)
+		logged.Refused(t, err, name)
 	}
 }
 
@@ -68,7 +69,7 @@ func FuzzFreezerDays(f *testing.F) {
 		p := freezing.Load{Room: units.Volume(room), Catch: units.Mass(catch)}
 		d, err := freezing.Plan(p)
 		if err != nil {
-			require.ErrorIs(t, err, units.ErrRange)
+			logged.Refused(t, err, "changed")
 			return
 		}
 		require.GreaterOrEqual(t, d.PerDay*units.Mass(d.Days), p.Catch)

@@ -16,8 +16,8 @@ const (
 	hundredthHeat = units.KilojoulePerKilogramKelvin / 100
 )
 
-// freezableTable has the I-P figures of ASHRAE in hundredths of a Btu/(lb °F) and in Btu/lb, as printed.
-var freezableTable = [...]Fish{
+// fishTable has the I-P figures of ASHRAE in hundredths of a Btu/(lb °F) and in Btu/lb, as printed.
+var fishTable = [...]Fish{
 	{"cod, whole", units.Fahrenheit(28), 90 * hundredthBTU, 51 * hundredthBTU, 117 * units.BTUPerPound, "", freezablesIP},
 	{"haddock, whole", units.Fahrenheit(28), 90 * hundredthBTU, 51 * hundredthBTU, 115 * units.BTUPerPound, "", freezablesIP},
 	{"halibut, whole", units.Fahrenheit(28), 89 * hundredthBTU, 52 * hundredthBTU, 112 * units.BTUPerPound, "", freezablesIP},

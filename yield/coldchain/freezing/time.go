@@ -1,8 +1,6 @@
 package freezing
 
 import (
-	"fmt"
-
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -51,10 +49,7 @@ func (f Piece) Plank() (Time, error) {
 	if err != nil {
 		return Time{}, err
 	}
-	t.Cautions = append(freezingCautions(), cite.Caution{
-		Text:     "Plank's time has neither the heat above the freezing point nor that below in it: for fish it understates, most where the core ends near the medium: by up to 39 %",
-		Citation: modelCitation,
-	})
+	t.Cautions = []cite.Caution{estimateOnly, worseThanTheyLook, plankLeavesOut}
 	return t, nil
 }
 
@@ -86,12 +81,18 @@ func (f Piece) Pham() (Time, error) {
 	if err != nil {
 		return Time{}, err
 	}
-	t.Cautions = append(append(freezingCautions(), f.phamError()), t.outside()...)
+	t.Cautions = append(make([]cite.Caution, 0, 7), estimateOnly, worseThanTheyLook, f.phamError())
+	for _, number := range [...]struct {
+		got     units.Ratio
+		in      ratios
+		outside cite.Caution
+	}{{t.Biot, phamBiot, biotOutside}, {t.Stefan, phamStefan, stefanOutside}, {t.Above, phamAbove, plankOutside}} {
+		if number.got < number.in.low || number.got > number.in.high {
+			t.Cautions = append(t.Cautions, number.outside)
+		}
+	}
 	if f.Start.Above(units.Celsius(15)) {
-		t.Cautions = append(t.Cautions, cite.Caution{
-			Text:     "the fish goes in above 15 °C: chill it first; Pham's time came out up to 2 % short for it",
-			Citation: modelCitation,
-		})
+		t.Cautions = append(t.Cautions, chillFirst)
 	}
 	return t, nil
 }
@@ -99,42 +100,14 @@ func (f Piece) Pham() (Time, error) {
 // phamError is to which side Pham's time errs for this fish. Its latent heat tells how much water it has.
 func (f Piece) phamError() cite.Caution {
 	if f.FreezesAt.Below(printedFreezing) || f.Latent < leastPhamLatent {
-		return cite.Caution{
-			Text:     "fish of less than 67 % water, as when it is very fatty, or that freezes below 28 °F (-2.2 °C): Pham's time came out up to 13 % short, most where the core ends near the medium: add that",
-			Citation: modelCitation,
-		}
+		return phamShort
 	}
-	return cite.Caution{Text: "Pham's time came out 0 to 42 % long for fish put in at 15 °C or colder: the safe side", Citation: modelCitation}
-}
-
-// outside names the numbers that Pham's method was not made for.
-func (t Time) outside() (all []cite.Caution) {
-	for _, limit := range [...]struct {
-		name string
-		got  units.Ratio
-		in   ratios
-	}{{"Biot", t.Biot, phamBiot}, {"Stefan", t.Stefan, phamStefan}, {"Plank", t.Above, phamAbove}} {
-		if limit.got < limit.in.low || limit.got > limit.in.high {
-			all = append(all, cite.Caution{
-				Text: fmt.Sprintf("%s number %s: Pham's method was made for %s to %s", limit.name, units.In(limit.got, units.One, 3),
-					units.In(limit.in.low, units.One, 2), units.In(limit.in.high, units.One, 2)),
-				Citation: phamCitation,
-			})
-		}
-	}
-	return all
-}
-
-func freezingCautions() []cite.Caution {
-	return []cite.Caution{
-		{Text: "an estimate for planning: whether the core is cold, only a probe in the thickest piece tells"},
-		{Text: "the film must hold for the piece as wrapped and packed, and the medium be the warmest that the loaded freezer gets: both are worse than they look"},
-	}
+	return phamLong
 }
 
 func (f Piece) check() error {
-	if !freezingShapes.Known(f.Shape) {
-		return units.RangeError{What: "shape", Got: f.Shape.String(), Low: Slab.String(), High: Sphere.String()}
+	if err := freezingShapes.Check(f.Shape); err != nil {
+		return err
 	}
 	for _, err := range [...]error{
 		units.Check("thickness", f.Thickness, units.Millimetre, units.Metre),
