@@ -95,7 +95,7 @@ func TestCuresRefused(t *testing.T) {
 		"negative salt":          {units.Kilogram, -units.Percent, one, ""},
 		"three to one":           {units.Kilogram, 3 * units.One, one, "salt to fish 300 % is out of range: expected more than 0 % to 100 %"},
 		"a quantum over all":     {units.Kilogram, units.One + 1, one, ""},
-		"sugar alone":            {units.Kilogram, units.Percent, Mix{Sugar: 1}, "parts of salt 0 g is out of range: expected at least more than 0"},
+		"sugar alone":            {units.Kilogram, units.Percent, Mix{Sugar: 1}, "parts of salt 0 g is out of range: expected more than 0"},
 		"negative parts":         {units.Kilogram, units.Percent, Mix{Salt: -1, Sugar: 1}, ""},
 		"negative sugar":         {units.Kilogram, units.Percent, Mix{Salt: 1, Sugar: -1}, ""},
 		"parts in two units":     {units.Kilogram, units.Percent, Mix{Salt: 1, Sugar: 2 * units.Gram}, ""},

@@ -78,6 +78,10 @@ func TestRefusals(t *testing.T) {
 	} {
 		err := c.call()
 		require.ErrorIs(t, err, units.ErrRange, name)
+		if unset := (units.UnsetError{}); errors.As(err, &unset) {
+			require.Equal(t, c.what, unset.What, name)
+			continue
+		}
 		var refused units.RangeError
 		require.True(t, errors.As(err, &refused), name)
 		require.Equal(t, c.what, refused.What, name)

@@ -1,6 +1,7 @@
 package units
 
 import (
+	"strconv"
 	"strings"
 	"time"
 )
@@ -117,7 +118,8 @@ func (a Amount) String() string {
 	case ofPH:
 		return "pH " + PH(a.quanta).String()
 	}
-	return a.of.dimension().format(a.quanta)
+	d := a.of.dimension()
+	return d.format(a.quanta)
 }
 
 // ParseAmount reads what String prints: the unit says what is measured. "3 K" is a difference of temperatures, a bare
@@ -134,17 +136,24 @@ func ParseAmount(s string) (Amount, error) {
 		return AmountOf(v), err
 	}
 	for m := ofLength; m < ofPH; m++ {
-		if v, err := m.dimension().parse(s); err == nil && (m != ofTemperatureChange || !pointOnScale(s)) {
+		d := m.dimension()
+		if v, err := d.parse(s); err == nil && (m != ofTemperatureChange || !pointOnScale(s)) {
 			return Amount{m, v}, nil
 		}
 	}
 	if t, err := ParseTemperature(s); err == nil && t.IsSet() {
 		return AmountOf(t), nil
 	}
-	if d, err := parseLasting(s); err == nil {
+	if d, err := ParseLasting(s); err == nil {
 		return AmountOf(d), nil
 	}
 	return Amount{}, ParseError{Quantity: "amount", Text: s, Reason: "expected a number with a unit, such as 11 psi or 100 min"}
+}
+
+// parseCount reads a bare whole number.
+func parseCount(s string) (Count, bool) {
+	n, err := strconv.ParseInt(s, 10, 64)
+	return Count(n), err == nil
 }
 
 // pointOnScale reports whether the text ends in a degree sign before its letter: "5 °F" is a temperature, "5 F°" a

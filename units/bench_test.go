@@ -30,6 +30,19 @@ func BenchmarkParseTemperature(b *testing.B) {
 	}
 }
 
+func BenchmarkReadTyped(b *testing.B) {
+	for _, text := range []string{"1.4 kg", "7 lbs. 4 oz.", "two and a half pounds", "1,500 kg"} {
+		b.Run(text, func(b *testing.B) {
+			b.ReportAllocs()
+			for i := 0; i < b.N; i++ {
+				if v, err := units.ReadTyped[units.Mass](text); (err == nil) != (v.Value != 0) {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
+
 func BenchmarkString(b *testing.B) {
 	b.ReportAllocs()
 	for i := 0; i < b.N; i++ {

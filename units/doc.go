@@ -13,5 +13,8 @@
 // text in JSON: the bare integer never leaves the process, so the quantum may change without
 // breaking anyone's files.
 //
+// What a person types into a form goes through ReadTyped, which understands spellings, words and any dash or quotation mark,
+// refuses what may mean two things with the choices, and returns the text that the strict Parse functions read.
+//
 // Unit definitions: NIST Special Publication 811, appendix B, and NIST Handbook 44, appendix C.
 package units

@@ -2,17 +2,13 @@ package units
 
 import (
 	"errors"
-	"math"
 	"strconv"
 	"strings"
 	"time"
 )
 
-// ErrRange is what errors.Is finds in every RangeError.
+// ErrRange is what errors.Is finds in every RangeError and in every UnsetError: what is not set is in no range.
 var ErrRange = errors.New("out of range")
-
-// ErrSyntax is what errors.Is finds in every ParseError and UnknownError.
-var ErrSyntax = errors.New("not understood")
 
 // ErrUnset is what errors.Is finds in every UnsetError.
 var ErrUnset = errors.New("not stated")
@@ -20,98 +16,61 @@ var ErrUnset = errors.New("not stated")
 // ErrUnknown is what errors.Is finds in every UnknownError.
 var ErrUnknown = errors.New("unknown")
 
-// RangeError says that a value lies outside what a formula, a scale or a type holds for. The
-// limits are text in the value's own unit; an empty limit is no limit.
+// ErrSyntax is what errors.Is finds in every ParseError and in every UnknownError.
+var ErrSyntax = errors.New("not understood")
+
+// RangeError says that a value lies outside what a formula, a scale or a type holds for. The limits are text in the
+// value's own unit; an empty limit is no limit. A limit is itself accepted unless it is exclusive.
 type RangeError struct {
-	What string // the quantity, in words: "altitude"
-	Got  string // the value refused
-	Low  string // the lowest value accepted, or empty
-	High string // the highest value accepted, or empty
+	What          string // the quantity, in words: "altitude"
+	Got           string // the value refused
+	Low           string // the lowest value accepted, or empty
+	High          string // the highest value accepted, or empty
+	LowExclusive  bool   // Low itself is refused: "more than 0 g"
+	HighExclusive bool   // High itself is refused: "less than 0.25 in"
 }
 
 // Error says what was out of range, the value, and what was expected.
 func (e RangeError) Error() string {
-	s := e.What + " " + e.Got + " is out of range: expected "
-	switch {
-	case e.Low != "" && e.High != "":
-		return s + e.Low + " to " + e.High
-	case e.Low != "":
-		return s + "at least " + e.Low
-	case e.High != "":
-		return s + "at most " + e.High
+	return e.What + " " + e.Got + " is out of range: expected " + e.expected()
+}
+
+func (e RangeError) expected() string {
+	low, high := "at least "+e.Low, "at most "+e.High
+	if e.LowExclusive {
+		low = "more than " + e.Low
+	} else if strings.HasPrefix(e.Low, "more than ") { // said in words
+		low = e.Low
 	}
-	return s + "a value that is set"
+	if e.HighExclusive {
+		high = "less than " + e.High
+	}
+	switch {
+	case e.Low == "" && e.High == "":
+		return "a value that is set"
+	case e.High == "":
+		return low
+	case e.Low == "":
+		return high
+	case e.LowExclusive || e.HighExclusive:
+		return low + " and " + high
+	}
+	return e.Low + " to " + e.High
 }
 
 // Is reports whether target is ErrRange.
 func (e RangeError) Is(target error) bool { return target == ErrRange }
 
-// ParseError says which text could not be read as a quantity, and why.
-type ParseError struct {
-	Quantity string // "length", "temperature" …
-	Text     string // the text as given
-	Reason   string // what was wrong and what was expected
-}
-
-// Error quotes the text and says why it was refused.
-func (e ParseError) Error() string {
-	return "cannot read " + strconv.Quote(shortened(e.Text)) + " as a " + e.Quantity + ": " + e.Reason
-}
-
-// Is reports whether target is ErrSyntax.
-func (e ParseError) Is(target error) bool { return target == ErrSyntax }
-
-// UnsetError says that a value which must be stated is not. It is a range error too: no value lies in no range.
+// UnsetError says that a value which must be stated is not.
 type UnsetError struct {
 	What string // what is missing, in words: "altitude"
 }
 
-// Error says what is not stated.
+// Error names what is not stated.
 func (e UnsetError) Error() string { return e.What + " is not stated" }
 
 // Is reports whether target is ErrUnset or ErrRange.
 func (e UnsetError) Is(target error) bool { return target == ErrUnset || target == ErrRange }
-
-// UnknownError says that a name or word is none of those known.
-type UnknownError struct {
-	What  string   // what it should name: "jar"
-	Got   string   // the name as given
-	Known []string // the names known, in their order; empty where there are too many to list
-}
-
-// Error quotes the name and lists those known; a name that holds a comma is quoted.
-func (e UnknownError) Error() string {
-	s := "unknown " + e.What + " " + strconv.Quote(shortened(e.Got))
-	if len(e.Known) == 0 {
-		return s
-	}
-	listed := make([]string, len(e.Known))
-	for i, name := range e.Known {
-		listed[i] = name
-		if strings.Contains(name, ",") {
-			listed[i] = strconv.Quote(name)
-		}
-	}
-	last := len(listed) - 1
-	if last == 0 {
-		return s + ": expected " + listed[0]
-	}
-	return s + ": expected " + strings.Join(listed[:last], ", ") + " or " + listed[last]
-}
-
-// Is reports whether target is ErrUnknown or ErrSyntax.
-func (e UnknownError) Is(target error) bool { return target == ErrUnknown || target == ErrSyntax }
-
-// longestEcho is how many bytes of a faulty text an error repeats.
-const longestEcho = 60
-
-// shortened cuts a faulty text to what an error message can bear.
-func shortened(s string) string {
-	if len(s) <= longestEcho {
-		return s
-	}
-	return strings.ToValidUTF8(s[:longestEcho], "") + "…"
-}
 
 // Check returns a RangeError naming what unless low ≤ got ≤ high.
 func Check[Q Quantity](what string, got, low, high Q) error {
@@ -125,10 +84,18 @@ func outOfRange[Q Quantity](what string, got, low, high Q) error {
 	return RangeError{What: what, Got: text(got), Low: text(low), High: text(high)}
 }
 
-// CheckTemperature returns a RangeError naming what unless got is set and low ≤ got ≤ high.
+// CheckTemperature returns an UnsetError naming what unless got is set, and a RangeError unless low ≤ got ≤ high. Both
+// limits are named in one scale.
 func CheckTemperature(what string, got, low, high Temperature) error {
-	if !got.AtLeast(low) || got.Above(high) {
-		return RangeError{What: what, Got: got.String(), Low: low.String(), High: high.String()}
+	switch {
+	case !got.IsSet():
+		return UnsetError{What: what}
+	case !got.AtLeast(low) || got.Above(high):
+		scales := []Scale{CelsiusScale, FahrenheitScale}
+		if !low.exactIn(CelsiusScale) || !high.exactIn(CelsiusScale) {
+			scales[0], scales[1] = scales[1], scales[0]
+		}
+		return RangeError{What: what, Got: got.String(), Low: low.inOneOf(scales...), High: high.inOneOf(scales...)}
 	}
 	return nil
 }
@@ -146,7 +113,8 @@ func overflow[Q Quantity](negative bool, got string) error {
 	if negative && got != "" && got[0] != '-' {
 		got = "-" + got
 	}
-	return RangeError{What: dimensionOf[Q]().name, Got: got, Low: text(Q(int64(-math.MaxInt64))), High: text(Q(int64(math.MaxInt64)))}
+	d := dimensionOf[Q]()
+	return RangeError{What: d.name, Got: got, Low: d.format(leastQuanta), High: d.format(maxQuanta)}
 }
 
 func utoa(n uint64) string { return strconv.FormatUint(n, 10) }

@@ -58,7 +58,7 @@ var named = map[string]struct {
 	quota int64
 }{
 	"in": {"length", int64(units.Inch)}, "ft": {"length", int64(units.Foot)}, "yd": {"length", int64(units.Yard)},
-	"lb": {"mass", int64(units.Pound)}, "oz": {"mass", int64(units.Ounce)}, "gr": {"mass", int64(units.Grain)},
+	"lb": {"mass", int64(units.Pound)}, "oz": {"mass", int64(units.Ounce)}, "grain": {"mass", int64(units.Grain)},
 	"label oz": {"mass", int64(units.LabelOunce)},
 	"psi":      {"pressure", int64(units.PSI)}, "atm": {"pressure", int64(units.Atmosphere)}, "torr": {"pressure", int64(units.Torr)},
 	"mmHg": {"pressure", int64(units.MillimetreOfMercury)}, "inHg": {"pressure", int64(units.InchOfMercury)},
@@ -176,7 +176,7 @@ func TestTwoRoutes(t *testing.T) {
 		{"−40 meets itself", units.Fahrenheit(-40), units.Celsius(-40)},
 		{"32 °F is 273.15 K", units.Fahrenheit(32), units.Kelvin(273.15)},
 		{"16 oz is 1 lb", 16 * units.Ounce, units.Pound},
-		{"7,000 gr is 1 lb", 7000 * units.Grain, units.Pound},
+		{"7,000 grains are 1 lb", 7000 * units.Grain, units.Pound},
 		{"3 tsp is 1 tbsp", 3 * units.Teaspoon, units.Tablespoon},
 		{"16 tbsp is 1 cup", 16 * units.Tablespoon, units.Cup},
 		{"8 fl oz is 1 cup", 8 * units.FluidOunce, units.Cup},
@@ -256,7 +256,7 @@ func TestScales(t *testing.T) {
 // TestTextRoundTrip prints unit constants, their neighbours and the ends of every range and reads
 // them back to the quantum.
 func TestTextRoundTrip(t *testing.T) {
-	values := []int64{0, 1, -1, 2, 7, 999, 1 << 40, 1<<63 - 1, -(1<<63 - 1), 1<<62 + 12345, 123456789012345678}
+	values := []int64{0, 1, -1, 2, 7, 999, 1 << 40, 1<<63 - 1, -(1<<63 - 1), -1 << 63, 1<<62 + 12345, 123456789012345678}
 	for _, c := range named {
 		values = append(values, c.quota, c.quota+1, c.quota-1, -c.quota, 3*c.quota/4, c.quota/3)
 	}

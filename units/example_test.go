@@ -137,7 +137,7 @@ func ExampleTemperatureOf() {
 	fmt.Println(err)
 	// Output:
 	// 37.9 °F <nil>
-	// temperature -274 °C is out of range: expected a temperature above −273.15 °C to 5e11 K
+	// temperature -274 °C is out of range: expected more than -273.15 °C and at most 5e11 °C
 }
 
 func ExampleFromAbsoluteZero() {
@@ -183,7 +183,7 @@ func ExampleTemperature_Sub() {
 	fmt.Println(err)
 	// Output:
 	// -0.71 F° <nil>
-	// temperature not set is out of range: expected a value that is set
+	// temperature is not stated
 }
 
 func ExampleTemperature_Add() {
@@ -344,9 +344,13 @@ func ExampleCheck() {
 }
 
 func ExampleCheckTemperature() {
-	err := units.CheckTemperature("core", units.Temperature{}, units.Celsius(-40), units.Celsius(150))
-	fmt.Println(err)
-	// Output: core not set is out of range: expected -40 °C to 150 °C
+	fmt.Println(units.CheckTemperature("core", units.Celsius(160), units.Celsius(-40), units.Celsius(150)))
+	fmt.Println(units.CheckTemperature("limit", units.Celsius(10), units.Fahrenheit(145), units.Celsius(100)))
+	fmt.Println(units.CheckTemperature("core", units.Temperature{}, units.Celsius(-40), units.Celsius(150)))
+	// Output:
+	// core 160 °C is out of range: expected -40 °C to 150 °C
+	// limit 10 °C is out of range: expected 145 °F to 212 °F
+	// core is not stated
 }
 
 func ExampleCheckDuration() {

@@ -2,8 +2,9 @@ package units
 
 import "strconv"
 
-// FieldError says which field of a text in JSON could not be read, or of a value could not be written. Err says why; errors.Is and
-// errors.As find it. Line and Column count from 1, columns in characters; both are 0 where a value could not be written.
+// FieldError says which field of a text in JSON could not be read, or which field of a value could not be written. Err
+// says why, and errors.Is and errors.As find it. Line and Column count from 1, columns in characters; both are 0 where
+// a value could not be written.
 type FieldError struct {
 	Field  string // its path, such as "findings[2].wanted.low"; empty for the whole
 	Line   int

@@ -1,6 +1,7 @@
 package units_test
 
 import (
+	"errors"
 	"testing"
 
 	"example.org/lakelarder/units"
@@ -66,6 +67,72 @@ func FuzzParseSpecificEnergy(f *testing.F) {
 	identity(f, units.ParseSpecificEnergy, units.SpecificEnergy.String)
 }
 func FuzzParsePH(f *testing.F) { identity(f, units.ParsePH, units.PH.String) }
+
+func FuzzParseLasting(f *testing.F) { identity(f, units.ParseLasting, units.Lasting) }
+func FuzzParseParts(f *testing.F)   { identity(f, units.ParseParts, units.Parts.String) }
+
+// cooked are texts as people type them.
+var cooked = []string{
+	"7 lbs. 4 oz.", "2 c", "350 degrees F", "–18 °C", "4’ 6”", "3.5 per cent", "one to four", "1:4", "1 hr. 40 mins.", "1½ h",
+	"an hour and a half", "1,500 kg",
+	"0,500", "30 gr", "2 T", "8 oz", "1:40", "1:40:00", "1'200 mm", "3 -1/2 in", "half a cup", "twenty-five minutes",
+	"pH of 4,6", "11/2 cups", "1 ft3 3 in3", "5-6 lb",
+	"29,92 in. Hg", "two thirds of a cup and 1 tbsp", "1 1 1 1 1 1", "a a a", "1,500 gr 1,500 gr",
+}
+
+// understood is type-confirm-parse: whatever is read is confirmed by a text that the strict door reads as the same
+// value, and so is every choice.
+func understood[T interface {
+	units.Typable
+	comparable
+}](f *testing.F, parse func(string) (T, error)) {
+	for _, s := range append(cooked, seeds...) {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, s string) {
+		typed, err := units.ReadTyped[T](s)
+		if err == nil {
+			back, err := parse(typed.Text)
+			if err != nil || back != typed.Value {
+				t.Fatalf("%q reads as %v, confirmed as %q, reads back as %v, %v", s, typed.Value, typed.Text, back, err)
+			}
+			again, err := units.ReadTyped[T](typed.Text)
+			if err != nil && typed.Text != "1 m" || err == nil && again.Value != typed.Value {
+				t.Fatalf("%q is confirmed as %q, which is typed as %v, %v", s, typed.Text, again, err)
+			}
+			return
+		}
+		if typed != (units.Typed[T]{}) || len(err.Error()) > 2000 {
+			t.Fatalf("%q: %v beside error %v", s, typed, err)
+		}
+		var fault units.ParseError
+		if errors.As(err, &fault) {
+			for _, choice := range fault.Choices {
+				if _, err := parse(choice); err != nil {
+					t.Fatalf("%q: choice %q: %v", s, choice, err)
+				}
+			}
+		}
+	})
+}
+
+func FuzzTypedMass(f *testing.F)        { understood(f, units.ParseMass) }
+func FuzzTypedLength(f *testing.F)      { understood(f, units.ParseLength) }
+func FuzzTypedVolume(f *testing.F)      { understood(f, units.ParseVolume) }
+func FuzzTypedPressure(f *testing.F)    { understood(f, units.ParsePressure) }
+func FuzzTypedTemperature(f *testing.F) { understood(f, units.ParseTemperature) }
+func FuzzTypedChange(f *testing.F)      { understood(f, units.ParseTemperatureChange) }
+func FuzzTypedRatio(f *testing.F)       { understood(f, units.ParseRatio) }
+func FuzzTypedTime(f *testing.F)        { understood(f, units.ParseLasting) }
+func FuzzTypedParts(f *testing.F)       { understood(f, units.ParseParts) }
+func FuzzTypedPH(f *testing.F)          { understood(f, units.ParsePH) }
+func FuzzTypedArea(f *testing.F)        { understood(f, units.ParseArea) }
+func FuzzTypedEnergy(f *testing.F)      { understood(f, units.ParseEnergy) }
+func FuzzTypedSpeed(f *testing.F)       { understood(f, units.ParseSpeed) }
+func FuzzTypedDensity(f *testing.F)     { understood(f, units.ParseDensity) }
+func FuzzTypedConductivity(f *testing.F) {
+	understood(f, units.ParseConductivity)
+}
 
 // FuzzKitchen: what Kitchen prints reads back as the value rounded to its fraction.
 func FuzzKitchen(f *testing.F) {

@@ -34,6 +34,7 @@ var lengths = dimension{
 		{int64(Nanometre), 1, []string{"nm"}},
 	},
 	shortest: true,
+	before:   map[string]int64{"'": int64(Inch), "′": int64(Inch)}, // "1'200 mm" is not 1 ft 200 mm
 	short: []form{
 		{size: int64(Millimetre), places: 6, symbol: "mm", atMost: int64(Metre)},
 		{size: int64(Inch), places: 6, symbol: "in", atMost: int64(3 * Foot)},

@@ -30,7 +30,7 @@ var masses = dimension{
 		{int64(Microgram), 1, []string{"µg", "μg", "ug"}},
 		{int64(Nanogram), 1, []string{"ng"}},
 		{int64(Tonne), 1, []string{"t", "tonne", "tonnes"}},
-		{int64(Grain), 1, []string{"gr", "grain", "grains"}},
+		{int64(Grain), 1, []string{"grain", "grains"}},
 		{int64(LabelOunce), 1, []string{"label oz"}},
 	},
 	shortest: true,
@@ -42,8 +42,8 @@ var masses = dimension{
 	},
 }
 
-// ParseMass reads "1.4 kg", "1 lb 6 oz", "½ lb", rounded once to the nearest quantum.
-// Text in an unknown unit, without a unit or with a number that is not understood is a
+// ParseMass reads "1.4 kg", "1 lb 6 oz", "½ lb", rounded once to the nearest quantum. It refuses "gr", which is grain
+// to some and gram to others. Text in an unknown unit, without a unit or with a number that is not understood is a
 // ParseError; a value past the range a RangeError.
 func ParseMass(s string) (Mass, error) {
 	v, err := masses.parse(s)

@@ -31,6 +31,9 @@ func TestKitchenForms(t *testing.T) {
 		"+7 mm":           7 * units.Millimetre,
 		"1.4e-7 m":        140 * units.Nanometre,
 		"1e3 m":           units.Kilometre,
+		"1e0 m":           units.Metre,
+		"2.5E-0 m":        5 * units.Metre / 2,
+		"1e+00 m":         units.Metre,
 		"609.6\u00a0m":    2000 * units.Foot,
 		" 12 mm ":         12 * units.Millimetre,
 		"1,234,567.25 m":  1_234_567*units.Metre + units.Metre/4,
@@ -53,6 +56,7 @@ func TestKitchenForms(t *testing.T) {
 		"½ cup": units.Cup / 2, "1/3 cup": units.Cup / 3, "1 1/2 tsp": units.Teaspoon + units.Teaspoon/2,
 		"1 qt 1 cup": units.Quart + units.Cup, "8 fl oz": units.Cup, "1 imp pt": units.ImperialPint,
 		"2 ⅔ cups": 2*units.Cup + 2*(units.Cup/3), "1 metric cup": 250 * units.Millilitre, "⅛ cup": units.FluidOunce,
+		"2 in3": 2 * units.CubicInch, "1 ft3 3 in3": units.CubicFoot + 3*units.CubicInch, "2in3": 2 * units.CubicInch, "3 dl": 300 * units.Millilitre,
 	} {
 		got, err := units.ParseVolume(text)
 		require.NoError(t, err, text)
@@ -96,6 +100,23 @@ func TestRefused(t *testing.T) {
 		{"length", "3 in 1 ft", "from larger to smaller", units.ErrSyntax},
 		{"length", "1 ft 1 ft", "from larger to smaller", units.ErrSyntax},
 		{"length", "1 ft -6 in", "unknown unit", units.ErrSyntax},
+		{"length", "0,500 m", "a decimal mark is a point", units.ErrSyntax},
+		{"length", "00,500 m", "a decimal mark is a point", units.ErrSyntax},
+		{"length", "0,001 m", "a decimal mark is a point", units.ErrSyntax},
+		{"length", "1,500,00 m", "a decimal mark is a point", units.ErrSyntax},
+		{"length", "1,500.2,5 m", "a decimal mark is a point", units.ErrSyntax},
+		{"length", "1'200 mm", "after ' come only in", units.ErrSyntax},
+		{"length", "1′ 200 mm", "after ′ come only in", units.ErrSyntax},
+		{"length", "1'200\"", "less than one of the unit before it", units.ErrSyntax},
+		{"length", "1 ft 12 in", "less than one of the unit before it", units.ErrSyntax},
+		{"length", "3 -1/2 in", "unknown unit", units.ErrSyntax},
+		{"length", "3 - 1/2 in", "unknown unit", units.ErrSyntax},
+		{"length", "-9223372036.854775809 m", "out of range", units.ErrRange},
+		{"length", "9223372036 m 854775808 nm", "out of range", units.ErrRange},
+		{"mass", "30 gr", "unknown unit", units.ErrSyntax}, // grain or gram?
+		{"mass", "1 lb 16 oz", "less than one of the unit before it", units.ErrSyntax},
+		{"volume", "2 in33", "unknown unit", units.ErrSyntax},
+		{"volume", "1 ft33 in3", "unknown unit", units.ErrSyntax},
 		{"length", "--5 m", "expected a number first", units.ErrSyntax},
 		{"length", "1e99 m", "exponent", units.ErrSyntax},
 		{"length", "NaN m", "expected a number first", units.ErrSyntax},
@@ -121,7 +142,7 @@ func TestRefused(t *testing.T) {
 		{"diffusivity", "1.4e-7 m²", "unknown unit", units.ErrSyntax},
 		{"density", "1.05", "the unit is missing", units.ErrSyntax},
 		{"pH", "acid", "expected a number first", units.ErrSyntax},
-		{"pH", "6.2 %", "unknown unit", units.ErrSyntax},
+		{"pH", "6.2 %", "unexpected \"%\" after the number", units.ErrSyntax},
 	} {
 		_, err := kinds[c.kind].parse(c.text)
 		require.ErrorIs(t, err, c.is, "%s %q", c.kind, c.text)

@@ -3,7 +3,6 @@ package units
 import (
 	"math"
 	"math/big"
-	"math/bits"
 
 	"github.com/shopspring/decimal"
 )
@@ -28,8 +27,9 @@ func Of[Q Quantity](n decimal.Decimal, unit Q) (Q, error) {
 		return 0, overflow[Q](n.Sign() < 0, "a number of the order of 1e"+itoa(digits-1))
 	}
 	r := new(big.Rat).SetInt(new(big.Int).Mul(n.Coefficient(), big.NewInt(int64(unit))))
-	v, ok := roundRat(scaleByTen(r, n.Exponent()))
-	if !ok {
+	m, ok := roundUp(scaleByTen(r, n.Exponent()))
+	v, fits := signed(m, r.Sign() < 0)
+	if !ok || !fits {
 		return 0, overflow[Q](n.Sign() < 0, n.String())
 	}
 	return Q(v), nil
@@ -39,7 +39,7 @@ func Of[Q Quantity](n decimal.Decimal, unit Q) (Q, error) {
 // or a result past the type's range is a RangeError.
 func OfFloat[Q Quantity](x float64, unit Q) (Q, error) {
 	v := math.Round(float64(x * float64(unit)))
-	if !(v > -maxFloat && v < maxFloat) { // also refuses NaN
+	if !(v >= -maxFloat && v < maxFloat) { // also refuses NaN
 		return 0, overflow[Q](x < 0, ftoa(x))
 	}
 	return Q(v), nil
@@ -60,25 +60,6 @@ func In[Q Quantity](q, unit Q, places int32) decimal.Decimal {
 // Float returns how many units q is, to within one unit in the last place of a float64.
 func Float[Q Quantity](q, unit Q) float64 { return float64(q) / float64(unit) }
 
-// Prorate returns q·part/whole through a 128-bit product, rounded once to the nearest quantum,
-// ties away from zero. It is how two run-time quantities are multiplied: 30 g of salt per 1 kg
-// of fillet for this fillet is Prorate(30*Gram, fillet, Kilogram). A zero whole or a result past
-// the range is a RangeError.
-func Prorate[Q, R Quantity](q Q, part, whole R) (Q, error) {
-	if whole == 0 {
-		return 0, RangeError{What: "whole of a proportion", Got: "0", Low: "a quantum"}
-	}
-	num, neg1 := magnitude(int64(q))
-	mul, neg2 := magnitude(int64(part))
-	den, neg3 := magnitude(int64(whole))
-	neg := neg1 != neg2 != neg3
-	v, ok := mulDiv(num, mul, den)
-	if !ok {
-		return 0, overflow[Q](neg, text(q)+" × "+text(part)+" / "+text(whole))
-	}
-	return Q(withSign(v, neg)), nil
-}
-
 // RatioOf returns part/whole, rounded to the nearest 1e-12, ties away from zero. A zero whole is
 // a RangeError, as is a ratio past ±9.2 million.
 func RatioOf[Q Quantity](part, whole Q) (Ratio, error) { return Prorate(One, part, whole) }
@@ -87,11 +68,12 @@ func RatioOf[Q Quantity](part, whole Q) (Ratio, error) { return Prorate(One, par
 func Times[Q Quantity](q Q, n int64) (Q, error) {
 	a, neg1 := magnitude(int64(q))
 	b, neg2 := magnitude(n)
-	v, ok := mulDiv(a, b, 1)
-	if !ok {
+	m, ok := mulDiv(a, b, 1)
+	v, fits := signed(m, neg1 != neg2)
+	if !ok || !fits {
 		return 0, overflow[Q](neg1 != neg2, text(q)+" × "+itoa(n))
 	}
-	return Q(withSign(v, neg1 != neg2)), nil
+	return Q(v), nil
 }
 
 // Sum returns the total of qs, zero for none; a total past the range is a RangeError.
@@ -149,45 +131,12 @@ func CeilTo[Q Quantity](q, step Q) Q {
 	return q
 }
 
-func magnitude(v int64) (uint64, bool) {
-	if v < 0 {
-		return uint64(-v), true // the most negative value maps onto 2^63, its magnitude
-	}
-	return uint64(v), false
-}
-
-func withSign(v uint64, neg bool) int64 {
-	if neg {
-		return -int64(v)
-	}
-	return int64(v)
-}
-
-// mulDiv returns a·b/den rounded half up, and false when it passes int64.
-func mulDiv(a, b, den uint64) (uint64, bool) {
-	hi, lo := bits.Mul64(a, b)
-	if hi >= den {
-		return 0, false
-	}
-	v, rest := bits.Div64(hi, lo, den)
-	if v > math.MaxInt64 {
-		return 0, false
-	}
-	if rest >= den-rest {
-		v++
-	}
-	return v, v <= math.MaxInt64
-}
-
-// roundRat returns r rounded to the nearest integer, ties away from zero, and whether it fits.
-func roundRat(r *big.Rat) (int64, bool) {
+// roundUp returns the magnitude of r rounded to the nearest integer, half up, and whether that is at most 2^63.
+func roundUp(r *big.Rat) (uint64, bool) {
 	num := new(big.Int).Abs(r.Num())
 	num.Lsh(num, 1).Add(num, r.Denom())
 	num.Quo(num, new(big.Int).Lsh(r.Denom(), 1))
-	if !num.IsInt64() {
-		return 0, false
-	}
-	return withSign(num.Uint64(), r.Sign() < 0), true
+	return num.Uint64(), num.IsUint64() && num.Uint64() <= 1<<63
 }
 
 func scaleByTen(r *big.Rat, exponent int32) *big.Rat {

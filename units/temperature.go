@@ -16,47 +16,6 @@ type Temperature struct{ quanta int64 }
 // maxTemperature leaves room for the origin of every scale.
 const maxTemperature = 1 << 62
 
-// Scale is a temperature scale for doors in and out.
-type Scale uint8
-
-// The three scales (NIST SP 811, B.9): t/°C = T/K − 273.15, t/°F = 1.8 T/K − 459.67.
-const (
-	CelsiusScale Scale = iota
-	FahrenheitScale
-	KelvinScale
-)
-
-// String is the scale's symbol: °C, °F or K.
-func (s Scale) String() string {
-	switch s {
-	case CelsiusScale:
-		return "°C"
-	case FahrenheitScale:
-		return "°F"
-	case KelvinScale:
-		return "K"
-	}
-	return "unknown scale"
-}
-
-// degree is one degree of the scale in quanta, origin its zero above absolute zero.
-func (s Scale) degree() int64 {
-	if s == FahrenheitScale {
-		return int64(FahrenheitDegrees)
-	}
-	return int64(Kelvins)
-}
-
-func (s Scale) origin() int64 {
-	switch s {
-	case CelsiusScale:
-		return 2_458_350_000 // 273.15 K
-	case FahrenheitScale:
-		return 2_298_350_000 // 459.67 Fahrenheit degrees
-	}
-	return 0
-}
-
 // Celsius returns x °C rounded to the nearest quantum; unset for NaN, infinities and anything at
 // or below absolute zero.
 func Celsius(x float64) Temperature { return fromFloat(x, CelsiusScale) }
@@ -101,7 +60,7 @@ func TemperatureOf(n decimal.Decimal, s Scale) (Temperature, error) {
 }
 
 func tooFar(got string) error {
-	return RangeError{What: "temperature", Got: got, Low: "a temperature above −273.15 °C", High: "5e11 K"}
+	return RangeError{What: "temperature", Got: got, Low: "-273.15 °C", High: "5e11 °C", LowExclusive: true}
 }
 
 // IsSet reports whether t is a temperature at all.
@@ -121,10 +80,10 @@ func (t Temperature) Above(u Temperature) bool { return u.quanta > 0 && t.quanta
 // Below reports t < u; false when either is not set.
 func (t Temperature) Below(u Temperature) bool { return t.quanta > 0 && t.quanta < u.quanta }
 
-// Sub returns t − u, exact. When either is not set it is a RangeError.
+// Sub returns t − u, exact. When either is not set it is an UnsetError.
 func (t Temperature) Sub(u Temperature) (TemperatureChange, error) {
 	if !t.IsSet() || !u.IsSet() {
-		return 0, RangeError{What: "temperature", Got: "not set"}
+		return 0, UnsetError{What: "temperature"}
 	}
 	return TemperatureChange(t.quanta - u.quanta), nil
 }
@@ -177,17 +136,26 @@ const notSet = "not set"
 
 // String prints t so that ParseTemperature gives it back to the quantum: in °C where six decimals
 // are exact, else in °F where they are, else in °C to seven; "not set" when it is not.
-func (t Temperature) String() string {
+func (t Temperature) String() string { return t.inOneOf(CelsiusScale, FahrenheitScale) }
+
+// inOneOf prints t in the first of two scales in which six decimals are exact, else in °C to seven.
+func (t Temperature) inOneOf(scales ...Scale) string {
 	if !t.IsSet() {
 		return notSet
 	}
-	for _, s := range []Scale{CelsiusScale, FahrenheitScale} {
+	for _, s := range scales {
 		if digits, exact := appendDecimal(nil, t.quanta-s.origin(), s.degree(), 6); exact {
 			return joined(digits, s.String())
 		}
 	}
 	digits, _ := appendDecimal(nil, t.quanta-CelsiusScale.origin(), CelsiusScale.degree(), 7)
 	return joined(digits, CelsiusScale.String())
+}
+
+// exactIn reports whether six decimals of a scale hold t.
+func (t Temperature) exactIn(s Scale) bool {
+	_, exact := appendDecimal(nil, t.quanta-s.origin(), s.degree(), 6)
+	return exact
 }
 
 // ParseTemperature reads "121.1 °C", "-18C", "240 °F" or "388.15 K", rounded once to the nearest
@@ -197,42 +165,30 @@ func ParseTemperature(s string) (Temperature, error) {
 	if s == notSet {
 		return Temperature{}, nil
 	}
+	if len(s) > maxText {
+		return Temperature{}, tooLong("temperature", s, maxText)
+	}
 	i := skipSpace(s, 0)
 	neg, size := sign(s[i:])
 	i += size
 	n, used, reason := scan(s[i:])
 	if reason != "" {
-		return Temperature{}, ParseError{"temperature", s, reason}
+		return Temperature{}, ParseError{Quantity: "temperature", Text: s, Reason: reason}
 	}
-	name := trimSpace(s[skipSpace(s, i+used):])
-	scale, ok := scaleNamed(name)
-	if !ok {
-		if name == "" {
-			return Temperature{}, ParseError{"temperature", s, "the scale is missing; expected °C, °F or K"}
-		}
-		return Temperature{}, ParseError{"temperature", s, "unknown scale \"" + name + "\"; expected °C, °F or K"}
+	scale, reason := readScale(trimSpace(s[skipSpace(s, i+used):]))
+	if reason != "" {
+		return Temperature{}, ParseError{Quantity: "temperature", Text: s, Reason: reason}
 	}
-	v, ok := n.of(unit{num: scale.degree(), den: 1})
-	if !ok || v > maxTemperature {
-		return Temperature{}, tooFar(s)
+	m, ok := n.of(&unit{num: scale.degree(), den: 1})
+	if !ok || m > maxTemperature {
+		return Temperature{}, tooFar(clip(s))
 	}
-	t := FromAbsoluteZero(TemperatureChange(withSign(v, neg) + scale.origin()))
+	v, _ := signed(m, neg)
+	t := FromAbsoluteZero(TemperatureChange(v + scale.origin()))
 	if !t.IsSet() {
-		return Temperature{}, tooFar(s)
+		return Temperature{}, tooFar(clip(s))
 	}
 	return t, nil
-}
-
-func scaleNamed(name string) (Scale, bool) {
-	switch name {
-	case "°C", "C", "ºC", "℃", "deg C", "degC", "c", "°c":
-		return CelsiusScale, true
-	case "°F", "F", "ºF", "℉", "deg F", "degF", "f", "°f":
-		return FahrenheitScale, true
-	case "K", "kelvin":
-		return KelvinScale, true
-	}
-	return 0, false
 }
 
 // MarshalText is String as bytes, "not set" for the zero value; it never fails.

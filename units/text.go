@@ -75,7 +75,7 @@ func mixed(steps, denominator int64) string {
 	return itoa(whole) + " " + part
 }
 
-func (d dimension) symbol(quanta int64) (string, bool) {
+func (d *dimension) symbol(quanta int64) (string, bool) {
 	for i := range d.units {
 		if u := &d.units[i]; (u.num+u.den/2)/u.den == quanta {
 			return u.names[0], true

@@ -10,6 +10,8 @@ const (
 	Nanolitre  Volume = 128
 	Microlitre Volume = 128_000
 	Millilitre Volume = 128_000_000
+	Centilitre Volume = 1_280_000_000
+	Decilitre  Volume = 12_800_000_000
 	Litre      Volume = 128_000_000_000
 )
 
@@ -64,6 +66,8 @@ var volumes = dimension{
 		{int64(Tablespoon), 1, []string{"tbsp", "tablespoon", "tablespoons"}},
 		{int64(Teaspoon), 1, []string{"tsp", "teaspoon", "teaspoons"}},
 		{int64(Microlitre), 1, []string{"µL", "μL", "uL"}},
+		{int64(Decilitre), 1, []string{"dL", "dl"}},
+		{int64(Centilitre), 1, []string{"cL", "cl"}},
 		{int64(Nanolitre), 1, []string{"nL"}},
 		{int64(CubicInch), 1, []string{"in³", "in3", "cu in", "cubic inch", "cubic inches"}},
 		{int64(CubicFoot), 1, []string{"ft³", "ft3", "cu ft", "cubic foot", "cubic feet"}},

@@ -20,7 +20,7 @@ var areas = []struct{ name, code string }{
 	{"season", "SEAS"}, {"coldchain", "COLD"}, {"lethality", "LETH"}, {"series", "SERI"},
 }
 
-var bases = []string{"read", "recalled", "practice", "computed", "invented"}
+var bases = []string{"read", "quoted", "recalled", "practice", "computed", "invented"}
 
 const header = "| id | file | holds | document | place | basis | rows | tests |"
 

@@ -8,8 +8,8 @@ const module = "example.org/lakelarder"
 // never import each other: what passes between them is a quantity. Nothing imports pressure/lethality: it explains and never decides.
 var mayImport = map[string][]string{
 	"units":              {},
-	"units/cite":         {"internal/wire"},
-	"units/series":       {"units"},
+	"units/cite":         {"internal/wire", "internal/word", "units"},
+	"units/series":       {"internal/word", "units"},
 	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
 	"internal/word":      {"units"},
 	"internal/wire":      {"units"}, // and no domain type: those call it
@@ -99,7 +99,7 @@ func mayBeLong(f file) bool {
 }
 
 // sharesExample are the small methods that their type's Example may show.
-var sharesExample = []string{"String", "MarshalText", "UnmarshalText", "Error", "Is", "Unwrap", "Key"}
+var sharesExample = []string{"String", "MarshalText", "UnmarshalText", "MarshalJSON", "UnmarshalJSON", "Error", "Is", "Unwrap", "Key"}
 
 func isProduct(dir string) bool {
 	_, ok := mayImport[dir]

@@ -20,6 +20,9 @@ var rules = map[string]rule{
 	"skips":    skipRule,
 	"words":    wordRule,
 	"docs":     docRule,
+	"language": languageRule,
+	"enums":    enumRule,
+	"cautions": cautionRule,
 	"examples": exampleRule,
 }
 
@@ -76,6 +79,12 @@ const (
 
 // String shares the type's example.
 func (l Length) String() string { return "" }
+
+// MarshalText too.
+func (l Length) MarshalText() ([]byte, error) { return nil, nil }
+
+// UnmarshalText too.
+func (l *Length) UnmarshalText(text []byte) error { return nil }
 
 // Float may say float64: it is the door.
 func Float(l Length) float64 { return float64(l) * 1.0 }
@@ -212,6 +221,9 @@ func TestRulesAcceptTheEdge(t *testing.T) {
 		"calls: of a method":        {"yield/more.go": "package yield\n\nfunc f(t interface{ Now() }) { t.Now() }\n"},
 		"words: inside a word":      {"README.md": "/workshop/ XX" + "XL\n"},
 		"globals: read":             {"yield/more.go": "package yield\n\nfunc f() []Share {\n\tfor _, s := range table {\n\t\treturn []Share{s, table[0]}\n\t}\n\treturn nil\n}\n"},
+		"language: it embeds one":   {"yield/more.go": "package yield\n\n// Report is one.\ntype Report struct {\n\tverdict.Report\n\tJars int\n}\n"},
+		"cautions: a whole one": {"yield/more.go": "package yield\n\nvar all = []cite.Caution{{ID: \"yield.weigh-it\", Text: \"Weigh your own \" +\n\t\"fish.\"}}\n\n" +
+			"var none = cite.Caution{}\n"},
 		"docs: one comment a group": {"yield/more.go": "package yield\n\n// Some numbers.\nconst (\n\tX = 1\n\tY = 2\n)\n"},
 	} {
 		texts := whole()

@@ -149,3 +149,41 @@ func TestReadingReplaces(t *testing.T) {
 	require.NoError(t, wire.Unmarshal([]byte(`{"count":1}`), &p))
 	require.Empty(t, cmp.Diff(plain{Count: 1}, p, exact))
 }
+
+// Of a partial input nothing is required, and what is there is read as strictly as ever.
+func TestPartialInputs(t *testing.T) {
+	type answer struct {
+		Asked asked `wire:"partial"`
+	}
+	for want, v := range map[string]answer{
+		`{}`: {},
+		`{"asked":{"altitude":"0 mm","colour":"red"}}`: {asked{Altitude: altitude(0), Colour: 1}},
+	} {
+		out, err := wire.Marshal(v)
+		require.NoError(t, err)
+		require.Equal(t, want, string(out))
+		var back answer
+		require.NoError(t, wire.Unmarshal(out, &back))
+		require.Equal(t, v, back)
+	}
+	for in, want := range map[string]string{
+		`{"asked":{"altitude":"0"}}`: "asked.altitude (line 1, column 22): cannot read",
+		`{"asked":{"hue":"red"}}`:    "asked.hue (line 1, column 11): unknown field",
+		`{"asked":null}`:             "asked (line 1, column 10): null",
+	} {
+		require.ErrorContains(t, wire.Unmarshal([]byte(in), new(answer)), want)
+	}
+}
+
+// A list or map has no place for nothing: a nil slice or map in it, or at the root, comes back empty.
+func TestNilWithinAListIsEmpty(t *testing.T) {
+	out, err := wire.Marshal([]map[string][]int{nil, {"a": nil}})
+	require.NoError(t, err)
+	require.Equal(t, `[{},{"a":[]}]`, string(out))
+	var back []map[string][]int
+	require.NoError(t, wire.Unmarshal(out, &back))
+	require.Equal(t, []map[string][]int{{}, {"a": {}}}, back)
+	out, err = wire.Marshal([]int(nil))
+	require.NoError(t, err)
+	require.Equal(t, `[]`, string(out))
+}

@@ -21,10 +21,14 @@ func (ps plans) addFields(p *plan, t reflect.Type, within []int) {
 			}
 		case tag == "partial":
 			p.add(field{name: lowerCamel(f.Name), index: index, plan: ps.partial(f.Type)})
+			if p.form == object && p.fields[len(p.fields)-1].plan.form != object {
+				p.refuse("field " + f.Name + " is partial and no struct of fields")
+			}
 		case tag != "" && tag != "always" && tag != "required":
 			p.refuse("field " + f.Name + ` has the tag "` + tag + `"; expected always, required, partial or -`)
 		default:
-			p.add(field{name: lowerCamel(f.Name), index: index, plan: ps.get(f.Type), always: tag == "always", required: tag == "required"})
+			p.add(field{name: lowerCamel(f.Name), index: index, plan: ps.get(f.Type),
+				always: tag == "always", required: tag == "required"})
 		}
 	}
 }
@@ -48,12 +52,14 @@ func (ps plans) flatten(p *plan, f reflect.StructField, index []int) {
 		}
 	}
 	switch {
-	case f.Type.Kind() != reflect.Struct || f.Type == moments || isStated(f.Type) || has(f.Type, textWriter) || has(f.Type, textReader):
+	case f.Type.Kind() != reflect.Struct || f.Type == moments || isStated(f.Type),
+		has(f.Type, textWriter) || has(f.Type, textReader):
 		p.refuse("it embeds " + f.Type.String() + ", which is no struct of fields: give the field a name")
 	case f.Tag.Get("wire") != "":
 		p.refuse("embedded field " + f.Name + ` can have no tag but "-"`)
 	case hidden > 0 && (has(f.Type, jsonWriter) || has(f.Type, jsonReader)):
-		p.refuse("it embeds " + f.Type.String() + ", whose own form may say more than its exported fields: give the field a name")
+		p.refuse("it embeds " + f.Type.String() + ", whose own form may say more than its exported fields: " +
+			"give the field a name")
 	default:
 		ps.addFields(p, f.Type, index)
 		if p.form == object && len(p.fields) == before && f.Type.NumField() > 0 {
@@ -62,8 +68,8 @@ func (ps plans) flatten(p *plan, f reflect.StructField, index []int) {
 	}
 }
 
-// lowerCamel is the name of a member: the capitals that a Go name begins with become small, but for the one that begins the next word.
-// ID is id, IDs ids, MaxGap maxGap, F0 f0, PHLow phLow.
+// lowerCamel is the name of a member: the capitals that a Go name begins with become small, but for the one that begins
+// the next word. ID is id, IDs ids, MaxGap maxGap, F0 f0, PHLow phLow.
 func lowerCamel(name string) string {
 	letters := []rune(name)
 	capitals := 0

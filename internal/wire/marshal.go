@@ -13,8 +13,9 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Marshal returns v as compact JSON in the form of this package. V's own MarshalJSON is not asked, so that it can be this call; those of what v holds are.
-// What has no form, would be lost, or could not be read back is a units.FieldError that names the path.
+// Marshal returns v as compact JSON in the form of this package. V's own MarshalJSON is not asked, so that it can be
+// this call; those of what v holds are. What has no form, would be lost, or could not be read back is a
+// units.FieldError that names the path.
 func Marshal(v any) ([]byte, error) {
 	value := reflect.ValueOf(v)
 	for value.Kind() == reflect.Pointer && !value.IsNil() {
@@ -158,7 +159,8 @@ func (e *encoder) own(v reflect.Value, depth int) error {
 		err = check.end()
 	}
 	if err != nil {
-		return &fault{err: problem("MarshalJSON of " + v.Type().String() + " writes what cannot be read: " + strings.TrimPrefix(err.Error(), ": "))}
+		why := strings.TrimPrefix(err.Error(), ": ")
+		return wrong(0, "MarshalJSON of %s writes what cannot be read: %s", v.Type(), why)
 	}
 	compact := bytes.NewBuffer(e.out)
 	err = json.Compact(compact, out)
@@ -177,7 +179,7 @@ func (e *encoder) stated(v reflect.Value, p *plan, depth int) error {
 	return e.value(value, p.elem, depth)
 }
 
-// given reports whether a value is something: no text that is empty, and nothing that says of itself that it is not set.
+// given reports whether a value is something: no empty text, and nothing that says of itself that it is not set.
 func given(v reflect.Value, p *plan) bool {
 	switch p.form {
 	case phrase:

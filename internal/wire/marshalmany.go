@@ -74,7 +74,8 @@ func (e *encoder) object(v reflect.Value, p *plan, depth int) error {
 	return nil
 }
 
-// leavesOut reports whether a value is not written: a zero, but for the one that a tag keeps. What is not stated and holds a value goes on, to be refused.
+// leavesOut reports whether a value is not written: a zero, but for the one that a tag keeps. What is not stated and
+// holds a value goes on, to be refused, and so does a field that has no form.
 func (f *field) leavesOut(v reflect.Value) bool {
 	switch {
 	case !v.IsZero() || f.plan.form == none && !f.plan.writes:

@@ -19,9 +19,12 @@ func (r *reader) phrase() (string, error) {
 	for r.at = start; r.at < len(r.data); {
 		switch c := r.data[r.at]; {
 		case c == '"':
-			plain = append(plain, r.data[from:r.at]...)
+			last := r.data[from:r.at]
 			r.at++
-			return string(plain), nil
+			if plain == nil {
+				return string(last), nil
+			}
+			return string(append(plain, last...)), nil
 		case c == '\\':
 			plain = append(plain, r.data[from:r.at]...)
 			letter, size := escape(r.data[r.at:])

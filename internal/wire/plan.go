@@ -146,7 +146,8 @@ func (ps plans) fillKind(p *plan) {
 	}
 }
 
-// number takes a whole number of a predeclared type as a count; of a defined type it is a word or a quantity that has lost its text.
+// number takes a whole number of a predeclared type as a count; one of a defined type is a word or a quantity that
+// lacks its text.
 func (p *plan) number(f form) {
 	p.form = f
 	if p.of.PkgPath() != "" {

@@ -189,7 +189,7 @@ func (r *reader) number() ([]byte, error) {
 		good = r.digits() > 0
 	}
 	if !good {
-		return nil, wrong(start, "this is no number of JSON: one begins with 0 only before a point, and has digits on both sides of it")
+		return nil, wrong(start, "this is no number of JSON: no 0 before other digits, and digits on both sides of a point")
 	}
 	return r.data[start:r.at], nil
 }

@@ -1,10 +1,10 @@
 package wire_test
 
 import (
+	"strings"
 	"time"
 
 	"example.org/lakelarder/internal/wire"
-	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 )
 
@@ -12,10 +12,24 @@ import (
 
 type colour uint8
 
-var colours = word.List[colour]{What: "colour", Words: []string{"red", "green", "blue"}}
+var colours = []string{"", "red", "green", "blue"}
 
-func (c colour) MarshalText() ([]byte, error)  { return colours.Marshal(c) }
-func (c *colour) UnmarshalText(b []byte) error { return colours.Unmarshal(b, c) }
+func (c colour) MarshalText() ([]byte, error) {
+	if int(c) >= len(colours) {
+		return nil, units.ParseError{Quantity: "colour", Text: "9", Reason: "it is none"}
+	}
+	return []byte(colours[c]), nil
+}
+
+func (c *colour) UnmarshalText(b []byte) error {
+	for i, word := range colours {
+		if word == strings.ToLower(string(b)) {
+			*c = colour(i)
+			return nil
+		}
+	}
+	return units.ParseError{Quantity: "colour", Text: string(b), Reason: "expected red, green or blue"}
+}
 
 type plain struct {
 	ID       string

@@ -13,9 +13,9 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Unmarshal reads JSON in the form of this package into what into points to. Into's own UnmarshalJSON is not asked, so that it can be this call; those of
-// what it holds are. Everything that into held is replaced; on an error it stays as it was. Every error of the text is a
-// units.FieldError that names the path, the line and the column.
+// Unmarshal reads JSON in the form of this package into what into points to. Into's own UnmarshalJSON is not asked, so
+// that it can be this call; those of what it holds are. Everything that into held is replaced; on an error it stays as
+// it was. Every error is a units.FieldError that names the path, the line and the column.
 func Unmarshal(data []byte, into any) error {
 	target := reflect.ValueOf(into)
 	switch {
@@ -107,7 +107,7 @@ func textInto(v reflect.Value, p *plan, s string, at int) error {
 		v.SetString(s)
 	case lasting:
 		var t time.Duration
-		t, err = parseLasting(s)
+		t, err = units.ParseLasting(s)
 		v.SetInt(int64(t))
 	case moment:
 		var t time.Time

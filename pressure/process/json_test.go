@@ -14,7 +14,7 @@ import (
 	"example.org/lakelarder/units"
 )
 
-func ExampleRequest_UnmarshalJSON() {
+func ExampleRequest_strict() {
 	var r process.Request
 	err := json.Unmarshal([]byte(`{"product": "fish", "pack": "raw", "jar": "pint", "gauge": "dial", "altitude": "4,350 ft"}`), &r)
 	fmt.Println(r, err)
@@ -25,14 +25,14 @@ func ExampleRequest_UnmarshalJSON() {
 	// altitude (line 1, column 1): it is required and missing
 }
 
-func ExampleRequest_MarshalJSON() {
+func ExampleRequest_json() {
 	text, err := json.Marshal(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial,
 		Altitude: units.State(4_350 * units.Foot)})
 	fmt.Println(string(text), err)
 	// Output: {"product":"fish","pack":"raw","jar":"pint","gauge":"dial","altitude":"4350 ft"} <nil>
 }
 
-func ExampleSchedule_MarshalJSON() {
+func ExampleSchedule() {
 	s, err := process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Weighted,
 		Altitude: units.State(4_350 * units.Foot)})
 	if err != nil {
@@ -52,20 +52,23 @@ func ExampleSchedule_MarshalJSON() {
 	//   "pressure": "15 psi",
 	//   "process": "100 min",
 	//   "citation": {
+	//     "document": "USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015)",
 	//     "source": "USDAGuide5Rev2015",
-	//     "where": "Fish in Pint Jars, p. 5-10",
+	//     "place": "Fish in Pint Jars, p. 5-10",
 	//     "basis": "read"
 	//   },
 	//   "vent": "10 min",
 	//   "ventCitation": {
+	//     "document": "USDA, Complete Guide to Home Canning, Guide 1 (AIB 539, rev. 2015)",
 	//     "source": "USDAGuide1Rev2015",
-	//     "where": "Pressure canners, p. 1-20, and Using pressure canners, step 3, p. 1-22",
+	//     "place": "Pressure canners, p. 1-20, and Using pressure canners, step 3, p. 1-22",
 	//     "basis": "read"
 	//   },
 	//   "headspace": "1 in",
 	//   "headspaceCitation": {
+	//     "document": "USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015)",
 	//     "source": "USDAGuide5Rev2015",
-	//     "where": "Fish in Pint Jars, p. 5-10",
+	//     "place": "Fish in Pint Jars, p. 5-10",
 	//     "basis": "read"
 	//   },
 	//   "water": {
@@ -73,8 +76,9 @@ func ExampleSchedule_MarshalJSON() {
 	//     "deep": "3 in"
 	//   },
 	//   "waterCitation": {
+	//     "document": "USDA, Complete Guide to Home Canning, Guide 1 (AIB 539, rev. 2015)",
 	//     "source": "USDAGuide1Rev2015",
-	//     "where": "Using pressure canners, step 1, p. 1-21",
+	//     "place": "Using pressure canners, step 1, p. 1-21",
 	//     "basis": "read"
 	//   }
 	// } <nil>
@@ -170,6 +174,27 @@ func TestAltitudeMustBeStated(t *testing.T) {
 	require.Equal(t, "raw fish in pint jars, dial gauge, altitude not stated", process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial}.String())
 }
 
+// An untyped 4350 is 4,350 nm, and would be the setting of sea level.
+func TestBareNumbersAreRefused(t *testing.T) {
+	r := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial}
+	for _, bare := range []units.Length{1, 4350, units.Millimetre - 1} {
+		r.Altitude = units.State(bare)
+		s, err := process.Find(r)
+		require.ErrorAs(t, err, new(units.UnitError))
+		require.Equal(t, process.Schedule{}, s)
+	}
+	r.Altitude = units.State(units.Millimetre)
+	_, err := process.Find(r)
+	require.NoError(t, err)
+	for _, c := range []process.Claim{
+		{Altitude: units.State(units.Length(4350))}, {Pressure: units.State(units.Pressure(11))}, {Headspace: units.State(units.Length(1))},
+		{Water: units.State(units.Volume(3))},
+	} {
+		_, err := process.Check(c)
+		require.ErrorAs(t, err, new(units.UnitError))
+	}
+}
+
 func TestBandsComeBack(t *testing.T) {
 	for _, s := range process.Schedules() {
 		text, err := s.Band.MarshalText()
@@ -183,4 +208,11 @@ func TestBandsComeBack(t *testing.T) {
 		require.ErrorIs(t, b.UnmarshalText([]byte(text)), units.ErrSyntax, text)
 		require.Equal(t, process.Band{Over: 1, UpTo: 2}, b)
 	}
+}
+
+func ExampleClaim() {
+	var c process.Claim
+	err := json.Unmarshal([]byte(`{"product": "fish", "jar": "pint", "process": "90 min"}`), &c)
+	fmt.Println(c.Jar, units.Lasting(c.Process.Value), c.Altitude.Given, err)
+	// Output: pint 90 min false <nil>
 }

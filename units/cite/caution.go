@@ -14,9 +14,6 @@ type Caution struct {
 // CautionID names a Caution: the package that speaks, a point, and a few words.
 type CautionID string
 
-// IsZero reports whether c is the zero Caution.
-func (c Caution) IsZero() bool { return c == Caution{} }
-
 // String is the text and, in parentheses, its citation where it has one.
 func (c Caution) String() string {
 	if c.Citation.IsZero() {

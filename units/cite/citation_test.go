@@ -85,7 +85,7 @@ func TestUnverified(t *testing.T) {
 
 func TestUnverifiedFiguresAreMarkedInText(t *testing.T) {
 	for _, s := range append(Sources(), 0, Source(len(documents))) {
-		require.Contains(t, Citation{s, "table 1", Recalled}.String(), "check the print")
+		require.Contains(t, Citation{s, "table 1", Recalled}.String(), "check the document")
 		require.Contains(t, Citation{s, "table 1", Practice}.String(), "no published source")
 		require.Contains(t, Citation{s, "table 1", Unstated}.String(), "do not rely on it")
 		read := Citation{s, "table 1", Read}.String()
@@ -97,7 +97,8 @@ func TestCitationJSON(t *testing.T) {
 	want := Citation{Source: USDAGuide5Rev1994, Where: "Fish, table 1", Basis: Read}
 	text, err := json.Marshal(want)
 	require.NoError(t, err)
-	require.JSONEq(t, `{"Source":"USDAGuide5Rev1994","Where":"Fish, table 1","Basis":"read"}`, string(text))
+	require.JSONEq(t, `{"document":"USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 1994)",
+		"source":"USDAGuide5Rev1994","place":"Fish, table 1","basis":"read"}`, string(text))
 	for _, c := range []Citation{want, {}, {Where: "height of the lid", Basis: Practice}} {
 		text, err := json.Marshal(c)
 		require.NoError(t, err)
@@ -106,8 +107,8 @@ func TestCitationJSON(t *testing.T) {
 		require.Equal(t, c, got)
 	}
 	for _, text := range []string{
-		`{"Source":"PNW","Where":"p. 1","Basis":"read"}`, `{"Source":7,"Basis":"read"}`, `{"Basis":1}`,
-		`{"Source":"PNW450","Basis":"sure"}`, `{"Source":["PNW450"]}`,
+		`{"source":"PNW","place":"p. 1","basis":"read"}`, `{"source":7,"basis":"read"}`, `{"basis":1}`,
+		`{"source":"PNW450","basis":"sure"}`, `{"source":["PNW450"]}`,
 	} {
 		require.Error(t, json.Unmarshal([]byte(text), new(Citation)), text)
 	}

@@ -5,18 +5,6 @@ import (
 	"strings"
 )
 
-// ParseError says which text could not be read as a source or as a basis.
-type ParseError struct {
-	What     string // "source" or "basis"
-	Text     string // the text as given
-	Expected string // what would have been accepted
-}
-
-// Error quotes the text, cut short if it is long, and says what was expected.
-func (e ParseError) Error() string {
-	return fmt.Sprintf("%q is not a %s: expected %s", shortened(e.Text), e.What, e.Expected)
-}
-
 // IncompleteError says what a citation lacks.
 type IncompleteError struct {
 	Citation Citation
@@ -37,4 +25,19 @@ func shortened(s string) string {
 		return s
 	}
 	return strings.ToValidUTF8(s[:longestQuoted], "") + "..."
+}
+
+// ContradictionError says that a citation names one document by its key and another in words.
+type ContradictionError struct {
+	Source   Source
+	Document string // the words
+}
+
+// Error quotes the words, and says which document the source is.
+func (e ContradictionError) Error() string {
+	if e.Source == 0 {
+		return fmt.Sprintf("the document %q stands without the key of its source", shortened(e.Document))
+	}
+	return fmt.Sprintf("the document %q is not that of the source %s, which is %q",
+		shortened(e.Document), e.Source.Key(), shortened(e.Source.String()))
 }

@@ -44,3 +44,10 @@ func ceilBeyond(dt, far, near, limit int64) int64 {
 	}
 	return int64(n)
 }
+
+// moreThan reports whether a·b > c·d, through 128-bit products.
+func moreThan(a, b, c, d uint64) bool {
+	hi1, lo1 := bits.Mul64(a, b)
+	hi2, lo2 := bits.Mul64(c, d)
+	return hi1 > hi2 || hi1 == hi2 && lo1 > lo2
+}

@@ -58,7 +58,7 @@ func (f Finding) Text(s units.System) string {
 	if f.When.Given {
 		line += ", " + spanOf(f.When.Value)
 	}
-	if !f.Known.IsZero() {
+	if f.Known.Text != "" {
 		line += " (" + strings.TrimSuffix(f.Known.Text, ".") + ")"
 	}
 	return line

@@ -77,7 +77,8 @@ func ExampleLaw() {
 
 func ExampleLaw_Citation() {
 	fmt.Println(spoilage.FreshFish.Citation())
-	// Output: Huss, Fisheries Technical Paper 348, Quality and Quality Changes in Fresh Fish (FAO, 1995), equation (1 + 0.1 T)^2 (recalled: check the print before relying on it)
+	// Output:
+	// Huss, Fisheries Technical Paper 348, Quality and Quality Changes in Fresh Fish (FAO, 1995), equation (1 + 0.1 T)^2 (recalled: check the document before relying on it)
 }
 
 func ExampleLives() {
