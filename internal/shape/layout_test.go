@@ -26,7 +26,7 @@ var mayImport = map[string][]string{
 	"yield/coldchain": {
 		"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units/verdict", "units/series", "units", "units/cite",
 	},
-	"yield/coldchain/internal/chain": {"units/series", "units", "units/cite"},
+	"yield/coldchain/internal/chain": {"units/verdict", "units/series", "units", "units/cite"},
 	"yield/coldchain/ice":            {"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units", "units/cite"},
 	"yield/coldchain/freezing":       {"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units", "units/cite"},
 	"yield/coldchain/parasites": {
