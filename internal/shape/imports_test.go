@@ -80,7 +80,7 @@ func refused(f file, target string) string {
 func refusedOfOurs(f file, target string) string {
 	switch {
 	case contains(onlyTests, target):
-		if !f.test() {
+		if !f.test() && !contains(helpersMayImport[f.dir], target) {
 			return "only tests import it"
 		}
 	case isExample(f.dir) && strings.HasPrefix(target, "examples/internal/"): // what every example does alike
@@ -88,7 +88,7 @@ func refusedOfOurs(f file, target string) string {
 		return "no package of ours that may be imported"
 	case isExample(f.dir) || f.test() && (target == f.dir || contains(allPackages, f.dir)):
 	case contains(mayImport[f.dir], target):
-	case f.test() && contains(testsMayImport, target):
+	case f.test() && contains(testsMayImport, target), contains(helpersMayImport[f.dir], target):
 	default:
 		return "not in the table of imports"
 	}
