@@ -44,9 +44,12 @@ func standardAltitude(p float64) float64 {
 	return earthRadius * h / (earthRadius - h)                           // equation 18 solved for Z
 }
 
+// micropascal is the step to which computed pressures are rounded.
+const micropascal = units.Pascal / 1_000_000
+
 // nearestMicropascal rounds pascals: the last bits of math.Exp differ between processors, micropascals do not.
 func nearestMicropascal(p float64) units.Pressure {
-	return units.Pressure(math.Round(p*1e6)) * (units.Pascal / 1_000_000)
+	return units.Pressure(math.Round(p*1e6)) * micropascal
 }
 
 // nearestMicrometre rounds metres: the air's pressure carries no more than that.

@@ -13,15 +13,15 @@ var mayImport = map[string][]string{
 	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
 	"internal/word":      {"units"},
 	"internal/wire":      {"units"}, // and no domain type: those call it
-	"pressure":           {"units", "units/cite"},
+	"pressure":           {"internal/wire", "units", "units/cite"},
 	"pressure/process":   {"pressure", "units/verdict", "internal/wire", "internal/word", "units", "units/cite"},
 	"pressure/canner":    {"pressure/process", "pressure", "units/series", "units", "units/cite"},
 	"pressure/lethality": {"units/series", "units", "units/cite"},
 	"brine":              {"units", "units/cite"},
 	"smoke":              {"units/series", "units", "units/cite"},
-	"yield":              {"internal/word", "units", "units/cite"},
+	"yield":              {"internal/wire", "internal/word", "units", "units/cite"},
 	"yield/coldchain":    {"internal/word", "units/series", "units", "units/cite"},
-	"yield/season":       {"yield", "yield/coldchain", "units", "units/cite"},
+	"yield/season":       {"internal/wire", "internal/word", "units", "units/cite"},
 }
 
 // testsMayImport comes on top of that in _test files.
