@@ -45,9 +45,12 @@ func standardAltitude(p float64) float64 {
 	return earthRadius * h / (earthRadius - h)                               // equation 18 solved for Z
 }
 
+// micropascal is the step to which computed pressures are rounded.
+const micropascal = units.Pascal / 1_000_000
+
 // nearestMicropascal rounds pascals, zero or more: equations good to fourteen digits carry no more than that.
 func nearestMicropascal(p float64) units.Pressure {
-	return units.Pressure(float64(p*1e6)+0.5) * (units.Pascal / 1_000_000)
+	return units.Pressure(float64(p*1e6)+0.5) * micropascal
 }
 
 // nearestMicrometre rounds metres: the air's pressure carries no more than that.

@@ -19,7 +19,7 @@ func SteamSource() cite.Citation {
 
 // The range of region 4 in pressure; in temperature it is 273.15 K to 647.096 K, the critical point.
 const (
-	lowestSteam  = 611_212_677 * (units.Pascal / 1_000_000) // 611.212 677 Pa
+	lowestSteam  = 611_212_677 * micropascal // 611.212 677 Pa
 	highestSteam = 22_064 * units.Kilopascal
 
 	coldestSteam = 273_150 * units.Kelvins / 1_000
@@ -38,8 +38,8 @@ func SteamTemperature(absolute units.Pressure) (units.Temperature, error) {
 	return units.FromAbsoluteZero(units.TemperatureChange(float64(kelvins*float64(units.Kelvins)) + 0.5)), nil
 }
 
-// SteamPressure returns the absolute pressure of saturated steam at a temperature from 273.15 K to 647.096 K; anything else,
-// and a temperature that is not set, is a RangeError. Accuracy as for SteamTemperature; rounded to the nearest micropascal,
+// SteamPressure returns the absolute pressure of saturated steam at a temperature from 273.15 K to 647.096 K; anything else
+// is a RangeError, a temperature that is not set a units.UnsetError. Accuracy as for SteamTemperature; rounded to the nearest micropascal,
 // so that SteamTemperature gives the same temperature back (but refuses it in the last 2 µK below the critical point, where
 // the equation passes 22.064 MPa by 0.3 Pa). Source: SteamSource.
 func SteamPressure(t units.Temperature) (units.Pressure, error) {

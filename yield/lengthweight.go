@@ -1,8 +1,6 @@
 package yield
 
 import (
-	"fmt"
-
 	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -49,8 +47,12 @@ func WeightAtLength(species Species, length units.Length) (Weight, error) {
 		return Weight{
 			Species: species, Mean: units.RoundTo(mass, units.Gram), Citation: oceanLengths,
 			Cautions: []cite.Caution{
-				{Text: fmt.Sprintf("the source does not say which length it means; a total length gives too much for %v", species), Citation: oceanLengths},
-				{Text: "fish of the ocean, and a mean: fish of a lake differ, weigh your own", Citation: oceanLengths},
+				{
+					ID:       "yield.which-length",
+					Text:     "The source does not say which length it means. A total length gives too much.",
+					Citation: oceanLengths,
+				},
+				oceanMean(oceanLengths),
 			},
 		}, nil
 	}
