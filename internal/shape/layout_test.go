@@ -9,7 +9,7 @@ const module = "example.org/lakelarder"
 var mayImport = map[string][]string{
 	"units":              {},
 	"units/cite":         {},
-	"units/series":       {"units"},
+	"units/series":       {"internal/word", "units"},
 	"internal/word":      {"units"},
 	"pressure":           {"units", "units/cite"},
 	"pressure/process":   {"pressure", "internal/word", "units", "units/cite"},

@@ -18,7 +18,7 @@ import (
 
 type warmth = series.Reading[units.Temperature]
 
-func TestReadCSV(t *testing.T) {
+func TestReadColumn(t *testing.T) {
 	twoMinutes := []warmth{{0, units.Celsius(20)}, {time.Minute, units.Celsius(121.1)}, {2 * time.Minute, units.Celsius(-0.5)}}
 	for name, file := range map[string]string{
 		"seconds":                 "time (s),core (°C)\n0,20\n60,121.1\n120,-0.5\n",
@@ -45,7 +45,7 @@ func TestReadCSV(t *testing.T) {
 		"a semicolon in a name":   "time (s),core; left (°C)\n0,20\n60,121.1\n120,-0.5\n",
 		"a bracket in the name":   "time (min),core (left) (°C)\n0,20\n1,121.1\n2,-0.5\n",
 	} {
-		s, err := series.ReadCSV[units.Temperature](strings.NewReader(file), "")
+		s, err := series.ReadColumn[units.Temperature](strings.NewReader(file), "")
 		require.NoError(t, err, name)
 		if name == "hours" { // thirteen decimals of an hour are known to 0.2 ns
 			require.Equal(t, 2*time.Minute, s.Span().Round(time.Microsecond))
@@ -55,8 +55,8 @@ func TestReadCSV(t *testing.T) {
 	}
 }
 
-func TestReadCSVKeepsElapsedTimes(t *testing.T) {
-	s, err := series.ReadCSV[units.Mass](strings.NewReader("elapsed (s),weight (g)\n10,454\n10.000000001,453.59237\n"), "weight")
+func TestReadColumnKeepsElapsedTimes(t *testing.T) {
+	s, err := series.ReadColumn[units.Mass](strings.NewReader("elapsed (s),weight (g)\n10,454\n10.000000001,453.59237\n"), "weight")
 	require.NoError(t, err)
 	require.Empty(t, cmp.Diff([]series.Reading[units.Mass]{
 		{10 * time.Second, 454 * units.Gram}, {10*time.Second + 1, units.Pound},
@@ -64,28 +64,28 @@ func TestReadCSVKeepsElapsedTimes(t *testing.T) {
 }
 
 // Every way to write a unit of time, and what a count of two is.
-func TestReadCSVTimeUnits(t *testing.T) {
+func TestReadColumnTimeUnits(t *testing.T) {
 	for unit, one := range map[string]time.Duration{
 		"ms": time.Millisecond, "s": time.Second, "sec": time.Second, "second": time.Second, "seconds": time.Second,
 		"min": time.Minute, "Minute": time.Minute, "MINUTES": time.Minute,
 		"h": time.Hour, "hr": time.Hour, "hour": time.Hour, "hours": time.Hour,
 	} {
-		s, err := series.ReadCSV[units.Ratio](strings.NewReader("time ("+unit+"),salt (‰)\n0,35\n2,35\n"), "salt")
+		s, err := series.ReadColumn[units.Ratio](strings.NewReader("time ("+unit+"),salt (‰)\n0,35\n2,35\n"), "salt")
 		require.NoError(t, err, unit)
 		require.Equal(t, 2*one, s.Span(), unit)
 	}
 }
 
 // Advice about midnight would mislead where the rows carry dates.
-func TestReadCSVAdvisesOnMidnightOnly(t *testing.T) {
+func TestReadColumnAdvisesOnMidnightOnly(t *testing.T) {
 	const file = "clock,core (°C)\n2026-08-01 21:05,20\n2026-08-01 21:04,20\n"
-	_, err := series.ReadCSV[units.Temperature](strings.NewReader(file), "core")
+	_, err := series.ReadColumn[units.Temperature](strings.NewReader(file), "core")
 	require.EqualError(t, err, `line 3, column "clock", "2026-08-01 21:04": the time runs backward`)
 }
 
 // A figure in the file is the figure itself: a limit written the same way is met.
-func TestReadCSVIsExact(t *testing.T) {
-	s, err := series.ReadCSV[units.Temperature](strings.NewReader("time (s),core (F)\n0,240.1\n60,240.1\n"), "core")
+func TestReadColumnIsExact(t *testing.T) {
+	s, err := series.ReadColumn[units.Temperature](strings.NewReader("time (s),core (F)\n0,240.1\n60,240.1\n"), "core")
 	require.NoError(t, err)
 	limit, err := units.ParseTemperature("240.1 °F")
 	require.NoError(t, err)
@@ -94,23 +94,23 @@ func TestReadCSVIsExact(t *testing.T) {
 	require.Equal(t, time.Minute, held)
 }
 
-func TestReadCSVTakesTheNamedColumn(t *testing.T) {
+func TestReadColumnTakesTheNamedColumn(t *testing.T) {
 	const file = "time (s),left (°C),right (°C),left (%),note\n0,20,30,5,lid on\n"
 	for name, want := range map[string]units.Temperature{"left": units.Celsius(20), "right": units.Celsius(30)} {
-		s, err := series.ReadCSV[units.Temperature](strings.NewReader(file), name)
+		s, err := series.ReadColumn[units.Temperature](strings.NewReader(file), name)
 		require.NoError(t, err)
 		first, _ := s.First()
 		require.Equal(t, want, first.Value)
 	}
-	share, err := series.ReadCSV[units.Ratio](strings.NewReader(file), "left")
+	share, err := series.ReadColumn[units.Ratio](strings.NewReader(file), "left")
 	require.NoError(t, err)
 	first, _ := share.First()
 	require.Equal(t, 5*units.Percent, first.Value)
 }
 
-func TestReadAllCSV(t *testing.T) {
+func TestReadColumns(t *testing.T) {
 	const file = "time (min),left (°C),gauge (kPa),right (F)\n0,20,0,212\n5,21,75.8,213\n"
-	columns, err := series.ReadAllCSV[units.Temperature](strings.NewReader(file))
+	columns, err := series.ReadColumns[units.Temperature](strings.NewReader(file))
 	require.NoError(t, err)
 	require.Len(t, columns, 2)
 	require.Equal(t, "left", columns[0].Name)
@@ -130,7 +130,7 @@ func TestReadAllCSV(t *testing.T) {
 const head = "# a comment\ntime (s),core (°C)\n0,20\n" // three lines
 
 // Each fault on its own: the line, the column, the cell and what the message must tell the reader.
-func TestReadCSVRefuses(t *testing.T) {
+func TestReadColumnRefuses(t *testing.T) {
 	const dated = "clock,core (°C)\n2026-08-01 21:05:00,20\n"
 	for name, c := range map[string]struct {
 		file         string
@@ -208,13 +208,13 @@ func TestReadCSVRefuses(t *testing.T) {
 		"repeated by the clock":   {"clock,core (°C)\n21:05,20\n21:05,20\n", 3, "clock", "21:05", series.ErrRepeated, ""},
 		"centuries by the clock":  {dated + "2426-08-01 21:05:00,20\n", 3, "clock", "2426-08-01 21:05:00", units.ErrRange, "292 years"},
 	} {
-		_, err := series.ReadCSV[units.Temperature](strings.NewReader(c.file), "")
+		_, err := series.ReadColumn[units.Temperature](strings.NewReader(c.file), "")
 		var fault series.LineError
 		require.ErrorAs(t, err, &fault, name)
 		require.ErrorIs(t, err, c.want, name)
 		require.Equal(t, series.LineError{Line: c.line, Column: c.column, Text: c.cell, Err: fault.Err}, fault, name)
 		require.ErrorContains(t, err, c.says, name)
-		_, err = series.ReadAllCSV[units.Temperature](strings.NewReader(c.file))
+		_, err = series.ReadColumns[units.Temperature](strings.NewReader(c.file))
 		if name == "two columns match" {
 			require.NoError(t, err)
 			continue
@@ -223,7 +223,7 @@ func TestReadCSVRefuses(t *testing.T) {
 	}
 }
 
-func TestReadCSVRefusesTheName(t *testing.T) {
+func TestReadColumnRefusesTheName(t *testing.T) {
 	const file = "time (s),core (°C),core (°C),gauge (psi),note,lid (°R)\n0,20,21,11,lid on,5\n"
 	for column, c := range map[string]struct {
 		want error
@@ -237,16 +237,16 @@ func TestReadCSVRefusesTheName(t *testing.T) {
 		"lid":   {series.ErrUnit, "°C, °F or K"},
 		"time":  {series.ErrUnit, "a time where a temperature is wanted"},
 	} {
-		_, err := series.ReadCSV[units.Temperature](strings.NewReader(file), column)
+		_, err := series.ReadColumn[units.Temperature](strings.NewReader(file), column)
 		require.ErrorIs(t, err, c.want, column)
 		require.ErrorContains(t, err, c.says, column)
 	}
 	for name, err := range map[string]error{
-		"pressure": lastOf(series.ReadCSV[units.Pressure](strings.NewReader("time (s),note (x)\n0,1\n"), "note")),
-		"mass":     lastOf(series.ReadCSV[units.Mass](strings.NewReader("time (s),note (x)\n0,1\n"), "note")),
-		"ratio":    lastOf(series.ReadCSV[units.Ratio](strings.NewReader("time (s),note (x)\n0,1\n"), "note")),
-		"amount":   lastOf(series.ReadCSV[units.Mass](strings.NewReader("time (s),fish (lb 6 oz)\n0,1\n"), "fish")),
-		"absolute": lastOf(series.ReadCSV[units.Pressure](strings.NewReader("time (s),gauge (psig)\n0,1\n"), "gauge")),
+		"pressure": lastOf(series.ReadColumn[units.Pressure](strings.NewReader("time (s),note (x)\n0,1\n"), "note")),
+		"mass":     lastOf(series.ReadColumn[units.Mass](strings.NewReader("time (s),note (x)\n0,1\n"), "note")),
+		"ratio":    lastOf(series.ReadColumn[units.Ratio](strings.NewReader("time (s),note (x)\n0,1\n"), "note")),
+		"amount":   lastOf(series.ReadColumn[units.Mass](strings.NewReader("time (s),fish (lb 6 oz)\n0,1\n"), "fish")),
+		"absolute": lastOf(series.ReadColumn[units.Pressure](strings.NewReader("time (s),gauge (psig)\n0,1\n"), "gauge")),
 	} {
 		require.ErrorIs(t, err, series.ErrUnit, name)
 	}
@@ -254,11 +254,11 @@ func TestReadCSVRefusesTheName(t *testing.T) {
 
 func lastOf[A any](_ A, err error) error { return err }
 
-func TestReadCSVPassesOnAFaultOfTheReader(t *testing.T) {
+func TestReadColumnPassesOnAFaultOfTheReader(t *testing.T) {
 	broken := errors.New("the card was pulled out")
 	for _, sent := range []string{"", "time (s),core (°C)\n0,20\n"} {
 		file := iotest.DataErrReader(strings.NewReader(sent))
-		_, err := series.ReadCSV[units.Temperature](multi{file, iotest.ErrReader(broken)}, "")
+		_, err := series.ReadColumn[units.Temperature](multi{file, iotest.ErrReader(broken)}, "")
 		require.ErrorIs(t, err, broken)
 	}
 }
@@ -276,7 +276,7 @@ func (m multi) Read(p []byte) (int, error) {
 }
 
 // Whatever is read is a record that New would have made; whatever is not says on which line.
-func FuzzReadCSV(f *testing.F) {
+func FuzzReadColumn(f *testing.F) {
 	for _, seed := range []string{
 		"time (s),core (°C)\n0,20\n1,121.1\n", "# c\nelapsed [h],core [F],weight (g)\n0,1,2\n0.5,2,3\n",
 		"clock,core (K)\n21:05,300\n21:06,301\n", "clock,core (°C)\n2026-08-01T21:05:00Z,20\n",
@@ -285,9 +285,9 @@ func FuzzReadCSV(f *testing.F) {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, file string) {
-		s, err := series.ReadCSV[units.Temperature](strings.NewReader(file), "")
+		s, err := series.ReadColumn[units.Temperature](strings.NewReader(file), "")
 		judgeRead(t, s, err)
-		columns, err := series.ReadAllCSV[units.Mass](strings.NewReader(file))
+		columns, err := series.ReadColumns[units.Mass](strings.NewReader(file))
 		if err != nil {
 			judgeRead(t, series.Series[units.Mass]{}, err)
 			return

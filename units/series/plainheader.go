@@ -88,11 +88,14 @@ func checkUnit[T Value](unit string) error {
 	if unit == "" {
 		return wrap(ErrUnit, "the heading names no unit; write it in brackets, as in core (°C)")
 	}
+	if len(unit) > longestNumber {
+		return wrap(ErrUnit, "not a unit")
+	}
 	_, size := utf8.DecodeLastRuneInString(unit)
 	if strings.IndexFunc(unit[:len(unit)-size], unicode.IsNumber) >= 0 {
 		return wrap(ErrUnit, "not a unit")
 	}
-	_, err := parse[T]([]byte("1 " + unit))
+	_, err := parse[T]("1 " + unit)
 	var fault units.ParseError
 	if errors.As(err, &fault) {
 		return wrap(ErrUnit, fault.Reason)
@@ -100,8 +103,8 @@ func checkUnit[T Value](unit string) error {
 	return err
 }
 
-// clock returns the reader of the one time column.
-func (h header) clock() (clock, error) {
+// clock returns the one time column.
+func (h header) clock() (heading, error) {
 	var found []heading
 	for _, c := range h.headings {
 		if c.kind.isTime() {
@@ -110,17 +113,17 @@ func (h header) clock() (clock, error) {
 	}
 	switch len(found) {
 	case 1:
-		return clock{heading: found[0], unit: timeUnits[strings.ToLower(found[0].unit)], last: -1}, nil
+		return found[0], nil
 	case 0:
 		const hint = "expected a time column such as time (s), time (min), time (h), time (hh:mm) or clock"
 		for _, c := range h.headings {
 			if strings.EqualFold(c.name, "time") || strings.EqualFold(c.name, "elapsed") {
-				return clock{}, h.fault(c, wrap(ErrUnit, hint))
+				return heading{}, h.fault(c, wrap(ErrUnit, hint))
 			}
 		}
-		return clock{}, LineError{Line: h.line, Err: wrap(ErrHeader, hint)}
+		return heading{}, LineError{Line: h.line, Err: wrap(ErrHeader, hint)}
 	}
-	return clock{}, h.fault(found[1], wrap(ErrHeader, "a second time column beside "+found[0].name))
+	return heading{}, h.fault(found[1], wrap(ErrHeader, "a second time column beside "+found[0].name))
 }
 
 // one returns the column of that name, or the only one of the kind when the name is empty.
@@ -198,5 +201,5 @@ func (c heading) not(want kind) error {
 }
 
 func (h header) fault(c heading, err error) error {
-	return LineError{Line: h.line, Column: c.name, Text: c.unit, Err: err}
+	return LineError{Line: h.line, Column: short(c.name), Text: short(c.unit), Err: err}
 }

@@ -9,7 +9,7 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-func ExampleReadCSV() {
+func ExampleReadColumn() {
 	const file = `# invented: the big canner, second load
 clock,gauge (psi),note
 21:05,13,
@@ -17,7 +17,7 @@ clock,gauge (psi),note
 21:40,13,
 22:25,12,burner ran out
 `
-	s, err := series.ReadCSV[units.Pressure](strings.NewReader(file), "gauge")
+	s, err := series.ReadColumn[units.Pressure](strings.NewReader(file), "gauge")
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -30,13 +30,13 @@ clock,gauge (psi),note
 	// 45m0s
 }
 
-func ExampleReadAllCSV() {
+func ExampleReadColumns() {
 	const file = `time (min),upper rack (°C),lower rack (°C),humidity (%)
 0,20,20,60
 30,66,58,45
 60,70,66,40
 `
-	racks, err := series.ReadAllCSV[units.Temperature](strings.NewReader(file))
+	racks, err := series.ReadColumns[units.Temperature](strings.NewReader(file))
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -52,7 +52,7 @@ func ExampleReadAllCSV() {
 
 func ExampleLineError() {
 	const file = "# invented\ntime (min),core (°C)\n0,20\n5,\"21,5\"\n"
-	_, err := series.ReadCSV[units.Temperature](strings.NewReader(file), "core")
+	_, err := series.ReadColumn[units.Temperature](strings.NewReader(file), "core")
 	var fault series.LineError
 	fmt.Println(errors.As(err, &fault), fault.Line, fault.Column)
 	fmt.Println(errors.Is(err, series.ErrNotANumber))
