@@ -129,7 +129,7 @@ func checkParts(columns []TimeColumn) error {
 		return FormatError{Field: "Time", Wants: "each part of the time once"}
 	case !whole:
 		return FormatError{Field: "Time", Wants: "year, month and day together, and the minute with its hour"}
-	case n[DayCount] == 1 && clocks == 0, n[HalfDay] == 1 && n[Clock] == 0:
+	case n[DayCount] == 1 && clocks == 0, n[HalfDay] == 1 && n[Clock]+n[DateAndClock] == 0:
 		return FormatError{Field: "Time", Wants: "the clock beside the day count, or beside AM or PM"}
 	case n[Hour] == 1 && n[Year]+n[Date] == 0:
 		return FormatError{Field: "Time", Wants: "the date beside the hour"}

@@ -23,6 +23,7 @@ type plan[T Value] struct {
 	remarks    bool // the column after the wanted one holds remarks
 	checked    bool // the first row was looked at for times that are not stated
 	ended      bool
+	anyOf      []int  // for Sniff: a row is a reading that has something in one of these columns
 	before     string // the line before
 	headerLine int
 }

@@ -139,3 +139,13 @@ func (p *plan[T]) withoutUnit(cell string) string {
 	}
 	return cell
 }
+
+// anything tells a row that has something in one of the columns that may be wanted.
+func (p *plan[T]) anything(cells []string) Why {
+	for _, i := range p.anyOf {
+		if i < len(cells) && cells[i] != "" && !saysNone(cells[i]) {
+			return reading
+		}
+	}
+	return Missing
+}

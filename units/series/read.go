@@ -156,6 +156,9 @@ func empty(cells []string) bool {
 // valueOf returns the quanta of the wanted cell, or why it is no reading.
 func (p *plan[T]) valueOf(cells []string) (int64, Why, error) {
 	cell := cells[p.value]
+	if p.anyOf != nil {
+		return 0, p.anything(cells), nil
+	}
 	if cell == "" {
 		return 0, Missing, nil
 	}
