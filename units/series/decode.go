@@ -3,7 +3,6 @@ package series
 import (
 	"bufio"
 	"io"
-	"unicode/utf16"
 	"unicode/utf8"
 )
 
@@ -70,11 +69,14 @@ func (d *decoder) next() (rune, error) {
 		return rune(c), err
 	}
 	high, err := d.unit()
-	if err != nil || !utf16.IsSurrogate(high) {
+	if err != nil || high < 0xd800 || high > 0xdfff {
 		return high, err
 	}
-	low, err := d.unit()
-	return utf16.DecodeRune(high, low), err // half a pair becomes U+FFFD
+	low, err := d.unit() // a character beyond 65,535 is a pair
+	if high > 0xdbff || low < 0xdc00 || low > 0xdfff {
+		return utf8.RuneError, err
+	}
+	return (high-0xd800)<<10 + (low - 0xdc00) + 0x10000, err
 }
 
 // unit reads one unit of UTF-16; half a unit at the end is a fault.

@@ -23,16 +23,16 @@ type scale[T Value] struct {
 
 // newScale reads a unit as a Format states it: "°C", "psi", "0.001 °C" for thousandths, "mH2O".
 func newScale[T Value](stated string) (scale[T], error) {
-	parts, unit := partsOf(stated)
-	per := parts
+	share, unit := partsOf(stated)
+	per := share
 	if known, ok := spelt(kindOf[T](), unit); ok {
 		unit = known
 	}
 	if kindOf[T]() == pressure && unit == waterMetre {
-		if parts != "1" {
+		if share != "1" {
 			return scale[T]{}, wrap(ErrUnit, "expected mH2O without a number before it")
 		}
-		per, parts, unit = metreOfWater, metreOfWater, "kPa"
+		per, share, unit = metreOfWater, metreOfWater, "kPa"
 	}
 	if err := checkUnit[T](unit); err != nil {
 		return scale[T]{}, err
@@ -49,8 +49,8 @@ func newScale[T Value](stated string) (scale[T], error) {
 	a, _ := quantaOf(first)
 	b, _ := quantaOf(second)
 	s.zero, s.above = a-(b-a), kindOf[T]() == temperature
-	s.one = s.whole(parts)
-	if s.one == 0 && parts != "1" {
+	s.one = s.whole(share)
+	if s.one == 0 && share != "1" {
 		return scale[T]{}, wrap(ErrUnit, "a part of a unit is one of 0.1, 0.01 and 0.001")
 	}
 	return s, nil

@@ -65,6 +65,9 @@ func (p *plan[T]) read(file *lines) (Log[T], error) {
 	if len(log.Series.at) == 0 {
 		return Log[T]{}, LineError{Line: file.n, Err: wrap(ErrEmpty, "no row of the file holds one")}
 	}
+	if err := p.timer.zone.finish(); err != nil {
+		return Log[T]{}, LineError{Line: file.n, Err: err}
+	}
 	log.Series.origin = p.origin()
 	return log, nil
 }
@@ -92,7 +95,7 @@ func (p *plan[T]) row(file *lines, text string, last int64) (Row, int64, error) 
 	if p.format.Comment != "" && strings.HasPrefix(text, p.format.Comment) {
 		return none(Remark, text)
 	}
-	if p.format.Repeats == DropRepeats && text == p.before && text != "" {
+	if p.format.Repeats == DropRepeats && text == p.before && text != "" && !p.timer.zone.once { // an hour that is repeated is no repeated row
 		return none(Repeat, text)
 	}
 	cells, err := file.split(text)

@@ -82,6 +82,7 @@ type sniffer struct {
 	sheet *sheet
 	cols  []column
 
+	headings0  int   // headings of the file, spare separators counted
 	candidates []int // columns that may be the wanted one, where it is asked
 }
 

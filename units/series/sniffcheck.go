@@ -79,10 +79,28 @@ func shortName(name string) string {
 // dryRun reads the lines given as the proposal stands, with stand-ins for what is asked: a time that runs backward or repeats, a contradiction, a row
 // that is no row are found now and not after all the questions.
 func dryRun[T Value](s *sniffer) error {
-	if s.asks(AskTime) || s.asks(AskSensor) || s.asks(AskDateOrder) || s.asks(AskMissing) || s.zoneNamed() {
+	if s.asks(AskTime) || s.asks(AskDecimal) || s.asks(AskSensor) || s.asks(AskMissing) || s.zoneNamed() {
 		return nil
 	}
 	f := s.format
+	if s.asks(AskDateOrder) { // refused only where no answer helps
+		var first error
+		for _, order := range []DateOrder{YearFirst, DayFirst, MonthFirst} {
+			f.Order = order
+			err := dryRunAs[T](s, f)
+			if err == nil {
+				return nil
+			}
+			if at, _ := s.moments(order); at != nil && first == nil {
+				first = err
+			}
+		}
+		return first
+	}
+	return dryRunAs[T](s, f)
+}
+
+func dryRunAs[T Value](s *sniffer, f Format) error {
 	f.Encoding = UTF8
 	if f.Repeats == 0 {
 		f.Repeats = RefuseRepeats
@@ -107,7 +125,7 @@ func dryRun[T Value](s *sniffer) error {
 		if err == nil {
 			return nil
 		}
-		if errors.Is(err, ErrRepeated) && f.Repeats == RefuseRepeats && s.stated.Repeats == 0 && s.isRepeat(err) {
+		if errors.Is(err, ErrRepeated) && f.Repeats == RefuseRepeats && s.stated.Repeats == 0 && s.isRepeat(err) && !s.inAutumn(lineOf(err)) {
 			s.ask(AskRepeats, []Choice{{DropRepeats.String(), "read it once"}, {RefuseRepeats.String(), "refuse the file"}},
 				"Line %d is the line before once more. Is it to be read once?", lineOf(err))
 			f.Repeats = DropRepeats
@@ -168,8 +186,8 @@ func (s *sniffer) explain(err error) error {
 			}
 		}
 	}
-	if errors.Is(err, ErrBackward) && s.inAutumn(lineOf(err)) {
-		s.ask(AskZone, nil, "At line %d the clock steps back by an hour or less. In which time zone did it run, by its name in the time zone database?", lineOf(err))
+	if s.inAutumn(lineOf(err)) {
+		s.ask(AskZone, nil, "At line %d the clock stands still or steps back by an hour or less. In which time zone did it run, by its name in the time zone database?", lineOf(err))
 		return nil
 	}
 	return err

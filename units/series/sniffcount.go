@@ -118,7 +118,7 @@ func (s *sniffer) rising(i int) float64 {
 		before = x
 	}
 	if n == 0 {
-		return 0
+		return 1
 	}
 	return float64(up) / float64(n)
 }

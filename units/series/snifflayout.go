@@ -1,6 +1,9 @@
 package series
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // layout finds the separator under which most of the lines are rows of one table, and where the table begins.
 func (s *sniffer) layout() error {
@@ -95,16 +98,10 @@ func (sh *sheet) analyse(start int) {
 
 // columns settles what each column holds by its rows, then which rows are of the table by its columns.
 func (sh *sheet) columns(rows []int, kinds map[int][]class, widths map[int]int) {
-	usual := 0
-	for w, n := range widths {
-		if n > widths[usual] || n == widths[usual] && w > usual {
-			usual = w
-		}
-	}
-	if usual < 2 {
+	if commonest(widths) < 2 {
 		return
 	}
-	sh.kinds = majority(rows, kinds, func(i int) bool { return widths[len(kinds[i])] > 0 })
+	sh.kinds = majority(rows, kinds, 4, func(i int) bool { return widths[len(kinds[i])] > 0 })
 	times, numbers := sh.find(class.isTime), sh.find(class.isNumber)
 	key := times
 	if len(times) == 0 {
@@ -112,10 +109,15 @@ func (sh *sheet) columns(rows []int, kinds map[int][]class, widths map[int]int) 
 			return
 		}
 	}
-	recognised, total := 0, 0
+	sh.rowsOf(rows, kinds, key[0], len(times) > 0)
+}
+
+// rowsOf collects the rows of the table, its width, and how much of it is understood.
+func (sh *sheet) rowsOf(rows []int, kinds map[int][]class, key int, timed bool) {
+	recognised, total, raw := 0, 0, map[int]int{}
 	for _, i := range rows {
 		row := kinds[i]
-		if strings.HasPrefix(sh.rows[i].text, "#") || !sh.isData(row, key[0], len(times) > 0) {
+		if strings.HasPrefix(sh.rows[i].text, "#") || !sh.isData(row, key, timed) {
 			continue
 		}
 		sh.data = append(sh.data, i)
@@ -128,14 +130,16 @@ func (sh *sheet) columns(rows []int, kinds map[int][]class, widths map[int]int) 
 			}
 		}
 		sh.width = max(sh.width, len(row))
+		raw[sh.rows[i].raw]++
 	}
-	if len(sh.data) == 0 {
+	if len(sh.data) == 0 || sh.sep == Blanks && 2*recognised < total { // words between blanks are a sentence
 		return
 	}
+	sh.width = min(sh.width, commonest(raw)) // a row that is longer than most is refused with its line
 	sh.first = sh.data[0]
-	sh.kinds = majority(sh.data, kinds, func(int) bool { return true })
+	sh.kinds = majority(sh.data, kinds, 1, func(int) bool { return true })
 	sh.score = 1 + len(sh.data)*1000*recognised/total
-	if len(times) == 0 {
+	if !timed {
 		sh.score = 1 + sh.score/2 // another separator may show a clock
 	}
 	if sh.sep == Blanks {
@@ -147,6 +151,18 @@ func (sh *sheet) columns(rows []int, kinds map[int][]class, widths map[int]int) 
 	for i := mostRows; i < len(sh.rows)-mostRows; i++ { // the rows between were not looked at
 		sh.data = append(sh.data, i)
 	}
+	slices.Sort(sh.data)
+}
+
+// commonest is the width that most rows have, the greater of two.
+func commonest(widths map[int]int) int {
+	usual := 0
+	for w, n := range widths {
+		if n > widths[usual] || n == widths[usual] && w > usual {
+			usual = w
+		}
+	}
+	return usual
 }
 
 // isData reports a row of the table: a time in its column of times, or, in a table without, a number in its first column of numbers.
@@ -171,8 +187,8 @@ func (sh *sheet) find(is func(class) bool) []int {
 	return found
 }
 
-// majority is what most of the cells of each column hold that hold anything.
-func majority(rows []int, kinds map[int][]class, counts func(int) bool) []class {
+// majority is what most of the cells of each column hold that hold anything. Words count for less while headings and footers may be among them.
+func majority(rows []int, kinds map[int][]class, less int, counts func(int) bool) []class {
 	var all []class
 	for k := 0; k < mostCells; k++ {
 		var n [classNone + 1]int
@@ -186,6 +202,7 @@ func majority(rows []int, kinds map[int][]class, counts func(int) bool) []class 
 		if !seen {
 			break
 		}
+		n[classText] = (n[classText] + less - 1) / less
 		all = append(all, most(n))
 	}
 	return all

@@ -35,6 +35,7 @@ func (s *sniffer) names() {
 	width := sh.width
 	if top < sh.first {
 		width = max(width, len(sh.rows[top].cells))
+		s.headings0 = sh.rows[top].raw
 	}
 	s.format.Cells = width
 	s.cols = make([]column, width)

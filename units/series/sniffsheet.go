@@ -51,7 +51,8 @@ type sheet struct {
 type srow struct {
 	line  int // from 1
 	text  string
-	cells []string
+	cells []string // without the empty ones at the end
+	raw   int      // cells with those
 }
 
 // class is what a cell looks like.
@@ -146,10 +147,11 @@ func newSheet(text []string, sep Separator) *sheet {
 			continue
 		}
 		cells = append([]string(nil), cells...)
+		count := len(cells)
 		for len(cells) > 0 && cells[len(cells)-1] == "" {
 			cells = cells[:len(cells)-1]
 		}
-		sh.rows = append(sh.rows, srow{line: n, text: line, cells: cells})
+		sh.rows = append(sh.rows, srow{line: n, text: line, cells: cells, raw: count})
 	}
 	return sh
 }

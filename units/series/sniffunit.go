@@ -6,21 +6,26 @@ import (
 )
 
 // unitColumn finds a column that repeats the unit in every row, and gives it to the columns without one.
-func (s *sniffer) unitColumn() {
+func (s *sniffer) unitColumn() error {
 	if !s.stated.UnitColumn.isZero() {
-		return
+		return nil
 	}
 	for i, c := range s.cols {
 		name := strings.ToLower(strings.Trim(c.name, " .:"))
 		if len(c.values) == 0 || name != "unit" && name != "units" && name != "scale" && name != "einheit" && name != "uom" {
 			continue
 		}
-		unit, ok := spelt(s.kind, c.values[0])
-		for _, v := range c.values {
-			u, fine := spelt(s.kind, v)
-			ok = ok && fine && u == unit
+		unit := ""
+		for _, v := range c.values { // rows of other quantities have other units, and are those of another sensor
+			u, ok := spelt(s.kind, v)
+			if ok && unit != "" && u != unit {
+				return LineError{Line: s.lineWith(i, v), Column: short(c.name), Text: short(v), Err: wrap(ErrUnit, "the rows before say "+unit)}
+			}
+			if ok {
+				unit = u
+			}
 		}
-		if !ok {
+		if unit == "" {
 			continue
 		}
 		for k := range s.cols {
@@ -29,9 +34,20 @@ func (s *sniffer) unitColumn() {
 			}
 		}
 		s.format.UnitColumn = s.heading(i)
-		s.because("UnitColumn", "column %d %q says %s in every row", i+1, short(c.name), short(c.values[0]))
-		return
+		s.because("UnitColumn", "column %d %q says %s", i+1, short(c.name), unit)
+		return nil
 	}
+	return nil
+}
+
+// lineWith is the first line with a text in a column.
+func (s *sniffer) lineWith(i int, text string) int {
+	for _, r := range s.sheet.data {
+		if cells := s.sheet.rows[r].cells; i < len(cells) && cells[i] == text {
+			return s.sheet.rows[r].line
+		}
+	}
+	return 0
 }
 
 // fromPreamble looks for a line before the table that names a column by the parts of its heading, or the unit of all: "Unit: °C".
@@ -77,7 +93,7 @@ func (s *sniffer) unitOfLine(line string) (kind, string) {
 	found := ""
 	for _, word := range strings.FieldsFunc(line, func(r rune) bool { return strings.ContainsRune(" \t:,;=()[]\"", r) }) {
 		unit, ok := spelt(s.kind, word)
-		if !ok || len(plain(word)) == 1 && !strings.HasSuffix(strings.TrimRight(line, "\" \t\r"), word) {
+		if !ok || word == "of" || len(plain(word)) == 1 && !strings.HasSuffix(strings.TrimRight(line, "\" \t\r"), word) {
 			continue
 		}
 		if found != "" && found != unit {

@@ -11,7 +11,9 @@ import (
 
 // values finds the wanted column and its unit, and what stands there for no reading.
 func (s *sniffer) values(plausible func(float64) bool) error {
-	s.unitColumn()
+	if err := s.unitColumn(); err != nil {
+		return err
+	}
 	s.fromPreamble()
 	if s.stated.Value.isZero() {
 		if err := s.chooseColumn(plausible); err != nil {
@@ -27,12 +29,30 @@ func (s *sniffer) values(plausible func(float64) bool) error {
 	if err := s.unitOf(i, plausible); err != nil {
 		return err
 	}
+	s.grouped(i)
 	return s.noReadings(i)
+}
+
+// grouped asks where every number of the column may be one with a decimal comma or one with grouped thousands: 101,325 of pascals. For
+// temperatures of thousands of degrees nobody need be asked.
+func (s *sniffer) grouped(i int) {
+	if s.stated.Decimal != 0 || s.format.Decimal != DecimalComma {
+		return
+	}
+	for _, v := range s.cols[i].values {
+		whole, after, ok := strings.Cut(strings.TrimLeft(v, "+-"), ",")
+		if !ok || len(after) != 3 || len(whole) > 3 || strings.HasPrefix(whole, "0") || s.kind == temperature && (len(whole) > 1 || whole > "3") {
+			return
+		}
+	}
+	first := s.cols[i].values[0]
+	s.ask(AskDecimal, []Choice{{DecimalComma.String(), strings.Replace(first, ",", ".", 1)}, {DecimalPoint.String(), strings.Replace(first, ",", "", 1) + ", which is refused"}},
+		"Is the comma in %s of column %d a decimal mark?", short(first), i+1)
 }
 
 // statedColumn finds the column that the caller names.
 func (s *sniffer) statedColumn() error {
-	p := plan[units.Mass]{names: s.nameList()}
+	p := plan[units.Mass]{names: s.nameList(), headerLine: s.format.Preamble + 1}
 	i, err := p.find(s.stated.Value)
 	if err != nil {
 		return err
@@ -48,7 +68,7 @@ func (s *sniffer) statedColumn() error {
 func (s *sniffer) chooseColumn(plausible func(float64) bool) error {
 	var stated, named, free []int
 	for i, c := range s.cols {
-		if s.isTime(i) || !s.hasNumbers(i) && !(c.kind == s.kind && c.class <= classEmpty || c.kind == s.kind && c.class == classNone) {
+		if s.isTime(i) || c.class != classNumber && c.kind != s.kind {
 			continue
 		}
 		switch {
@@ -61,9 +81,9 @@ func (s *sniffer) chooseColumn(plausible func(float64) bool) error {
 		}
 	}
 	choice := stated
-	if len(s.sheet.rows[s.sheet.first].cells) > 0 && s.format.Header > 0 { // headings that stop before the columns do
+	if s.format.Header > 0 { // headings that stop before the columns do
 		for _, i := range free {
-			if s.cols[i].name == "" && i > 0 && len(stated) > 0 && i > stated[len(stated)-1] {
+			if i >= s.headings0 && len(stated) > 0 && !s.oneNumber(stated[len(stated)-1], i) {
 				choice = append(choice, i)
 			}
 		}
@@ -106,8 +126,6 @@ func (s *sniffer) isTime(i int) bool {
 	return false
 }
 
-func (s *sniffer) hasNumbers(i int) bool { return s.cols[i].class == classNumber }
-
 // isIndex reports a column that counts the rows, or a mark of the device that is no measurement.
 func (s *sniffer) isIndex(i int) bool {
 	c := s.cols[i]
@@ -119,7 +137,7 @@ func (s *sniffer) isIndex(i int) bool {
 	case "#", "no", "nr", "index", "record", "row", "rn", "id", "sample", "count", "n", "line", "seq", "serial", "serialnumber", "ms", "number":
 		return true
 	}
-	if name == "" || strings.Contains(name, "rowid") || strings.HasPrefix(name, "record") {
+	if name == "" && i == 0 || strings.Contains(name, "rowid") || strings.HasPrefix(name, "record") {
 		steps := 0
 		for k := 1; k < len(c.values); k++ {
 			a, b := whole(c.values[k-1], len(c.values[k-1])), whole(c.values[k], len(c.values[k]))
@@ -130,6 +148,16 @@ func (s *sniffer) isIndex(i int) bool {
 		return len(c.values) > 1 && 2*steps >= len(c.values)-1
 	}
 	return false
+}
+
+// oneNumber reports two columns beside each other that look like one with decimal commas in every row.
+func (s *sniffer) oneNumber(i, next int) bool {
+	for _, r := range s.sheet.data {
+		if cells := s.sheet.rows[r].cells; s.sheet.sep != Commas || next != i+1 || !commaIn(cells, i) {
+			return false
+		}
+	}
+	return true
 }
 
 // saysOther reports a heading of something else that a logger writes without a unit.
@@ -176,62 +204,4 @@ func plausibleFor[T Value]() func(float64) bool {
 		return func(float64) bool { return true }
 	}
 	return func(x float64) bool { return x > -100 && x < 450 }
-}
-
-// noReadings collects what stands in the column for no reading; a word or a number that may be a code is asked.
-func (s *sniffer) noReadings(i int) error {
-	texts, doubtful := map[string]bool{}, map[string]bool{}
-	for _, v := range s.cols[i].values {
-		switch c := classify(v); {
-		case c == classNone || s.impossible(v):
-			texts[v] = true
-		case c == classText && len(v) < longestNumber || s.suspicious(v):
-			doubtful[v] = true
-		}
-	}
-	for _, known := range s.stated.Missing {
-		delete(doubtful, known)
-		delete(texts, known)
-	}
-	for _, v := range sortedNames(texts) {
-		s.format.Missing = append(s.format.Missing[:len(s.format.Missing):len(s.format.Missing)], v)
-		s.because("Missing", "%q stands for no reading", short(v))
-	}
-	if len(doubtful) > 20 {
-		return LineError{Line: s.format.Preamble + 1, Column: short(s.cols[i].name), Err: wrap(ErrNotANumber, "the column holds words")}
-	}
-	for _, v := range sortedNames(doubtful) {
-		s.ask(AskMissing, []Choice{{v, "no reading"}}, "In column %d %q, does %q mean that there is no reading?", i+1, short(s.cols[i].name), short(v))
-	}
-	return nil
-}
-
-func sortedNames(set map[string]bool) []string {
-	var names []string
-	for name := range set {
-		names = append(names, name)
-	}
-	sort.Strings(names)
-	return names
-}
-
-// impossible reports a code below absolute zero, whatever the scale.
-func (s *sniffer) impossible(v string) bool {
-	if s.kind != temperature || classify(v) == classText {
-		return false
-	}
-	switch bare(v) {
-	case "-999", "-999.9", "-999.99", "-9999", "-9999.9", "-6999", "-7999", "-99999", "-32768", "-3276.8", "-300", "-500", "-1000":
-		return true
-	}
-	return false
-}
-
-// suspicious reports a number that programs write for no reading and that might be one.
-func (s *sniffer) suspicious(v string) bool {
-	switch bare(v) {
-	case "-99", "-99.9", "-99.99", "-200", "-242", "-250", "999", "999.9", "999.99", "9999", "9999.9", "65535", "6553.5", "7999", "850":
-		return s.kind == temperature
-	}
-	return false
 }

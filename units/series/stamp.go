@@ -83,11 +83,11 @@ func (s *stamp) readDate(cell string, order DateOrder) (rest string, ok bool) {
 		ok = s.setDate(whole(cell, 4), whole(cell[4:], 2), whole(cell[6:], 2))
 		return cell[8:], ok && s.year >= 1970
 	}
-	var parts [3]int
+	var numbers [3]int
 	var widths [3]int
 	named := -1
 	between := byte(0)
-	for i := range parts {
+	for i := range numbers {
 		if i > 0 {
 			if cell == "" || cell[0] != '-' && cell[0] != '/' && cell[0] != '.' && cell[0] != ' ' || i == 2 && cell[0] != between && named < 0 {
 				return "", false
@@ -100,21 +100,21 @@ func (s *stamp) readDate(cell string, order DateOrder) (rest string, ok bool) {
 			if month == 0 || named >= 0 {
 				return "", false
 			}
-			parts[i], named, n = month, i, size
+			numbers[i], named, n = month, i, size
 			if size < len(cell) && cell[size] == ',' {
 				n++
 			}
 		} else if n > 4 || n == 3 {
 			return "", false
 		} else {
-			parts[i], widths[i] = whole(cell, n), n
+			numbers[i], widths[i] = whole(cell, n), n
 		}
 		cell = cell[n:]
 	}
 	if between == ' ' && named < 0 {
 		return "", false
 	}
-	return cell, s.arrange(parts, widths, named, order)
+	return cell, s.arrange(numbers, widths, named, order)
 }
 
 // arrange finds which part is which.
@@ -148,11 +148,13 @@ func (s *stamp) arrange(p, width [3]int, named int, order DateOrder) bool {
 	return false
 }
 
-// fullYear takes two digits for a year from 1970 to 2069.
+// fullYear takes two digits for a year from 1970 to 2069; another width than two and four is no year.
 func fullYear(y, width int) int {
 	switch {
 	case width == 4:
 		return y
+	case width != 2:
+		return 0
 	case y < 70:
 		return 2000 + y
 	}
@@ -176,7 +178,7 @@ func monthNamed(s string) (month, size int) {
 
 // setDate counts the days since 1970 in the Gregorian calendar.
 func (s *stamp) setDate(y, m, d int) bool {
-	if m < 1 || m > 12 || d < 1 || d > daysIn(y, m) {
+	if y < 1 || m < 1 || m > 12 || d < 1 || d > daysIn(y, m) {
 		return false
 	}
 	s.year, s.shape = y, s.shape|hasDate

@@ -11,6 +11,7 @@ type zone struct {
 	location *time.Location // nil for a clock that runs evenly
 	last     int64          // instant of the row before
 	began    bool
+	wide     bool  // nothing but a later step back tells that it is the first
 	once     bool  // the row before lies in the first passage of a repeated hour, and the clock has not stepped back since
 	from, to int64 // instants between which the offset is known, a day inside its bounds
 	offset   int64 // nanoseconds
@@ -53,18 +54,22 @@ func (z *zone) instant(wall int64) (int64, error) {
 			return 0, wrap(ErrAmbiguous, "the record passes the repeated hour only once, and the zone does not say which time it was")
 		}
 		z.once = false
-	case !z.began:
-		return 0, wrap(ErrAmbiguous, "the record starts in the repeated hour")
-	case early > z.last:
-		if !z.once && early-z.last >= hour {
-			return 0, wrap(ErrAmbiguous, "a gap of an hour or more leads into the repeated hour")
-		}
+	case !z.began || early > z.last:
+		z.wide = z.wide && z.once || !z.began || !z.once && early-z.last >= hour
 		z.once = true
 	default:
 		now, z.once = late, false
 	}
 	z.began, z.last = true, now
 	return now, nil
+}
+
+// finish refuses a record that ends in a repeated hour into which it did not run from the hour before.
+func (z *zone) finish() error {
+	if z.once && z.wide {
+		return wrap(ErrAmbiguous, "the record ends in the repeated hour, and the zone does not say which time it was")
+	}
+	return nil
 }
 
 // candidates are the first and the last instant at which the wall clock says so.
