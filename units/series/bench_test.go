@@ -116,12 +116,12 @@ func BenchmarkNew(b *testing.B) {
 	}
 }
 
-func BenchmarkReadCSV(b *testing.B) {
+func BenchmarkReadColumn(b *testing.B) {
 	file := logFile()
 	b.ReportAllocs()
 	b.SetBytes(int64(len(file)))
 	for i := 0; i < b.N; i++ {
-		if _, err := series.ReadCSV[units.Temperature](strings.NewReader(file), "core"); err != nil {
+		if _, err := series.ReadColumn[units.Temperature](strings.NewReader(file), "core"); err != nil {
 			b.Fatal(err)
 		}
 	}
