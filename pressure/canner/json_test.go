@@ -27,10 +27,10 @@ func ExampleRun() {
 	run := saggingRun()
 	text, _ := json.Marshal(run)
 	var back canner.Run
-	fmt.Println(json.Unmarshal(text, &back), back == run)
+	fmt.Println(json.Unmarshal(text, &back), back.Schedule == run.Schedule, back.Marks == run.Marks)
 	fmt.Println(json.Unmarshal([]byte(`{"maxGap": "5 min"}`), &back))
 	// Output:
-	// <nil> true
+	// <nil> true true
 	// schedule (line 1, column 1): it is required and missing
 }
 
