@@ -113,7 +113,8 @@ func ExampleFormula_Lethality() {
 	f, _ := jar().Factors(lethality.Point{})
 	answer, err := lethality.Formula{Medium: units.Celsius(116), Start: units.Celsius(10), Fh: f.Fh, Jch: f.Jch, ComeUp: 15 * time.Minute}.Lethality(100 * time.Minute)
 	fmt.Printf("g %s, F %.1f min %v\n", units.Text(answer.G, units.FahrenheitDegrees, 1), answer.F.Minutes(), err)
-	// Output: g 5.1 °F, F 3.7 min <nil>
+	// Output:
+	// g 5.1 F°, F 3.7 min <nil>
 }
 
 func ExampleFormula_Process() {
