@@ -42,12 +42,15 @@ func (id ChamberRuleID) MarshalText() ([]byte, error) { return chamberRuleIDs.Ma
 func (id *ChamberRuleID) UnmarshalText(text []byte) error { return chamberRuleIDs.Unmarshal(text, id) }
 
 // ChamberRule is one published figure on the air of the smoker or the time in it. What a rule does not say is not set:
-// AtLeast and AtMost are air temperatures, Within the longest time.
+// AtLeast and AtMost are air temperatures in the source's own
+// scale, Within the longest time.
 type ChamberRule struct {
 	ID              ChamberRuleID
 	AtLeast, AtMost units.Temperature
+	Printed         units.Figure // AtLeast and AtMost as they are printed, in both scales
 	Within          time.Duration
-	Of              string // what it is a rule of
+	OrWithin        time.Duration // the longer time, where the source prints two
+	Of              string        // what it is a rule of
 	Place           string
 	Citation        cite.Citation
 }

@@ -113,22 +113,47 @@ func TestKnownFiguresAreNamed(t *testing.T) {
 	require.Zero(t, a.Findings[0].Known)
 }
 
-// What is the limit itself in whole degrees Fahrenheit is told so: the print has 36 °F beside 2.2 °C.
-func TestWholeDegreesAreNamed(t *testing.T) {
-	for keep, known := range map[float64]bool{36: true, 35.97: false, 37: false} {
-		c := Claim{Smoking: HotSmoked, Keep: units.State(units.Fahrenheit(keep))}
-		a, err := Check(c)
-		require.NoError(t, err)
-		require.Equal(t, "storage", a.Findings[0].What)
-		require.Equal(t, known, strings.Contains(a.Findings[0].Known.Text, "whole degrees, 36 °F"), keep)
-		c.ForJars, c.Loss = true, units.State(20*units.Percent)
-		jars, err := Check(c)
-		require.NoError(t, err)
-		require.Equal(t, a.Findings[0].Known, jars.Findings[0].Known)
+// A printed pair is one figure rounded twice: either reading meets it, and a hair beyond both does not.
+func TestEitherPrintedReadingMeets(t *testing.T) {
+	for stated, meets := range map[units.Temperature]bool{
+		units.Fahrenheit(36): true, units.Celsius(2.2): true, units.Fahrenheit(36.001): false, units.Celsius(2.3): false,
+	} {
+		for _, jars := range []bool{false, true} {
+			c := Claim{
+				Smoking: HotSmoked, Core: units.State(units.Celsius(82.2)), Hold: units.State(30 * time.Minute), Pack: AirPack,
+				Keep: units.State(stated), Days: units.State(1),
+			}
+			if jars {
+				c = Claim{Smoking: HotSmoked, ForJars: true, Loss: units.State(20 * units.Percent), Keep: units.State(stated), Days: units.State(1)}
+			}
+			require.Equal(t, meets, verdictOf(t, c).Passes(), "%v %v", stated, jars)
+		}
 	}
-	a, err := Check(Claim{Smoking: ColdSmoked, Air: units.State(units.Fahrenheit(90))})
+	for stated, meets := range map[units.Temperature]bool{
+		units.Fahrenheit(180): true, units.Celsius(82.2): true, units.Celsius(82.199): false, units.Fahrenheit(179.9): false,
+	} {
+		a, err := Check(Claim{Smoking: HotSmoked, Core: units.State(stated), Hold: units.State(30 * time.Minute)})
+		require.NoError(t, err)
+		require.Equal(t, meets, a.Findings[0].Rule != RuleCore, "%v", stated)
+	}
+	for stated, meets := range map[units.Temperature]bool{units.Fahrenheit(90): true, units.Celsius(32.2): true, units.Celsius(32.3): false} {
+		a, err := Check(Claim{Smoking: ColdSmoked, Air: units.State(stated), Time: units.State(20 * time.Hour)})
+		require.NoError(t, err)
+		require.Equal(t, meets, a.Findings[0].Rule != RuleAir, "%v", stated)
+	}
+}
+
+// A caller's own limit is not met by the second reading of another, and a second reading that is no rounding is refused.
+func TestOwnLimitHasNoOtherReading(t *testing.T) {
+	own := DefaultCoreLimit()
+	own.AtLeast = units.Fahrenheit(185)
+	a, err := CheckAgainst(own, Claim{Smoking: HotSmoked, Core: units.State(units.Celsius(82.2)), Hold: units.State(30 * time.Minute)})
+	require.ErrorIs(t, err, units.ErrRange)
+	require.Zero(t, a)
+	own.Printed = units.Figure{}
+	a, err = CheckAgainst(own, Claim{Smoking: HotSmoked, Core: units.State(units.Celsius(82.2)), Hold: units.State(30 * time.Minute)})
 	require.NoError(t, err)
-	require.Contains(t, a.Findings[0].Known.Text, "whole degrees, 90 °F")
+	require.Equal(t, RuleCore, a.Findings[0].Rule)
 }
 
 // Figures of a recipe that do not fit each other are not told as published.

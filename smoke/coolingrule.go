@@ -22,8 +22,8 @@ const (
 )
 
 var coolingRuleIDs = word.List[CoolingRuleID]{What: "cooling rule", Words: []string{
-	"COOL-2-4", "COOL-FRANCE", "COOL-FOODCODE", "COOL-140-40", "COOL-3-12", "COOL-5-12",
-}}
+	"COOL-2-4", "COOL-FRANCE", "COOL-FOODCODE", "COOL-135-40", "COOL-3-12", "COOL-5-12",
+}, Also: map[string]CoolingRuleID{"cool-140-40": CoolFDA}}
 
 // ParseCoolingRuleID reads a name that String writes, in capitals or not; anything else is a units.UnknownError.
 func ParseCoolingRuleID(s string) (CoolingRuleID, error) { return coolingRuleIDs.Parse(s) }
@@ -40,9 +40,10 @@ func (id *CoolingRuleID) UnmarshalText(text []byte) error { return coolingRuleID
 // CoolingStep is one step of a cooling rule: from below From down to To. From is not set where the clock runs from the end of the
 // heating, taken as the highest reading. Of a step InAll, Within counts from the start of the first step.
 type CoolingStep struct {
-	From, To units.Temperature
-	Within   time.Duration
-	InAll    bool
+	From, To         units.Temperature // in the source's own scale
+	FromAlso, ToAlso units.Temperature // as printed in the other scale, not set where there is none
+	Within           time.Duration
+	InAll            bool
 }
 
 // CoolingRule is one published rule for fish that was smoked or cooked hot. The rules disagree; they are not merged.

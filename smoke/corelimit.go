@@ -19,7 +19,6 @@ const (
 	Hot160WI
 	Hot160WSU
 	Hot160Chub
-	Hot150PNW
 	Hot145MI
 	Hot145ME
 	Hot145GL
@@ -28,7 +27,7 @@ const (
 )
 
 var coreLimitIDs = word.List[CoreLimitID]{What: "core limit", Words: []string{
-	"HOT-180-MSU", "HOT-180-OSU", "HOT-160-PNW", "HOT-160-WI", "HOT-160-WSU", "HOT-160-CHUB", "HOT-150-PNW",
+	"HOT-180-MSU", "HOT-180-OSU", "HOT-160-PNW", "HOT-160-WI", "HOT-160-WSU", "HOT-160-CHUB",
 	"HOT-145-MI", "HOT-145-ME", "HOT-145-GL", "HOT-145-FDA", "HOT-145-STATES",
 }}
 
@@ -46,10 +45,12 @@ func (id *CoreLimitID) UnmarshalText(text []byte) error { return coreLimitIDs.Un
 
 // CoreLimit is one published rule: the coldest core at AtLeast or above for Hold without a break. The figures of
 // different rules are different regimes, not roundings of each other: what is not Home is a commercial process
-// with measured water phase salt and recorded cold storage.
+// with measured water phase salt and recorded cold storage. A record is held to AtLeast, the reading in the source's own
+// scale; a recipe meets either reading that is printed.
 type CoreLimit struct {
 	ID       CoreLimitID
 	AtLeast  units.Temperature
+	Printed  units.Figure // AtLeast as it is printed, in both scales
 	Hold     time.Duration
 	Home     bool
 	Fish     string // what it applies to
@@ -57,8 +58,8 @@ type CoreLimit struct {
 	Citation cite.Citation
 }
 
-// CoreLimits returns the published rules, the strictest first. Where a rule gives Celsius and Fahrenheit, AtLeast is
-// the warmer of the two figures: 62.8 °C for 145 °F, 180 °F for 82.2 °C. The slice is the caller's own.
+// CoreLimits returns the published rules, the strictest first. Where a rule prints Celsius beside Fahrenheit, AtLeast is
+// the figure in its own scale: 145 °F, not 62.8 °C. The slice is the caller's own.
 func CoreLimits() []CoreLimit { return append([]CoreLimit(nil), coreLimits[:]...) }
 
 // DefaultCoreLimit returns the strictest published rule for home smoking, 180 °F (82.2 °C) for 30 min: at home
@@ -92,8 +93,14 @@ func (l CoreLimit) check() error {
 	if err := checkWarmth("core limit", l.AtLeast, coldestLimit, boiling); err != nil {
 		return err
 	}
+	if err := checkPair("core limit", l.AtLeast, l.Printed.LowAlso); err != nil {
+		return err
+	}
 	if l.Hold == 0 {
 		return units.UnsetError{What: "hold"}
 	}
 	return units.CheckDuration("hold", l.Hold, shortestHold, longestHold)
 }
+
+// wanted is the limit as a recipe meets it: as printed, or as the caller's own.
+func (l CoreLimit) wanted() units.Figure { return printedOr(l.Printed, units.AtLeast(l.AtLeast)) }

@@ -42,7 +42,8 @@ func ExampleParseStorageRuleID() {
 func ExampleFindStorageRule() {
 	r, err := smoke.FindStorageRule(smoke.Store38)
 	fmt.Println(r.AtMost, r.Home, err)
-	// Output: 3.3 °C false <nil>
+	// Output:
+	// 38 °F false <nil>
 }
 
 func ExampleChamberRuleID() {

@@ -271,8 +271,8 @@ func ExampleCoolingRules() {
 	// Output:
 	// COOL-2-4 69.8 °F 2h0m0s read
 	// COOL-FRANCE 50.0 °F 2h0m0s read
-	// COOL-FOODCODE 69.8 °F 2h0m0s read
-	// COOL-140-40 69.8 °F 2h0m0s recalled
+	// COOL-FOODCODE 70.0 °F 2h0m0s read
+	// COOL-135-40 70.0 °F 2h0m0s read
 	// COOL-3-12 50.0 °F 3h0m0s recalled
 	// COOL-5-12 50.0 °F 5h0m0s recalled
 }
@@ -323,7 +323,7 @@ func ExampleStorageRules() {
 		}
 	}
 	// Output:
-	// STORE-36 2.2 °C 0 Michigan (1997) read
+	// STORE-36 36 °F 0 Michigan (1997) read
 	// LIFE-10 not set 10 some extension sheets recalled
 	// LIFE-14 not set 14 Michigan (1997) read
 	// LIFE-14-PNW not set 14 Pacific Northwest read
@@ -338,7 +338,7 @@ func ExampleFindStorage() {
 	fmt.Println(s.Days)
 	fmt.Println(s.Cautions[0].Text)
 	// Output:
-	// 2.2 °C 14 days <nil>
+	// 36 °F 14 days <nil>
 	// 0
 	// Freeze smoked fish in a vacuum or sealed pack. No home guidance keeps it in the refrigerator, and the trade needs a variance to pack it so.
 }
@@ -359,7 +359,7 @@ func ExampleChamberRules() {
 		}
 	}
 	// Output:
-	// COLD-90-20 32.2 °C 20h0m0s
+	// COLD-90-20 90 °F 20h0m0s
 	// COLD-50-24 10 °C 24h0m0s
 	// TIME-12 225 °F 12h0m0s
 	// LIGHT-140-160 160 °F 2h0m0s
@@ -388,9 +388,9 @@ func ExampleCheck() {
 	fmt.Println(a.Findings[0].Known.Text)
 	// Output:
 	// not met
-	// - core: 160 °F (71.1 °C) stated, at least 180 °F (82.3 °C) published, short by 20 F° (11.2 C°) (This is a published figure, HOT-160-PNW, but not the one that governs here)
+	// - core: 160 °F (71.1 °C) stated, at least 180 °F (82.2 °C) published, short by 20 F° (11.2 C°) (This is a published figure, HOT-160-PNW, but not the one that governs here)
 	// - hold: 10 min stated, at least 30 min published, short by 20 min
-	// - storage: 36.5 °F (2.5 °C) stated, at most 35.9 °F (2.2 °C) published, too warm by 0.6 F° (0.3 C°)
+	// - storage: 36.5 °F (2.5 °C) stated, at most 36 °F (2.2 °C) published, too warm by 0.5 F° (0.3 C°)
 	// - days: 21 days stated, at most 14 days published, too long by 7
 	// This is a published figure, HOT-160-PNW, but not the one that governs here.
 }

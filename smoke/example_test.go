@@ -86,7 +86,6 @@ func ExampleCoreLimits() {
 	// 160.0 °F 30m0s Pacific Northwest read
 	// 160.0 °F 30m0s Wisconsin read
 	// 160.0 °F 30m0s Washington read
-	// 150.1 °F 30m0s Pacific Northwest recalled
 }
 
 func ExampleDefaultCoreLimit() {
@@ -102,7 +101,7 @@ func ExampleFindCoreLimit() {
 	_, err := smoke.FindCoreLimit(0)
 	fmt.Println(err)
 	// Output:
-	// 62.8 °C false
+	// 145 °F false
 	// core limit is not stated
 }
 

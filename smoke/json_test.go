@@ -146,7 +146,7 @@ func ExampleStorage_MarshalJSON() {
 	text, err := json.Marshal(s)
 	fmt.Println(string(text), err)
 	// Output:
-	// {"pack":"air pack","atMost":"2.2 °C","days":14,"temperature":{"id":"STORE-36","atMost":"2.2 °C","home":true,"fish":"home smoked fish","place":"Michigan (1997)","citation":{"document":"Michigan State University Extension, Preserving Food Safely, data base of numbered items (1997)","source":"MSUEPreservingFoodSafely1997","place":"item 01600579","basis":"read"}},"time":{"id":"LIFE-14","days":14,"home":true,"fish":"home smoked fish","place":"Michigan (1997)","citation":{"document":"Michigan State University Extension, Preserving Food Safely, data base of numbered items (1997)","source":"MSUEPreservingFoodSafely1997","place":"items 01600579 and 01600580","basis":"read"}}} <nil>
+	// {"pack":"air pack","atMost":"36 °F","days":14,"temperature":{"id":"STORE-36","atMost":"36 °F","printed":{"high":"36 °F","highAlso":"2.2 °C"},"home":true,"fish":"home smoked fish","place":"Michigan (1997)","citation":{"document":"Michigan State University Extension, Preserving Food Safely, data base of numbered items (1997)","source":"MSUEPreservingFoodSafely1997","place":"item 01600579","basis":"read"}},"time":{"id":"LIFE-14","days":14,"home":true,"fish":"home smoked fish","place":"Michigan (1997)","citation":{"document":"Michigan State University Extension, Preserving Food Safely, data base of numbered items (1997)","source":"MSUEPreservingFoodSafely1997","place":"items 01600579 and 01600580","basis":"read"}}} <nil>
 }
 
 func ExampleStorage_UnmarshalJSON() {
@@ -180,7 +180,7 @@ func ExamplePasteurisation_MarshalJSON() {
 	text, err := json.Marshal(p)
 	fmt.Println(string(text), err)
 	// Output:
-	// {"equivalent":"10 min","sixLog":"2 min","reference":"70 °C","citation":{"document":"US FDA, Fish and Fishery Products Hazards and Controls Guidance (4th ed., 2011)","source":"FDAHazardsGuide4","place":"Appendix 4, table A-3","basis":"recalled"}} <nil>
+	// {"equivalent":"10 min","sixLog":"2 min","reference":"70 °C","citation":{"document":"US FDA, Fish and Fishery Products Hazards and Controls Guidance (4th ed., March 2020)","source":"FDAHazardsGuide2020","place":"Appendix 4, table A-3, p. 422","basis":"read"}} <nil>
 }
 
 func ExamplePasteurisation_UnmarshalJSON() {

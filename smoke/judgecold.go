@@ -12,13 +12,13 @@ func (c Claim) judgeCold(all []verdict.Finding) []verdict.Finding {
 	switch {
 	case !c.Air.Given:
 		f := missing(RuleAir, "air of the smoker")
-		f.Wanted, f.Citation = units.AtMost(warm.AtMost), warm.Citation
+		f.Wanted, f.Citation = warm.Printed, warm.Citation
 		all = append(all, f)
-	case c.Air.Value.Above(warm.AtMost):
+	case !meets(warm.Printed, c.Air.Value):
 		all = append(all, warm.tooWarm(c.Air.Value))
 	}
 	rule := warm
-	if c.Air.Given && !c.Air.Value.Above(cold.AtMost) {
+	if c.Air.Given && meets(cold.Printed, c.Air.Value) {
 		rule = cold
 	}
 	switch {
@@ -66,34 +66,19 @@ func (c Claim) judgeStorage(all []verdict.Finding, s Storage) []verdict.Finding 
 
 // judgeKeep judges how warm the fish is kept.
 func (c Claim) judgeKeep(all []verdict.Finding, s Storage) []verdict.Finding {
-	if !c.Keep.Value.Above(s.AtMost) {
+	if meets(s.wanted(), c.Keep.Value) {
 		return all
 	}
-	f := told(RuleKeep, "storage", verdict.TooWarm, units.Exactly(c.Keep.Value), units.AtMost(s.AtMost), apart(c.Keep.Value, s.AtMost), s.Temperature.Citation)
-	f.Known = wholeDegrees(c.Keep.Value, s.AtMost, s.Temperature.Citation)
-	return append(all, f)
+	return append(all, told(RuleKeep, "storage", verdict.TooWarm, units.Exactly(c.Keep.Value), s.wanted(), apart(c.Keep.Value, s.AtMost), s.Temperature.Citation))
 }
 
 // notStated is a finding about a storage that the recipe leaves out.
 func (s Storage) notStated() verdict.Finding {
 	f := missing(RuleKeep, "storage")
-	f.Wanted, f.Citation = units.AtMost(s.AtMost), s.Temperature.Citation
+	f.Wanted, f.Citation = s.wanted(), s.Temperature.Citation
 	return f
 }
 
 func tooManyDays(days, most int, wanted units.Figure, from cite.Citation) verdict.Finding {
 	return told(RuleDays, "days", verdict.TooLong, units.Exactly(units.Count(days)).With("days"), wanted, units.AmountOf(units.Count(days-most)), from)
-}
-
-// wholeDegrees says that a stated figure is the limit itself in its print of whole degrees Fahrenheit, when it is: 36 °F is
-// 2.2 °C by the print.
-func wholeDegrees(stated, limit units.Temperature, from cite.Citation) cite.Caution {
-	if same, err := units.TemperatureOf(limit.In(units.FahrenheitScale, 0), units.FahrenheitScale); err != nil || same != stated {
-		return cite.Caution{}
-	}
-	return cite.Caution{
-		ID:       "smoke.known-whole-degrees",
-		Text:     "This is the same rule in whole degrees, " + limit.Text(units.FahrenheitScale, 0) + "; where it is printed in both scales the colder figure counts.",
-		Citation: from,
-	}
 }

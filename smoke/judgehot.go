@@ -10,13 +10,13 @@ import (
 
 // judgeCore judges the core. One that another published rule asks for says so.
 func (c Claim) judgeCore(all []verdict.Finding, limit CoreLimit) []verdict.Finding {
-	wanted := units.AtLeast(limit.AtLeast)
+	wanted := limit.wanted()
 	switch core := c.Core.Value; {
 	case !c.Core.Given:
 		f := missing(RuleCore, "core")
 		f.Wanted, f.Citation = wanted, limit.Citation
 		return append(all, f)
-	case core.Below(limit.AtLeast):
+	case !meets(wanted, core):
 		f := told(RuleCore, "core", verdict.Short, units.Exactly(core), wanted, apart(limit.AtLeast, core), limit.Citation)
 		f.Known = knownCore(core, limit)
 		return append(all, f)
@@ -27,17 +27,10 @@ func (c Claim) judgeCore(all []verdict.Finding, limit CoreLimit) []verdict.Findi
 // knownCore says where a core that is too low is known from.
 func knownCore(core units.Temperature, limit CoreLimit) cite.Caution {
 	for _, other := range coreLimits {
-		if other.AtLeast == core {
+		if core == other.AtLeast || units.AmountOf(core) == other.Printed.LowAlso {
 			return cite.Caution{
 				ID: "smoke.known-core", Text: "This is a published figure, " + other.ID.String() + ", but not the one that governs here.", Citation: other.Citation,
 			}
-		}
-	}
-	if tenth := limit.AtLeast.Text(units.CelsiusScale, 1); core.Text(units.CelsiusScale, 1) == tenth {
-		return cite.Caution{
-			ID:       "smoke.known-core-tenths",
-			Text:     "This is the same rule in tenths of a degree, " + tenth + "; where it is printed in both scales the warmer figure counts.",
-			Citation: limit.Citation,
 		}
 	}
 	return cite.Caution{}
@@ -60,15 +53,16 @@ func (c Claim) judgeHold(all []verdict.Finding, limit CoreLimit) []verdict.Findi
 // states, where that is more. What the recipe says of itself is no published figure.
 func (c Claim) judgeAir(all []verdict.Finding, limit CoreLimit) []verdict.Finding {
 	finish := chamberRules[FinishAir-1]
-	core, from, note := limit.AtLeast, limit.Citation, "for the core"
+	core, wanted, from := limit.AtLeast, limit.wanted().With("for the core"), limit.Citation
+	wanted.LowOpen = true
 	if c.Core.Value.Above(core) {
-		core, from, note = c.Core.Value, cite.Citation{}, "for the core that is stated"
+		core, wanted, from = c.Core.Value, units.MoreThan(c.Core.Value).With("for the core that is stated"), cite.Citation{}
 	}
 	air, stated := c.Air.Value, units.Exactly(c.Air.Value)
 	switch {
 	case !c.Air.Given:
 	case !air.Above(core): // no core comes to the temperature of the air, let alone above it
-		return append(all, told(RuleAir, "air of the smoker", verdict.Short, stated, units.MoreThan(core).With(note), apart(core, air), from))
+		return append(all, told(RuleAir, "air of the smoker", verdict.Short, stated, wanted, apart(core, air), from))
 	case air.Below(finish.AtLeast):
 		f := told(RuleAir, "air of the smoker", verdict.Different, stated, finish.air(), apart(finish.AtLeast, air), finish.Citation)
 		f.Known = finishInOven
@@ -98,7 +92,7 @@ func (c Claim) judgeTime(all []verdict.Finding, limit CoreLimit) []verdict.Findi
 }
 
 // air is the air that the rule asks for.
-func (r ChamberRule) air() units.Figure { return units.Between(r.AtLeast, r.AtMost) }
+func (r ChamberRule) air() units.Figure { return r.Printed }
 
 // tooLong is a finding about a time in the smoker longer than the rule's.
 func (r ChamberRule) tooLong(stated time.Duration) verdict.Finding {
@@ -107,7 +101,5 @@ func (r ChamberRule) tooLong(stated time.Duration) verdict.Finding {
 
 // tooWarm is a finding about air warmer than the rule's.
 func (r ChamberRule) tooWarm(stated units.Temperature) verdict.Finding {
-	f := told(RuleAir, "air of the smoker", verdict.TooWarm, units.Exactly(stated), units.AtMost(r.AtMost), apart(stated, r.AtMost), r.Citation)
-	f.Known = wholeDegrees(stated, r.AtMost, r.Citation)
-	return f
+	return told(RuleAir, "air of the smoker", verdict.TooWarm, units.Exactly(stated), r.Printed, apart(stated, r.AtMost), r.Citation)
 }

@@ -35,7 +35,7 @@ const (
 
 // Pasteurise returns how long at 70 °C the records of the core come to, for the probe where that is least: the integral of 10^((T - 70 °C)/7.5 K)
 // over straight lines, exact on them and rounded down to the millisecond. The records must be as for AuditHold: otherwise a ProbeError. A straight line across a
-// gap is believed. Source: FDA Hazards guide, Appendix 4, table A-3, from memory; 70 °C for 2 min was read in New Zealand MPI 2016/05.
+// gap is believed. Source: FDA Hazards guide, Appendix 4, table A-3, p. 422; 70 °C for 2 min also in New Zealand MPI 2016/05.
 func Pasteurise(cores ...series.Series[units.Temperature]) (Pasteurisation, error) {
 	if err := (Record{Cores: cores}).checkCores(); err != nil {
 		return Pasteurisation{}, err
@@ -72,7 +72,7 @@ func meanRate(a, b float64) float64 {
 	return rate(a) * math.Expm1(x) / x
 }
 
-var listeriaCitation = cite.Citation{Source: cite.FDAHazardsGuide4, Where: "Appendix 4, table A-3", Basis: cite.Recalled}
+var listeriaCitation = readIn(cite.FDAHazardsGuide2020, "Appendix 4, table A-3, p. 422")
 
 func listeriaCautions() []cite.Caution {
 	return []cite.Caution{
@@ -87,6 +87,6 @@ func listeriaCautions() []cite.Caution {
 			Text:     "It says nothing of spores: Clostridium botulinum survives all of these temperatures in dry smoke.",
 			Citation: cite.Citation{Source: cite.Lindstrom2003, Where: "abstract", Basis: cite.Read},
 		},
-		{ID: "smoke.listeria-moist", Text: "The published table holds for moist heat in the food and was not seen in print.", Citation: listeriaCitation},
+		{ID: "smoke.listeria-moist", Text: "The published table holds for moist heat in the food.", Citation: listeriaCitation},
 	}
 }

@@ -53,7 +53,7 @@ func TestPasteuriseAddsUp(t *testing.T) {
 		require.LessOrEqual(t, p.Equivalent, c.want, "never rounded up")
 		require.InDelta(t, float64(c.want), float64(p.Equivalent), float64(2*time.Millisecond))
 		require.Equal(t, 2*time.Minute, p.SixLog)
-		require.Equal(t, cite.Recalled, p.Citation.Basis)
+		require.Equal(t, cite.Read, p.Citation.Basis)
 	}
 }
 

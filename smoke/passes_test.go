@@ -9,7 +9,7 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Whatever a recipe states: if it passes, it is hot smoke to 180 °F for 30 min, kept below 36 °F in an air pack for at most 14 days or frozen
+// Whatever a recipe states: if it passes, it is hot smoke to 180 °F for 30 min, kept at 36 °F or below in an air pack for at most 14 days or frozen
 // (Michigan 1997, items 01600579 and 01600580), in air hotter than its core.
 func TestNothingBelowThePrintPasses(t *testing.T) {
 	passed := 0
@@ -31,7 +31,7 @@ func TestNothingBelowThePrintPasses(t *testing.T) {
 									}
 									passed++
 									hot := method == HotSmoked && core >= 180 && hold >= 30 && air > core && length >= hold && length <= 12*60
-									kept := keep <= 0 || keep < 36 && (pack == AirPack && days <= 14 || pack == LowOxygenPack && days == 0)
+									kept := keep <= 0 || keep <= 36 && (pack == AirPack && days <= 14 || pack == LowOxygenPack && days == 0)
 									require.True(t, hot && kept, "%v %v %v %v %v %v %v %v", core, air, hold, length, keep, days, pack, method)
 								}
 							}

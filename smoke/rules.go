@@ -42,3 +42,33 @@ func checkWarmth(what string, got, low, high units.Temperature) error {
 
 // inBoth prints a temperature in both scales.
 func inBoth(t units.Temperature) string { return units.AmountOf(t).Text(units.Both, units.Nearest) }
+
+// printedOr is a figure as it is printed in both scales, or the plain one where that is another: a caller's own rule.
+func printedOr(printed, plain units.Figure) units.Figure {
+	if printed.Low == plain.Low && printed.High == plain.High {
+		return printed
+	}
+	return plain
+}
+
+// meets reports whether a stated temperature meets a printed figure: by its own scale, or as the very reading that is printed
+// beside it. What lies between two readings of one figure, such as 179.99 °F of 180 °F (82.2 °C), is neither.
+func meets(f units.Figure, stated units.Temperature) bool {
+	v := units.AmountOf(stated)
+	return units.Figure{Low: f.Low, High: f.High}.Admits(v) || v.IsStated() && (v == f.LowAlso || v == f.HighAlso)
+}
+
+// roundedApart is how far two readings of one printed figure may be apart.
+const roundedApart = units.Kelvins / 2
+
+// checkPair refuses a second reading that is no rounding of the first.
+func checkPair(what string, figure units.Temperature, also units.Amount) error {
+	if other, ok := units.As[units.Temperature](also); ok {
+		return checkWarmth(what+" in its other scale", other, figure.Add(-roundedApart), figure.Add(roundedApart))
+	}
+	return nil
+}
+
+// inF and inC are printed temperatures.
+func inF(degrees float64) units.Temperature { return units.Fahrenheit(degrees) }
+func inC(degrees float64) units.Temperature { return units.Celsius(degrees) }

@@ -22,9 +22,9 @@ func keyed(c cite.Citation) [3]string {
 	return [3]string{c.Source.Key(), c.Where, c.Basis.String()}
 }
 
-// figure is a temperature printed in Fahrenheit, Celsius or both: the two of a row are one, rounded, and take picks from them. Nothing printed is
-// the unset Temperature.
-func figure(t *testing.T, r printed.Row, name string, warmer bool) units.Temperature {
+// figure is a temperature printed in Fahrenheit, Celsius or both: own is the one in the source's own scale, Fahrenheit
+// unless the row says otherwise, other the one beside it. The two of a row are one, rounded.
+func figure(t *testing.T, r printed.Row, name string) (own, other units.Temperature) {
 	t.Helper()
 	var c, f units.Temperature
 	var err error
@@ -35,17 +35,24 @@ func figure(t *testing.T, r printed.Row, name string, warmer bool) units.Tempera
 		f, err = units.TemperatureOf(r.Decimal(name+"_f"), units.FahrenheitScale)
 		require.NoError(t, err)
 	}
+	if !f.IsSet() {
+		return c, f
+	}
+	if c.IsSet() {
+		printed.Within(t, r, name+"_c", f.In(units.CelsiusScale, 6))
+	}
+	return f, c
+}
+
+// upTo is an upper limit as printed.
+func upTo(own, other units.Temperature) units.Figure {
 	switch {
-	case !f.IsSet():
-		return c
-	case !c.IsSet():
-		return f
+	case !own.IsSet():
+		return units.Figure{}
+	case !other.IsSet():
+		return units.AtMost(own)
 	}
-	printed.Within(t, r, name+"_c", f.In(units.CelsiusScale, 6))
-	if c.Above(f) == warmer {
-		return c
-	}
-	return f
+	return units.AtMost(own).Also(units.AtMost(other))
 }
 
 func within(r printed.Row) time.Duration {
@@ -64,7 +71,12 @@ func TestCoolingRulesAreThePrintedOnes(t *testing.T) {
 	for _, r := range printed.Table(t, "smoke/cooling-rules.csv") {
 		rule := inPrint[r.Text("id")]
 		rule.Citation = citationOf(r)
-		rule.Steps[r.Int("step")-1] = CoolingStep{figure(t, r, "from", true), figure(t, r, "to", false), within(r), r.Text("counts_from") == "all"}
+		from, fromAlso := figure(t, r, "from")
+		to, toAlso := figure(t, r, "to")
+		if r.Text("own") == "C" && fromAlso.IsSet() {
+			from, fromAlso, to, toAlso = fromAlso, from, toAlso, to
+		}
+		rule.Steps[r.Int("step")-1] = CoolingStep{from, to, fromAlso, toAlso, within(r), r.Text("counts_from") == "all"}
 		inPrint[r.Text("id")] = rule
 	}
 	for _, rule := range CoolingRules() {
@@ -83,13 +95,15 @@ func TestStorageRulesAreThePrintedOnes(t *testing.T) {
 	type row struct {
 		Pack     Pack
 		AtMost   units.Temperature
+		Printed  units.Figure
 		Days     int
 		Home     bool
 		Citation [3]string
 	}
 	inPrint, inCode := map[string]row{}, map[string]row{}
 	for _, r := range printed.Table(t, "smoke/storage-rules.csv") {
-		rule := row{AtMost: figure(t, r, "at_most", false), Home: r.Text("home") == "yes", Citation: citationOf(r)}
+		own, other := figure(t, r, "at_most")
+		rule := row{AtMost: own, Printed: upTo(own, other), Home: r.Text("home") == "yes", Citation: citationOf(r)}
 		if r.Has("pack") {
 			pack, err := ParsePack(r.Text("pack"))
 			require.NoError(t, err)
@@ -106,7 +120,7 @@ func TestStorageRulesAreThePrintedOnes(t *testing.T) {
 		require.NotEmpty(t, rule.Fish)
 		require.NotEmpty(t, rule.Place)
 		require.True(t, rule.AtMost.IsSet() || rule.Days > 0, rule.ID)
-		inCode[rule.ID.String()] = row{rule.Pack, rule.AtMost, rule.Days, rule.Home, keyed(rule.Citation)}
+		inCode[rule.ID.String()] = row{rule.Pack, rule.AtMost, rule.Printed, rule.Days, rule.Home, keyed(rule.Citation)}
 		if i > 0 {
 			colder := all[i-1]
 			require.True(t, !rule.AtMost.IsSet() || !rule.AtMost.Below(colder.AtMost), "coldest first: %s", rule.ID)
@@ -120,13 +134,24 @@ func TestStorageRulesAreThePrintedOnes(t *testing.T) {
 
 func TestChamberRulesAreThePrintedOnes(t *testing.T) {
 	type row struct {
-		AtLeast, AtMost units.Temperature
-		Within          time.Duration
-		Citation        [3]string
+		AtLeast, AtMost  units.Temperature
+		Printed          units.Figure
+		Within, OrWithin time.Duration
+		Citation         [3]string
 	}
 	inPrint, inCode := map[string]row{}, map[string]row{}
 	for _, r := range printed.Table(t, "smoke/chamber-rules.csv") {
-		inPrint[r.Text("id")] = row{figure(t, r, "at_least", true), figure(t, r, "at_most", false), within(r), citationOf(r)}
+		low, _ := figure(t, r, "at_least")
+		high, other := figure(t, r, "at_most")
+		asPrinted := upTo(high, other)
+		if low.IsSet() {
+			asPrinted = units.Between(low, high)
+		}
+		var orWithin time.Duration
+		if r.Has("or_within_h") {
+			orWithin = time.Duration(r.Int("or_within_h")) * time.Hour
+		}
+		inPrint[r.Text("id")] = row{low, high, asPrinted, within(r), orWithin, citationOf(r)}
 	}
 	for _, rule := range ChamberRules() {
 		require.NoError(t, rule.Citation.Check(), rule.ID)
@@ -135,7 +160,7 @@ func TestChamberRulesAreThePrintedOnes(t *testing.T) {
 		found, err := FindChamberRule(rule.ID)
 		require.NoError(t, err)
 		require.Equal(t, rule, found)
-		inCode[rule.ID.String()] = row{rule.AtLeast, rule.AtMost, rule.Within, keyed(rule.Citation)}
+		inCode[rule.ID.String()] = row{rule.AtLeast, rule.AtMost, rule.Printed, rule.Within, rule.OrWithin, keyed(rule.Citation)}
 	}
 	require.Empty(t, cmp.Diff(inPrint, inCode))
 	ChamberRules()[0].ID = 0

@@ -93,8 +93,8 @@ func (s Stage) check() error {
 	return checkWarmth("air of the stage", s.Air, units.Celsius(-5), hottestMedium)
 }
 
-// coldStorage is 38 °F in its colder print: air above it never brings a core there.
-var coldStorage = units.Celsius(3.3)
+// coldStorage is what four states ask of smoked fish: air above it never brings a core there.
+var coldStorage = units.Fahrenheit(38)
 
 // wet is how long the surface is wet in the stage.
 func (s Stage) wet() time.Duration {

@@ -50,6 +50,11 @@ func FindStorage(pack Pack) (Storage, error) {
 	return s, nil
 }
 
+// wanted is the temperature as a recipe meets it: as printed, in both scales.
+func (s Storage) wanted() units.Figure {
+	return printedOr(s.Temperature.Printed, units.AtMost(s.AtMost))
+}
+
 var (
 	vacuumVariance = cite.Caution{
 		ID: "smoke.vacuum-freeze", Deciding: true,

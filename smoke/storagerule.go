@@ -41,12 +41,13 @@ func (id StorageRuleID) MarshalText() ([]byte, error) { return storageRuleIDs.Ma
 func (id *StorageRuleID) UnmarshalText(text []byte) error { return storageRuleIDs.Unmarshal(text, id) }
 
 // StorageRule is one published limit on how cold smoked fish is kept, or how long, or both. Pack is not stated where a
-// rule names none. AtMost is not set and Days zero where the rule does not say. Home tells home guidance from what
-// licensed processors go by.
+// rule names none. AtMost, in the source's own scale, is not set and Days zero where the rule does not say. Home tells home
+// guidance from what licensed processors go by.
 type StorageRule struct {
 	ID       StorageRuleID
 	Pack     Pack
 	AtMost   units.Temperature
+	Printed  units.Figure // AtMost as it is printed, in both scales
 	Days     int
 	Home     bool
 	Fish     string

@@ -18,25 +18,20 @@ var coreLimits = [...]CoreLimit{
 	rule(711, 160, Hot160WI, "hot-smoked fish", "Wisconsin", cite.WisconsinSeaGrantSmoking, "core temperature", cite.Read).home(),
 	rule(711, 160, Hot160WSU, "hot-smoked fish", "Washington", cite.WSUSmokingCuring, "core temperature", cite.Read).home(),
 	rule(711, 160, Hot160Chub, "smoked chub with nitrite", "US", cite.CFR21Part172Sec177, "(c)", cite.Recalled),
-	// Doubtful: both printings at hand have 160 °F.
-	rule(656, 150, Hot150PNW, "hot-smoked fish", "Pacific Northwest", cite.PNW238LaterRevision, "", cite.Recalled).home(),
 	rule(628, 145, Hot145MI, "hot-smoked fish", "Michigan", cite.MichiganRegulation569, "R 285.569.7(1)", cite.Read),
 	rule(628, 145, Hot145ME, "hot-smoked fish", "Maine", cite.MaineRules01001Ch359, "s. 2(C)(1)-(2)", cite.Read),
 	rule(628, 145, Hot145GL, "smoked lake whitefish, lake trout, lake herring", "Great Lakes model plan", cite.GreatLakesHACCP2000, "core temperature", cite.Read),
-	rule(628, 145, Hot145FDA, "hot-smoked fish", "US FDA", cite.FDAHazardsGuide4, "ch. 13, hot smoking control strategy", cite.Recalled),
-	rule(628, 145, Hot145States, "hot-smoked fish", "New York, Wisconsin, Alaska; AFDO model code", cite.AFDOModelCode1991, "also state smoked-fish rules", cite.Recalled),
+	rule(628, 145, Hot145FDA, "hot-smoked fish", "US FDA", cite.FDAHazardsGuide2020, "ch. 13, control strategy 1C, p. 265", cite.Read),
+	rule(628, 145, Hot145States, "hot-smoked fish", "New York, Wisconsin, Alaska; AFDO model code", cite.AFDOModelCode1991, "as paraphrased by a reader who cites the sections", cite.Quoted),
 }
 
-// rule takes the warmer of the two printed figures.
+// rule has the figure in Fahrenheit, the scale of all these sources, and beside it the one in Celsius.
 func rule(tenthsC, f int, id CoreLimitID, fish, place string, source cite.Source, where string, basis cite.Basis) CoreLimit {
-	l := CoreLimit{
-		ID: id, AtLeast: units.Celsius(float64(tenthsC) / 10), Hold: 30 * time.Minute, Fish: fish, Place: place,
-		Citation: cite.Citation{Source: source, Where: where, Basis: basis},
+	core := inF(float64(f))
+	return CoreLimit{
+		ID: id, AtLeast: core, Printed: units.AtLeast(core).Also(units.AtLeast(inC(float64(tenthsC) / 10))), Hold: 30 * time.Minute,
+		Fish: fish, Place: place, Citation: cite.Citation{Source: source, Where: where, Basis: basis},
 	}
-	if warmer := units.Fahrenheit(float64(f)); warmer.Above(l.AtLeast) {
-		l.AtLeast = warmer
-	}
-	return l
 }
 
 func (l CoreLimit) home() CoreLimit {

@@ -77,7 +77,7 @@ func TestEveryWord(t *testing.T) {
 	require.Equal(t, []string{"not stated", "one face", "two faces"}, every[Faces](t, "faces(3)"))
 	require.Equal(t, []string{"not stated", "hot-smoked", "cold-smoked"}, every[Smoking](t, "smoking(3)"))
 	require.Equal(t, []string{"not stated", "begin", "baste", "end"}, every[Event](t, "event(4)"))
-	require.Len(t, every[CoreLimitID](t, "core limit(13)"), len(coreLimits)+1)
+	require.Len(t, every[CoreLimitID](t, "core limit(12)"), len(coreLimits)+1)
 	require.Len(t, every[CoolingRuleID](t, "cooling rule(7)"), len(coolingRules)+1)
 	require.Len(t, every[StorageRuleID](t, "storage rule(12)"), len(storageRules)+1)
 	require.Len(t, every[ChamberRuleID](t, "chamber rule(11)"), len(chamberRules)+1)
