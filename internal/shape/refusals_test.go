@@ -18,6 +18,11 @@ func yieldUses(body, want string) refusal {
 		"// F is F.\nfunc F(i int, found map[string]int) []int {\n"+body+"\n}\n", want)
 }
 
+// saved is a result as it is saved.
+func saved(text, want string) refusal {
+	return refusal{map[string]string{"testdata/golden/x.json": text}, want}
+}
+
 func importing(path, target, want string) refusal {
 	pkg := strings.Split(path, "/")
 	return refusal{map[string]string{path: "package " + pkg[len(pkg)-2] + "\n\nimport \"" + target + "\"\n"}, want}
@@ -166,6 +171,11 @@ func refusals() map[string]refusal {
 		"cautions: small letter": yieldCode("var c = cite.Caution{ID: \"yield.a\", Text: \"weigh it.\"}", "a caution is no sentence"),
 		"cautions: no stop":      yieldCode("var c = cite.Caution{ID: \"yield.a\", Text: \"Weigh \" + \"it\"}", "a caution is no sentence"),
 		"cautions: names Go":     yieldCode("// WeighIt weighs.\nfunc WeighIt() {}\n\nvar c = cite.Caution{ID: \"yield.a\", Text: \"Weigh it by WeighIt.\"}", "a caution names WeighIt"),
+		"golden: empty object":   saved(`{"held":{}}`, ".held is {}"),
+		"golden: bare number":    saved(`{"findings":[{"verdict":2}]}`, ".findings[0].verdict is a bare number"),
+		"golden: nanoseconds":    saved(`{"held":"6000000000000ns"}`, ".held is 6000000000000ns"),
+		"golden: null":           saved(`{"findings":null}`, ".findings is null"),
+		"golden: no JSON":        saved(`{"findings":`, "testdata/golden/x.json: unexpected EOF"),
 		"docs: no doc.go":        {map[string]string{"yield/doc.go": ""}, "yield: has no doc.go with a package comment"},
 		"docs: empty doc.go":     {map[string]string{"yield/doc.go": "package yield\n"}, "yield: has no doc.go with a package comment"},
 		"docs: a second comment": {map[string]string{"yield/more.go": "// Package yield again.\npackage yield\n"}, "the package comment stands in doc.go alone"},

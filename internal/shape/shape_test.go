@@ -25,6 +25,7 @@ var rules = map[string]rule{
 	"language": languageRule,
 	"enums":    enumRule,
 	"cautions": cautionRule,
+	"golden":   goldenRule,
 	"examples": exampleRule,
 }
 
