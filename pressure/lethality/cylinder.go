@@ -120,14 +120,14 @@ func (c Cylinder) Factors(at Point) (Factors, error) {
 // decay is λ of a mode, in 1/s.
 func (s solid) decay(zr, zz float64) float64 {
 	a, b := zr/s.radius, zz/s.half
-	return s.alpha * (float64(a*a) + float64(b*b))
+	return float64(s.alpha * (float64(a*a) + float64(b*b)))
 }
 
 func (s solid) radial(zr float64) float64 {
-	return InfiniteCylinder.coefficient(zr) * InfiniteCylinder.profile(zr, s.r)
+	return float64(InfiniteCylinder.coefficient(zr) * InfiniteCylinder.profile(zr, s.r))
 }
 
-func (s solid) axial(zz float64) float64 { return Slab.coefficient(zz) * Slab.profile(zz, s.z) }
+func (s solid) axial(zz float64) float64 { return float64(Slab.coefficient(zz) * Slab.profile(zz, s.z)) }
 
 // lag is how far, in seconds, the place runs behind a medium that has risen steadily for ever: the solution of α∇²u = −1. The axial
 // solution, less a series of modified Bessel functions that meets the condition on the side; with a held surface at the

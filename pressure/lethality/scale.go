@@ -18,7 +18,7 @@ func (r Reference) scale() scale {
 	return scale{quanta(r.Temperature), math.Ln10 / float64(r.Z)}
 }
 
-func (s scale) exponent(q int64) float64 { return float64(q-s.ref) * s.perQuantum }
+func (s scale) exponent(q int64) float64 { return float64(float64(q-s.ref) * s.perQuantum) }
 
 func (s scale) rate(q int64) float64 { return portable.Exp(s.exponent(q)) }
 
