@@ -23,7 +23,8 @@ type results struct {
 	named map[string]bool
 }
 
-// add writes down what a function made of its arguments. An error is a result like any other, but only as such: its text is not arithmetic.
+// add writes down what a function made of its arguments. An error is a result like any other, but only as such: its
+// text is not arithmetic.
 func (r *results) add(function string, err error, values []any, args ...any) {
 	r.t.Helper()
 	r.named[function] = true
@@ -46,7 +47,8 @@ func (r *results) add(function string, err error, values []any, args ...any) {
 // one is the list of a single result.
 func one(value any) []any { return []any{value} }
 
-// full is a value with all its digits, unexported parts included; of a long list the ends and a hash, and no texts of people.
+// full is a value with all its digits, unexported parts included; of a long list the ends and a hash, and no texts of
+// people.
 func full(value any) string {
 	if text, ok := value.(string); ok {
 		return text
