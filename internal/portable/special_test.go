@@ -28,7 +28,8 @@ var pairs = map[string][2]func(float64) float64{
 	"Erfc":  {Erfc, math.Erfc},
 }
 
-// requireAlike: the same kind of value with the same sign, and a number within a few last places of package math, which is no better itself.
+// requireAlike: the same kind of value with the same sign, and a number within a few last places of package math,
+// which is no better itself.
 func requireAlike(t *testing.T, want, got, slack float64, what string, args ...float64) {
 	t.Helper()
 	switch {
