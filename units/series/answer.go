@@ -45,7 +45,11 @@ func (p Proposal) Answer(stated Format, ask Ask, answer string) (Format, error) 
 	case AskZone:
 		stated.Zone = answer
 	case AskMissing:
-		stated.Missing = append(stated.Missing[:len(stated.Missing):len(stated.Missing)], answer)
+		if number := strings.TrimPrefix(answer, keep); number != answer {
+			stated.Kept = append(stated.Kept[:len(stated.Kept):len(stated.Kept)], number)
+		} else {
+			stated.Missing = append(stated.Missing[:len(stated.Missing):len(stated.Missing)], answer)
+		}
 	case AskDecimal:
 		stated.Decimal, err = ParseDecimal(answer)
 	}

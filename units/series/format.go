@@ -37,8 +37,7 @@ type Filter struct {
 }
 
 // Format is how a file is to be read: plain data, as text or JSON too. Separator, Decimal, Time, Value and Unit must be stated; the
-// rest says what the file has beyond them. Where Sniff leaves a question open, the field that it asks for is not set, and ReadCSV
-// refuses the Format.
+// rest says what the file has beyond them. Where Sniff leaves a question open, Open holds it, and ReadCSV refuses the Format.
 type Format struct {
 	Encoding  Encoding
 	Separator Separator
@@ -59,11 +58,17 @@ type Format struct {
 	UnitInCells bool     // the unit stands after each number
 	Only        Filter   // not set for all rows
 	Missing     []string // what stands for no reading beside the empty cell: texts in any case, or numbers such as -9999
+	Kept        []string // numbers that look like codes for no reading and are readings, for Sniff not to ask again
 	Repeats     Repeats
+
+	Open []Ask // what Sniff asked and nobody answered: the reader takes only a Format without
 }
 
 // Check returns a FormatError for the first field that is not stated, or whose value cannot be; nil when the reader takes the Format.
 func (f Format) Check() error {
+	if len(f.Open) > 0 {
+		return FormatError{Field: "Open", Wants: "an answer to the question of the " + f.Open[0].String()}
+	}
 	for _, c := range []struct {
 		ok           bool
 		field, wants string

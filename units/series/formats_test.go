@@ -95,6 +95,7 @@ func interview[T series.Value](t *testing.T, text []byte, stated series.Format, 
 		}
 		require.True(t, found, "%v is not among %v", ask, p.Questions)
 		if answer == "" && ask == series.AskMissing { // asked in vain: the cell is no reading and no number
+			p.Format.Open = nil
 			_, err := series.ReadCSV[T](bytes.NewReader(text), p.Format, nil)
 			return series.Format{}, err
 		}

@@ -7,21 +7,27 @@ import (
 
 // remark reports a line that is no row of the table: nothing like a time in its time column and no number in the wanted one.
 func (p *plan[T]) remark(cells []string) bool {
-	at := func(i int) string {
-		if i < len(cells) {
-			return cells[i]
-		}
-		return ""
-	}
 	if len(cells) == 1 && p.need > 0 && p.format.Separator != Blanks {
 		return leadingDigits(cells[0]) == 0
 	}
-	for _, c := range p.timer.columns {
-		if strings.ContainsAny(at(c.index), "0123456789") {
+	for i := range p.timer.columns {
+		if hasDigit(cells, p.timer.columns[i].index) {
 			return false
 		}
 	}
-	return !strings.ContainsAny(at(p.value), "0123456789")
+	return !hasDigit(cells, p.value)
+}
+
+func hasDigit(cells []string, i int) bool {
+	if i >= len(cells) {
+		return false
+	}
+	for k := 0; k < len(cells[i]); k++ {
+		if c := cells[i][k]; c >= '0' && c <= '9' {
+			return true
+		}
+	}
+	return false
 }
 
 // whole holds a row to the width of the table. Spare cells at the end must be empty. Cells at the end may be left out, but not the wanted
@@ -30,14 +36,12 @@ func (p *plan[T]) whole(file *lines, cells []string, text string) ([]string, err
 	if p.width == 0 {
 		p.width = max(len(cells), p.need+1)
 	}
-	hint := fmt.Sprintf("%d where the table has %d", len(cells), p.width)
-	if len(cells) > p.width && !empty(cells[p.width:]) {
-		if p.format.Separator == Commas {
+	tooLong := len(cells) > p.width && !empty(cells[p.width:])
+	if tooLong || len(cells) < p.width && (len(cells) < p.need+2 || p.format.Separator == Blanks) {
+		hint := fmt.Sprintf("%d where the table has %d", len(cells), p.width)
+		if tooLong && p.format.Separator == Commas {
 			hint += "; a decimal mark is a point, not a comma"
 		}
-		return nil, LineError{Line: file.n, Text: short(text), Err: wrap(ErrRagged, hint)}
-	}
-	if len(cells) < p.width && (len(cells) < p.need+2 || p.format.Separator == Blanks) {
 		return nil, LineError{Line: file.n, Text: short(text), Err: wrap(ErrRagged, hint)}
 	}
 	for len(cells) <= p.need {

@@ -63,7 +63,7 @@ func (p *plan[T]) read(file *lines) (Log[T], error) {
 		}
 	}
 	if len(log.Series.at) == 0 {
-		return Log[T]{}, LineError{Line: file.n, Err: wrap(ErrEmpty, "no row of the file holds one")}
+		return Log[T]{}, LineError{Line: max(file.n, 1), Err: wrap(ErrEmpty, "no row of the file holds one")}
 	}
 	if err := p.timer.zone.finish(); err != nil {
 		return Log[T]{}, LineError{Line: file.n, Err: err}
@@ -82,31 +82,28 @@ const (
 // row reads one line: a reading with its quanta, or why it is none.
 func (p *plan[T]) row(file *lines, text string, last int64) (Row, int64, error) {
 	line := file.n
-	none := func(why Why, text string) (Row, int64, error) {
-		return Row{Line: line, Why: why, Text: strings.Clone(short(text))}, 0, nil
-	}
 	if p.ended || p.format.End != "" && strings.HasPrefix(text, p.format.End) {
 		p.ended = true
 		if strings.TrimSpace(text) == "" {
-			return none(blank, "")
+			return Row{Why: blank}, 0, nil
 		}
-		return none(Remark, text)
+		return none(line, Remark, text), 0, nil
 	}
 	if p.format.Comment != "" && strings.HasPrefix(text, p.format.Comment) {
-		return none(Remark, text)
+		return none(line, Remark, text), 0, nil
 	}
 	if p.format.Repeats == DropRepeats && text == p.before && text != "" && !p.timer.zone.once { // an hour that is repeated is no repeated row
-		return none(Repeat, text)
+		return none(line, Repeat, text), 0, nil
 	}
 	cells, err := file.split(text)
 	if err != nil {
 		return Row{}, 0, err
 	}
 	if empty(cells) {
-		return none(blank, "")
+		return Row{Why: blank}, 0, nil
 	}
 	if p.remark(cells) {
-		return none(Remark, text)
+		return none(line, Remark, text), 0, nil
 	}
 	if cells, err = p.whole(file, cells, text); err != nil {
 		return Row{}, 0, err
@@ -115,6 +112,11 @@ func (p *plan[T]) row(file *lines, text string, last int64) (Row, int64, error) 
 		return Row{Why: other}, 0, nil
 	}
 	return p.timed(line, cells, last)
+}
+
+// none is a row without a reading and without a time.
+func none(line int, why Why, text string) Row {
+	return Row{Line: line, Why: why, Text: strings.Clone(short(text))}
 }
 
 // timed reads the time and the value of a whole row.

@@ -35,7 +35,7 @@ type Proposal struct {
 }
 
 // longestHead bounds what Sniff looks at.
-const longestHead = 1 << 20
+const longestHead = 256 << 10
 
 // Sniff proposes how to read a file for the quantity of T, given its first lines, and its last ones where the head does not hold the whole: cut
 // at line ends. What is stated in the Format given is taken as it is; what the file says is proposed with its evidence; what it
@@ -43,11 +43,12 @@ const longestHead = 1 << 20
 // another: state the answer (see Answer) and sniff again until none is left.
 //
 // A file that cannot be read whatever is answered is an error: a LineError for a line, otherwise ErrNotText, ErrHeader, ErrUnit or ErrEmpty.
-// More than 1 MiB is ErrTooLong.
+// More than 256 KiB is ErrTooLong.
 func Sniff[T Value](head []byte, stated Format) (Proposal, error) {
 	if len(head) > longestHead {
-		return Proposal{}, wrap(ErrTooLong, "give the first and the last lines only, up to 1 MiB")
+		return Proposal{}, wrap(ErrTooLong, "give the first and the last lines only, up to 256 KiB")
 	}
+	stated.Open = nil
 	s := &sniffer{kind: kindOf[T](), stated: stated, format: stated}
 	if err := s.decode(head); err != nil {
 		return Proposal{}, err
@@ -65,6 +66,10 @@ func Sniff[T Value](head []byte, stated Format) (Proposal, error) {
 	s.sensors()
 	if err := dryRun[T](s); err != nil {
 		return Proposal{}, err
+	}
+	s.format.Open = nil
+	for _, q := range s.questions {
+		s.format.Open = append(s.format.Open, q.Ask)
 	}
 	return Proposal{Format: s.format, Evidence: s.evidence, Questions: s.questions, Headings: s.headings()}, nil
 }

@@ -16,7 +16,7 @@ func (s *sniffer) noReadings(i int) error {
 			doubtful[v] = true
 		}
 	}
-	for _, known := range s.stated.Missing {
+	for _, known := range append(s.stated.Missing[:len(s.stated.Missing):len(s.stated.Missing)], s.stated.Kept...) {
 		delete(doubtful, known)
 		delete(texts, known)
 	}
@@ -28,10 +28,17 @@ func (s *sniffer) noReadings(i int) error {
 		return LineError{Line: s.format.Preamble + 1, Column: short(s.cols[i].name), Err: wrap(ErrNotANumber, "the column holds words")}
 	}
 	for _, v := range sortedNames(doubtful) {
-		s.ask(AskMissing, []Choice{{v, "no reading"}}, "In column %d %q, does %q mean that there is no reading?", i+1, short(s.cols[i].name), short(v))
+		choices := []Choice{{v, "no reading"}}
+		if classify(v) != classText {
+			choices = append(choices, Choice{keep + v, "a reading"})
+		}
+		s.ask(AskMissing, choices, "In column %d %q, does %q mean that there is no reading?", i+1, short(s.cols[i].name), short(v))
 	}
 	return nil
 }
+
+// keep stands before the number in an answer that takes it for a reading.
+const keep = "reading "
 
 func sortedNames(set map[string]bool) []string {
 	var names []string

@@ -59,11 +59,21 @@ func (s *sniffer) counts() error {
 			continue
 		}
 		name := strings.ToLower(c.name)
-		if s.format.Header == 0 || isElapsedName(name) || strings.Contains(name, "time") || strings.Contains(name, "elapsed") {
+		if s.format.Header == 0 || isElapsedName(name) || saysTime(name) {
 			return s.askTimeUnit(i)
 		}
 	}
 	return LineError{Line: s.format.Preamble + 1, Err: wrap(ErrHeader, "no column of the time; "+listed(s.nameList()))}
+}
+
+// saysTime reports a heading of the time, whatever it counts: the days of a spreadsheet or of a year among it.
+func saysTime(name string) bool {
+	for _, word := range []string{"time", "elapsed", "date", "stamp", "doy", "julian", "jday", "serial day", "zeit", "clock"} {
+		if strings.Contains(name, word) {
+			return true
+		}
+	}
+	return false
 }
 
 func (s *sniffer) nameOf(i int) string {

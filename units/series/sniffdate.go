@@ -59,7 +59,7 @@ func (s *sniffer) order() error {
 // firstFits sets the first order under which the first row is a date.
 func (s *sniffer) firstFits() bool {
 	for _, order := range []DateOrder{0, YearFirst, DayFirst, MonthFirst} {
-		if st, ok := readStamp(s.cols[s.format.Time[0].Column.Number-1].values[0], order); ok && st.shape != 0 {
+		if st, ok := readStamp(s.cols[s.dateColumn()].values[0], order); ok && st.shape != 0 {
 			s.format.Order = order
 			return true
 		}
@@ -69,7 +69,7 @@ func (s *sniffer) firstFits() bool {
 
 func (s *sniffer) askOrder(left []DateOrder) {
 	var choices []Choice
-	i := s.format.Time[0].Column.Number - 1
+	i := s.dateColumn()
 	for _, order := range left {
 		means := ""
 		if st, ok := readStamp(s.cols[i].values[0], order); ok {
@@ -89,11 +89,25 @@ func (s *sniffer) moments(order DateOrder) (at []int64, guessed bool) {
 		}
 		t.columns = append(t.columns, timeCell{index: c.Column.Number - 1, part: c.Part, unit: int64(timeUnit(c.Unit))})
 	}
-	t.clocked = true
+	t.clocked = len(t.columns) > 0
+	for _, c := range s.format.Time {
+		if !t.clocked { // only a count
+			t.counted = true
+			unit := max(int64(timeUnit(c.Unit)), 1)
+			t.columns = append(t.columns, timeCell{index: c.Column.Number - 1, part: c.Part, unit: unit})
+		}
+	}
+	if len(t.columns) == 0 {
+		return nil, false
+	}
+	need := 0
+	for _, c := range t.columns {
+		need = max(need, c.index)
+	}
 	for _, r := range s.sheet.data {
 		cells := s.sheet.rows[r].cells
-		for len(cells) < len(s.cols) {
-			cells = append(cells[:len(cells):len(cells)], "")
+		if len(cells) <= need {
+			cells = append(cells[:len(cells):len(cells)], make([]string, need+1-len(cells))...)
 		}
 		now, _, err := t.at(cells)
 		if err != nil {
@@ -102,7 +116,10 @@ func (s *sniffer) moments(order DateOrder) (at []int64, guessed bool) {
 			}
 			continue
 		}
-		at = append(at, now/second)
+		if t.clocked {
+			now /= second
+		}
+		at = append(at, now)
 		for _, c := range t.columns {
 			if st, ok := readStamp(cells[c.index], order); ok && st.guessed {
 				guessed = true
@@ -162,7 +179,7 @@ func squeezed(word string) string {
 
 // byDots: nobody writes the month first with points.
 func (s *sniffer) byDots(left []DateOrder, _ map[DateOrder][]int64) []DateOrder {
-	i := s.format.Time[0].Column.Number - 1
+	i := s.dateColumn()
 	if first := s.cols[i].values[0]; leadingDigits(first) < len(first) && first[leadingDigits(first)] == '.' {
 		return kept(left, func(o DateOrder) bool { return o != MonthFirst })
 	}

@@ -135,9 +135,10 @@ func (sh *sheet) rowsOf(rows []int, kinds map[int][]class, key int, timed bool) 
 	if len(sh.data) == 0 || sh.sep == Blanks && 2*recognised < total { // words between blanks are a sentence
 		return
 	}
-	sh.width = min(sh.width, commonest(raw)) // a row that is longer than most is refused with its line
+	sh.width = max(key+1, min(sh.width, commonest(raw))) // a row that is longer than most is refused with its line
 	sh.first = sh.data[0]
 	sh.kinds = majority(sh.data, kinds, 1, func(int) bool { return true })
+	sh.kinds = sh.kinds[:min(len(sh.kinds), sh.width)]
 	sh.score = 1 + len(sh.data)*1000*recognised/total
 	if !timed {
 		sh.score = 1 + sh.score/2 // another separator may show a clock

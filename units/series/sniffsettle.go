@@ -16,7 +16,7 @@ func (s *sniffer) byPreamble(left []DateOrder, _ map[DateOrder][]int64) []DateOr
 			named[d-1], named[d], named[d+1] = true, true, true
 		}
 	}
-	values := s.cols[s.format.Time[0].Column.Number-1].values
+	values := s.cols[s.dateColumn()].values
 	return kept(left, func(o DateOrder) bool {
 		first, ok := readStamp(values[0], o)
 		last, fine := readStamp(values[len(values)-1], o)
@@ -86,7 +86,7 @@ func (s *sniffer) byStep(left []DateOrder, moments map[DateOrder][]int64) []Date
 // dateOf is the date of a data row as it is written.
 func (s *sniffer) dateOf(row int) string {
 	cells := s.sheet.rows[s.sheet.data[row]].cells
-	i := s.format.Time[0].Column.Number - 1
+	i := s.dateColumn()
 	if i >= len(cells) {
 		return ""
 	}

@@ -166,7 +166,11 @@ func (s *sniffer) askUnit(i int, plausible func(float64) bool) {
 	}
 	var choices []Choice
 	for _, unit := range units {
-		choices = append(choices, Choice{unit, short(c.values[0] + " × " + unit)})
+		means := c.values[0] + " " + unit
+		if share, _ := partsOf(unit); share != "1" {
+			means = c.values[0] + " × " + unit
+		}
+		choices = append(choices, Choice{unit, short(means)})
 	}
 	name := "column " + strconv.Itoa(i+1)
 	if c.name != "" {

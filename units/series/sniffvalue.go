@@ -52,16 +52,21 @@ func (s *sniffer) grouped(i int) {
 
 // statedColumn finds the column that the caller names.
 func (s *sniffer) statedColumn() error {
+	i, err := s.find(s.stated.Value)
+	if err == nil {
+		s.format.Value = s.heading(i)
+	}
+	return err
+}
+
+// find returns the index of a column that the caller names.
+func (s *sniffer) find(h Heading) (int, error) {
 	p := plan[units.Mass]{names: s.nameList(), headerLine: s.format.Preamble + 1}
-	i, err := p.find(s.stated.Value)
-	if err != nil {
-		return err
+	i, err := p.find(h)
+	if err == nil && (i < 0 || i >= len(s.cols)) {
+		err = LineError{Line: p.headerLine, Err: wrap(ErrHeader, "no column "+strconv.Itoa(i+1)+"; "+listed(s.nameList()))}
 	}
-	if i >= len(s.cols) {
-		return LineError{Line: s.format.Preamble + 1, Err: wrap(ErrHeader, "no column "+strconv.Itoa(i+1)+"; "+listed(s.nameList()))}
-	}
-	s.format.Value = s.heading(i)
-	return nil
+	return i, err
 }
 
 // chooseColumn takes the only column whose unit is one of the wanted quantity, or the only one whose heading names it. Otherwise it asks.
@@ -76,7 +81,7 @@ func (s *sniffer) chooseColumn(plausible func(float64) bool) error {
 			stated = append(stated, i)
 		case c.kind == unknown && saysQuantity(s.kind, c.name):
 			named = append(named, i)
-		case c.kind == unknown && !s.isIndex(i) && !saysOther(c.name):
+		case c.kind == unknown && !s.isIndex(i) && !saysOther(c.name) && s.epoch(i) == "":
 			free = append(free, i)
 		}
 	}

@@ -104,6 +104,10 @@ func (s *stamp) readTail(text string) bool {
 		s.shape |= hasOffset
 		return true
 	}
+	if len(text) >= 2 && len(text) <= 5 && strings.Trim(text, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == "" {
+		s.zone = text
+		return true
+	}
 	offset, ok := readOffset(text)
 	s.offset, s.shape = offset, s.shape|hasOffset
 	return ok

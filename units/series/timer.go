@@ -24,8 +24,11 @@ type timer struct {
 	count   int64 // the first row's count
 	drift   int64 // what the clock has jumped against the count so far
 	sample  string
+	letters string // for a zone, behind every clock
 	oneDate int64
-	grain   int64 // of the clock: a second, a minute or a day
+	grain   int64  // of the clock: a second, a minute or a day
+	date    string // how the date of the row before is written, where a blank or T and a clock follow it
+	dayOf   stamp  // and which day it is
 }
 
 type timeCell struct {
@@ -103,7 +106,10 @@ func (t *timer) moment(s stamp, text string) (int64, error) {
 	if t.began && s.shape != t.shape {
 		return 0, wrap(ErrNotAClock, "the rows before are written as "+short(t.sample))
 	}
-	t.shape = s.shape
+	if t.began && s.zone != t.letters {
+		return 0, wrap(ErrAmbiguous, "the clock changes from "+t.letters+" to "+s.zone)
+	}
+	t.shape, t.letters = s.shape, s.zone
 	if t.order == OneDate && s.guessed {
 		if t.began && s.day != t.oneDate {
 			return 0, wrap(ErrNotAClock, "a second date; state whether the day or the month comes first")
@@ -127,11 +133,16 @@ func (t *timer) moment(s stamp, text string) (int64, error) {
 func (t *timer) clock(s *stamp, text string, c *timeCell) error {
 	switch c.part {
 	case DateAndClock, Date, Clock:
-		one, ok := readStamp(text, t.order)
+		one, ok := t.stamp(text)
 		if !ok && c.part == Clock && (len(text) == 4 || len(text) == 6) && leadingDigits(text) == len(text) {
 			_, ok = one.readCompact(text, len(text))
 		}
-		want := map[Part]shape{DateAndClock: hasDate | hasClock, Date: hasDate, Clock: hasClock}[c.part]
+		want := hasDate | hasClock
+		if c.part == Date {
+			want = hasDate
+		} else if c.part == Clock {
+			want = hasClock
+		}
 		if !ok || one.shape&(hasDate|hasClock) != want || t.strict && !isoStamp(text, one) {
 			return t.notAClock(one, ok)
 		}
@@ -139,6 +150,9 @@ func (t *timer) clock(s *stamp, text string, c *timeCell) error {
 			s.day, s.year, s.guessed = one.day, one.year, one.guessed
 		}
 		s.clock, s.offset, s.shape = s.clock+one.clock, s.offset+one.offset, s.shape|one.shape
+		if one.zone != "" {
+			s.zone = strings.Clone(one.zone)
+		}
 		if t.grain == 0 || one.shape&hasClock != 0 && !t.began {
 			t.grain = grainOf(text, one)
 		}
@@ -152,6 +166,24 @@ func (t *timer) clock(s *stamp, text string, c *timeCell) error {
 		return nil
 	}
 	return t.number(s, text, c)
+}
+
+// stamp is readStamp, which need not read the date again while the day is the same.
+func (t *timer) stamp(text string) (stamp, bool) {
+	if n := len(t.date); n > 0 && len(text) > n+3 && text[:n] == t.date && (text[n] == ' ' || text[n] == 'T') {
+		s := t.dayOf
+		if rest, ok := s.readClock(text[n+1:]); ok && s.readTail(rest) {
+			return s, true
+		}
+	}
+	s, ok := readStamp(text, t.order)
+	n := strings.IndexAny(text, " T")
+	if ok && s.shape&(hasDate|hasClock) == hasDate|hasClock && n >= 8 && strings.IndexByte(text[n:], ':') > 0 {
+		if day, ok := readStamp(text[:n], t.order); ok && day.shape == hasDate && day.day == s.day {
+			t.date, t.dayOf = text[:n], day
+		}
+	}
+	return s, ok
 }
 
 func grainOf(text string, s stamp) int64 {
@@ -181,7 +213,7 @@ func (t *timer) number(s *stamp, text string, c *timeCell) error {
 		return nil
 	}
 	v, err := strconv.Atoi(text)
-	limits := map[Part][2]int{DayCount: {-100_000, 100_000}, Year: {1970, 2200}, Month: {1, 12}, Day: {1, 31}, Hour: {0, 23}, Minute: {0, 59}}[c.part]
+	limits := [...][2]int{DayCount: {-100_000, 100_000}, Year: {1970, 2200}, Month: {1, 12}, Day: {1, 31}, Hour: {0, 23}, Minute: {0, 59}}[c.part]
 	if err != nil || v < limits[0] || v > limits[1] {
 		return wrap(ErrNotAClock, "expected a whole number for the "+c.part.String())
 	}

@@ -118,10 +118,15 @@ func unitIn(heading string) (k kind, unit, name string) {
 // lastWord finds a unit at the end of a heading, or within it where it cannot be anything else. A lone letter counts only after
 // a word for temperature: "Water Temp C", not "Probe C".
 func lastWord(heading string) (k kind, unit, name string) {
-	words := strings.FieldsFunc(heading, func(r rune) bool { return unicode.IsSpace(r) || r == '_' || r == '-' || r == '/' || r == '.' })
+	words := strings.FieldsFunc(heading, func(r rune) bool {
+		return unicode.IsSpace(r) || r == '_' || r == '-' || r == '/' || r == '.' || r == ':'
+	})
 	for i := len(words) - 1; i >= 0; i-- {
 		word := words[i]
 		k, unit := kindOfWord(word)
+		if n := len(word) - 1; k == unknown && n > 3 && saysTemperature(word) && word[n-1] >= 'a' && word[n-1] <= 'z' && (word[n] == 'C' || word[n] == 'F') {
+			return temperature, "°" + word[n:], strings.Join(words, " ") // tempC
+		}
 		if k == unknown || k == otherUnit && i < len(words)-1 {
 			continue
 		}
