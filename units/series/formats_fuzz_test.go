@@ -30,8 +30,8 @@ func addSpecimens(f *testing.F) {
 	}
 }
 
-// Whatever the bytes, Sniff ends in a bounded time with an error, with questions, or with a Format that its own lines can be read by; answering its
-// questions comes to an end.
+// Whatever the bytes, Sniff ends in a bounded time with an error, with questions, or with a Format that its own
+// lines can be read by; answering its questions comes to an end.
 func FuzzSniff(f *testing.F) {
 	addSpecimens(f)
 	f.Fuzz(func(t *testing.T, text []byte, choice uint8) {
@@ -64,7 +64,8 @@ func FuzzSniff(f *testing.F) {
 	})
 }
 
-// Whatever the bytes and the Format, what is read is a record that New would have made, and every row without a reading names its line.
+// Whatever the bytes and the Format, what is read is a record that New would have made, and every row without a
+// reading names its line.
 func FuzzReadCSV(f *testing.F) {
 	addSpecimens(f)
 	f.Fuzz(func(t *testing.T, text []byte, choice uint8) {

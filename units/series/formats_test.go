@@ -159,7 +159,8 @@ func printedRow(row series.Row) string {
 	return b.String() + " " + row.Why.String()
 }
 
-// The table names every file of the folder, every file is named once, and what must not be read outright is at least as much as what must.
+// The table names every file of the folder, every file is named once, and what must not be read outright is at
+// least as much as what must.
 func TestFormatsAreListed(t *testing.T) {
 	files, err := filepath.Glob(filepath.Join("..", "..", "testdata", "series", "formats", "*.txt"))
 	require.NoError(t, err)

@@ -134,7 +134,8 @@ func (p *plan[T]) columns() (err error) {
 	return nil
 }
 
-// ordered puts the parts of a time into the order in which they are read: AM or PM after its clock, the day after its month and year.
+// ordered puts the parts of a time into the order in which they are read: AM or PM after its clock, the day
+// after its month and year.
 func ordered(columns []TimeColumn) []TimeColumn {
 	var sorted []TimeColumn
 	for part := DateAndClock; part <= ElapsedClock; part++ {

@@ -5,7 +5,8 @@ import (
 	"strings"
 )
 
-// remark reports a line that is no row of the table: nothing like a time in its time column and no number in the wanted one.
+// remark reports a line that is no row of the table: nothing like a time in its time column and no number in the
+// wanted one.
 func (p *plan[T]) remark(cells []string) bool {
 	if len(cells) == 1 && p.need > 0 && p.format.Separator != Blanks {
 		return leadingDigits(cells[0]) == 0
@@ -30,8 +31,9 @@ func hasDigit(cells []string, i int) bool {
 	return false
 }
 
-// whole holds a row to the width of the table. Spare cells at the end must be empty. Cells at the end may be left out, but not the wanted
-// one nor that after it: without a separator behind it a number may have been cut off.
+// whole holds a row to the width of the table. Spare cells at the end must be empty. Cells at the end may be
+// left out, but not the wanted one nor that after it: without a separator behind it a number may have been cut
+// off.
 func (p *plan[T]) whole(file *lines, cells []string, text string) ([]string, error) {
 	if p.width == 0 {
 		p.width = max(len(cells), p.need+1)
@@ -50,8 +52,8 @@ func (p *plan[T]) whole(file *lines, cells []string, text string) ([]string, err
 	return cells, nil
 }
 
-// unstated looks at the first row for a date, a day counter or AM and PM beside a clock that is read without them: five mornings would become
-// twenty minutes. It returns the column at fault.
+// unstated looks at the first row for a date, a day counter or AM and PM beside a clock that is read without
+// them: five mornings would become twenty minutes. It returns the column at fault.
 func (t *timer) unstated(names []string, value int, cells []string) (int, error) {
 	if !t.clocked || t.counted {
 		return 0, nil
@@ -113,7 +115,8 @@ func saysRemark(name string) bool {
 	return name == ""
 }
 
-// commaIn reports a whole number before a cell of remarks that holds digits only: "4,9" is one number with a decimal comma.
+// commaIn reports a whole number before a cell of remarks that holds digits only: "4,9" is one number with a
+// decimal comma.
 func commaIn(cells []string, value int) bool {
 	next := value + 1
 	if next >= len(cells) || cells[next] == "" || strings.IndexByte(cells[value], '.') >= 0 {

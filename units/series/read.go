@@ -8,13 +8,14 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// ReadCSV returns one column of a file as its Format says. The location is the one that Format.Zone names; nil where that is empty or an
-// offset. Times count from the first row by a clock, are kept as written where they are counted, and must rise. Numbers are rounded once, to the
-// quantum.
+// ReadCSV returns one column of a file as its Format says. The location is the one that Format.Zone names; nil
+// where that is empty or an offset. Times count from the first row by a clock, are kept as written where they
+// are counted, and must rise. Numbers are rounded once, to the quantum.
 //
-// A row without a reading is no reading: the gap that it leaves stands between its neighbours, and the row in Log.Rows. The codes of
-// broken probes (−127, 1800, 3276.7 and 32767 °C, on either scale) are no readings. Whatever else is not as stated is a LineError; a Format
-// that leaves something open is a FormatError. A line has at most 64 kB, a record 5,000,000 lines.
+// A row without a reading is no reading: the gap that it leaves stands between its neighbours, and the row in
+// Log.Rows. The codes of broken probes (−127, 1800, 3276.7 and 32767 °C, on either scale) are no readings.
+// Whatever else is not as stated is a LineError; a Format that leaves something open is a FormatError. A line
+// has at most 64 kB, a record 5,000,000 lines.
 func ReadCSV[T Value](r io.Reader, format Format, location *time.Location) (Log[T], error) {
 	if err := format.Check(); err != nil {
 		return Log[T]{}, err

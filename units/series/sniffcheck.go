@@ -76,8 +76,8 @@ func shortName(name string) string {
 	return short(name)
 }
 
-// dryRun reads the lines given as the proposal stands, with stand-ins for what is asked: a time that runs backward or repeats, a contradiction, a row
-// that is no row are found now and not after all the questions.
+// dryRun reads the lines given as the proposal stands, with stand-ins for what is asked: a time that runs
+// backward or repeats, a contradiction, a row that is no row are found now and not after all the questions.
 func dryRun[T Value](s *sniffer) error {
 	if s.asks(AskTime) || s.asks(AskDecimal) || s.asks(AskSensor) || s.asks(AskMissing) || s.zoneNamed() {
 		return nil
@@ -143,7 +143,8 @@ func (s *sniffer) zoneNamed() bool {
 	return err != nil
 }
 
-// tryRead reads and forgets. With candidates, a row is a reading that has something in one of these columns, whatever it is.
+// tryRead reads and forgets. With candidates, a row is a reading that has something in one of these columns,
+// whatever it is.
 func tryRead[T Value](f Format, text string, candidates []int) error {
 	file := newLines(strings.NewReader(text), f.Separator)
 	if err := f.Check(); err != nil {
@@ -213,7 +214,8 @@ func (s *sniffer) risesWithin(i int) bool {
 	return true
 }
 
-// inAutumn reports a dated clock without offset that steps back by at most an hour, at night, in a month in which summer time ends somewhere.
+// inAutumn reports a dated clock without offset that steps back by at most an hour, at night, in a month in
+// which summer time ends somewhere.
 func (s *sniffer) inAutumn(line int) bool {
 	if s.format.Zone != "" || !s.clockWithoutOffset() || s.format.Order == OneDate {
 		return false

@@ -6,7 +6,8 @@ import (
 	"time"
 )
 
-// elapsedUnit reads the unit of a count of time out of a heading: in brackets, after a comma, as its last word or as all of it.
+// elapsedUnit reads the unit of a count of time out of a heading: in brackets, after a comma, as its last word
+// or as all of it.
 func elapsedUnit(heading string) (unit time.Duration, base string, ok bool) {
 	lower := strings.ToLower(strings.TrimSpace(heading))
 	if open := strings.LastIndexAny(lower, "(["); open >= 0 {

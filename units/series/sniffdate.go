@@ -5,8 +5,9 @@ import (
 	"strings"
 )
 
-// order settles which of day, month and year comes first: by dates that are possible in one order only, by what the headings or the preamble
-// say, by the even step across midnight. Where all rows bear one date it does not matter; otherwise it is asked.
+// order settles which of day, month and year comes first: by dates that are possible in one order only, by what
+// the headings or the preamble say, by the even step across midnight. Where all rows bear one date it does not
+// matter; otherwise it is asked.
 func (s *sniffer) order() error {
 	if s.stated.Order != 0 {
 		return nil
@@ -80,7 +81,8 @@ func (s *sniffer) askOrder(left []DateOrder) {
 	s.ask(AskDateOrder, choices, "In the dates of column %d, %q for one, what comes first?", i+1, short(s.cols[i].values[0]))
 }
 
-// moments are the times of the rows in seconds under an order of the date; nil where a row is no time. guessed reports that the order matters.
+// moments are the times of the rows in seconds under an order of the date; nil where a row is no time. guessed
+// reports that the order matters.
 func (s *sniffer) moments(order DateOrder) (at []int64, guessed bool) {
 	t := timer{order: order}
 	for _, c := range ordered(s.format.Time) {

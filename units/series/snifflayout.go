@@ -166,7 +166,8 @@ func commonest(widths map[int]int) int {
 	return usual
 }
 
-// isData reports a row of the table: a time in its column of times, or, in a table without, a number in its first column of numbers.
+// isData reports a row of the table: a time in its column of times, or, in a table without, a number in its
+// first column of numbers.
 func (sh *sheet) isData(row []class, key int, timed bool) bool {
 	if key >= len(row) {
 		return false
@@ -188,7 +189,8 @@ func (sh *sheet) find(is func(class) bool) []int {
 	return found
 }
 
-// majority is what most of the cells of each column hold that hold anything. Words count for less while headings and footers may be among them.
+// majority is what most of the cells of each column hold that hold anything. Words count for less while headings
+// and footers may be among them.
 func majority(rows []int, kinds map[int][]class, less int, counts func(int) bool) []class {
 	var all []class
 	for k := 0; k < mostCells; k++ {

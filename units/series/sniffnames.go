@@ -63,7 +63,8 @@ func (s *sniffer) names() {
 	s.remarks()
 }
 
-// isHeader reports a row that can stand right above the table as its headings: about as wide, with words, and no time where the times are.
+// isHeader reports a row that can stand right above the table as its headings: about as wide, with words, and no
+// time where the times are.
 func (s *sniffer) isHeader(i int) bool {
 	sh := s.sheet
 	row := sh.rows[i]

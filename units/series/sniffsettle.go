@@ -7,8 +7,8 @@ import (
 	"time"
 )
 
-// byPreamble looks for a date in words or with a year of four digits first in the lines before the table, and keeps the orders whose first or
-// last row falls on it, a day more or less.
+// byPreamble looks for a date in words or with a year of four digits first in the lines before the table, and
+// keeps the orders whose first or last row falls on it, a day more or less.
 func (s *sniffer) byPreamble(left []DateOrder, _ map[DateOrder][]int64) []DateOrder {
 	named := map[int64]bool{}
 	for _, line := range s.lines[:s.format.Preamble] {
@@ -53,8 +53,8 @@ func datesIn(line string) (days []int64) {
 	return days
 }
 
-// byStep keeps the orders under which a step over midnight is about as long as those within a day; of dates without a clock, those under which most
-// rows lie a day apart.
+// byStep keeps the orders under which a step over midnight is about as long as those within a day; of dates
+// without a clock, those under which most rows lie a day apart.
 func (s *sniffer) byStep(left []DateOrder, moments map[DateOrder][]int64) []DateOrder {
 	return kept(left, func(o DateOrder) bool {
 		at := moments[o]

@@ -50,7 +50,8 @@ func (s *sniffer) lineWith(i int, text string) int {
 	return 0
 }
 
-// fromPreamble looks for a line before the table that names a column by the parts of its heading, or the unit of all: "Unit: °C".
+// fromPreamble looks for a line before the table that names a column by the parts of its heading, or the unit of
+// all: "Unit: °C".
 func (s *sniffer) fromPreamble() {
 	for _, line := range s.lines[:s.format.Preamble] {
 		k, unit := s.unitOfLine(line)

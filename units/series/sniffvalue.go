@@ -33,8 +33,8 @@ func (s *sniffer) values(plausible func(float64) bool) error {
 	return s.noReadings(i)
 }
 
-// grouped asks where every number of the column may be one with a decimal comma or one with grouped thousands: 101,325 of pascals. For
-// temperatures of thousands of degrees nobody need be asked.
+// grouped asks where every number of the column may be one with a decimal comma or one with grouped thousands:
+// 101,325 of pascals. For temperatures of thousands of degrees nobody need be asked.
 func (s *sniffer) grouped(i int) {
 	if s.stated.Decimal != 0 || s.format.Decimal != DecimalComma {
 		return
@@ -69,7 +69,8 @@ func (s *sniffer) find(h Heading) (int, error) {
 	return i, err
 }
 
-// chooseColumn takes the only column whose unit is one of the wanted quantity, or the only one whose heading names it. Otherwise it asks.
+// chooseColumn takes the only column whose unit is one of the wanted quantity, or the only one whose heading
+// names it. Otherwise it asks.
 func (s *sniffer) chooseColumn(plausible func(float64) bool) error {
 	var stated, named, free []int
 	for i, c := range s.cols {

@@ -30,8 +30,9 @@ const (
 	day    = 24 * hour
 )
 
-// readStamp reads a cell as a date, a clock or both; false for anything else. Dates are 2026-08-01 with -, / or . between, the year
-// in two digits or four, the month by its name in English, or 20260801; a clock is 9:05, 21:05:30.5, 9:05 PM, after a date also 2105 or 210530.
+// readStamp reads a cell as a date, a clock or both; false for anything else. Dates are 2026-08-01 with -, / or
+// . between, the year in two digits or four, the month by its name in English, or 20260801; a clock is 9:05,
+// 21:05:30.5, 9:05 PM, after a date also 2105 or 210530.
 func readStamp(cell string, order DateOrder) (s stamp, ok bool) {
 	if cell == "" || len(cell) > longestNumber {
 		return s, false

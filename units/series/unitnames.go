@@ -11,8 +11,8 @@ const (
 	metreOfWater = "9.80665"
 )
 
-// spellings are the ways loggers write a unit beside those that package units reads, in small letters without blanks, points,
-// degree signs and what a wrong encoding makes of them.
+// spellings are the ways loggers write a unit beside those that package units reads, in small letters without
+// blanks, points, degree signs and what a wrong encoding makes of them.
 var spellings = map[kind]map[string]string{
 	temperature: {
 		"c": "°C", "degc": "°C", "oc": "°C", "celsius": "°C", "degcelsius": "°C", "degreecelsius": "°C", "degreescelsius": "°C",
@@ -86,8 +86,8 @@ func partsOf(stated string) (parts, unit string) {
 	return "1", stated
 }
 
-// unitIn looks for a unit in a heading: in brackets, after its last comma, as its last word. It returns what the unit measures, how
-// it is spelt, and the heading without it.
+// unitIn looks for a unit in a heading: in brackets, after its last comma, as its last word. It returns what the
+// unit measures, how it is spelt, and the heading without it.
 func unitIn(heading string) (k kind, unit, name string) {
 	bare := heading
 	for from := 0; ; {
@@ -115,8 +115,8 @@ func unitIn(heading string) (k kind, unit, name string) {
 	return lastWord(bare)
 }
 
-// lastWord finds a unit at the end of a heading, or within it where it cannot be anything else. A lone letter counts only after
-// a word for temperature: "Water Temp C", not "Probe C".
+// lastWord finds a unit at the end of a heading, or within it where it cannot be anything else. A lone letter
+// counts only after a word for temperature: "Water Temp C", not "Probe C".
 func lastWord(heading string) (k kind, unit, name string) {
 	words := strings.FieldsFunc(heading, func(r rune) bool {
 		return unicode.IsSpace(r) || r == '_' || r == '-' || r == '/' || r == '.' || r == ':'

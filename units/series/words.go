@@ -92,8 +92,9 @@ func (d *Decimal) UnmarshalText(text []byte) error { return decimals.Unmarshal(t
 // DateOrder is the order of day, month and year in dates written with numbers.
 type DateOrder uint8
 
-// The orders. Not set takes only dates that say it themselves: a year of four digits first, a month by its name. OneDate stands
-// where all rows bear one date whose order nobody knows: the time of day is kept, the date is not, and another date is refused.
+// The orders. Not set takes only dates that say it themselves: a year of four digits first, a month by its name.
+// OneDate stands where all rows bear one date whose order nobody knows: the time of day is kept, the date is
+// not, and another date is refused.
 const (
 	YearFirst DateOrder = 1 + iota
 	DayFirst
