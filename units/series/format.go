@@ -130,7 +130,8 @@ func checkParts(columns []TimeColumn) error {
 	counts := n[Elapsed] + n[ElapsedClock]
 	dates := n[DateAndClock] + n[Date] + n[Epoch] + n[Year] + n[DayCount]
 	clocks := n[DateAndClock] + n[Clock] + n[Epoch] + n[Hour]
-	whole := n[Year] == n[Month] && n[Year] == n[Day] && (n[Hour] == n[Minute] || n[Hour] == 1) && n[Second] <= n[Minute] && n[Year] <= 1 && n[Hour] <= 1
+	whole := n[Year] == n[Month] && n[Year] == n[Day] && (n[Hour] == n[Minute] || n[Hour] == 1) &&
+		n[Second] <= n[Minute] && n[Year] <= 1 && n[Hour] <= 1
 	switch {
 	case counts > 1 || dates > 1 || clocks > 1 || n[HalfDay] > 1:
 		return FormatError{Field: "Time", Wants: "each part of the time once"}

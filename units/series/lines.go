@@ -100,7 +100,8 @@ func (l *lines) split(text string) ([]string, error) {
 // counted bounds the cells of a row.
 func (l *lines) counted(text string) ([]string, error) {
 	if len(l.cells) > mostCells {
-		return nil, LineError{Line: l.n, Text: short(text), Err: wrap(ErrTooLong, fmt.Sprintf("more than %d cells", mostCells))}
+		return nil, LineError{Line: l.n, Text: short(text), Err: wrap(ErrTooLong,
+			fmt.Sprintf("more than %d cells", mostCells))}
 	}
 	return l.cells, nil
 }

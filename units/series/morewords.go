@@ -25,7 +25,8 @@ const (
 	ElapsedClock
 )
 
-var parts = word.List{What: "part of the time", Words: []string{"no part of the time", "date and clock", "date", "clock", "AM or PM",
+var parts = word.List{What: "part of the time", Words: []string{"no part of the time", "date and clock", "date",
+	"clock", "AM or PM",
 	"day count", "year", "month", "day", "hour", "minute", "second", "epoch", "elapsed", "elapsed h:mm:ss"}}
 
 // String returns the part's name.
@@ -115,7 +116,8 @@ const (
 	AskDecimal
 )
 
-var asks = word.List{What: "question", Words: []string{"no question", "column", "unit", "date order", "time column", "unit of time",
+var asks = word.List{What: "question", Words: []string{"no question", "column", "unit", "date order",
+	"time column", "unit of time",
 	"sensor", "repeated rows", "zone", "no reading", "decimal mark"}}
 
 // String returns what is asked for.

@@ -75,7 +75,8 @@ func (s Series[T]) TimeOfDay(clock time.Duration) (time.Duration, error) {
 	start := zero.Add(first)
 	for d := -1; d <= 4; d++ {
 		midnight := time.Date(start.Year(), start.Month(), start.Day()+d, 0, 0, 0, 0, zero.Location())
-		for _, step := range []time.Duration{-time.Hour, -time.Hour / 2, 0, time.Hour / 2, time.Hour} { // where the day had a step of the zone
+		for _, step := range []time.Duration{-time.Hour, -time.Hour / 2, 0, time.Hour / 2,
+			time.Hour} { // where the day had a step of the zone
 			moment := midnight.Add(clock + step)
 			at := moment.Sub(zero)
 			if at < first || at > last || sinceMidnight(moment) != clock || len(found) > 0 && found[len(found)-1] == at {
@@ -152,7 +153,8 @@ func (s Series[T]) Join(next Series[T]) (Series[T], error) {
 	if err := order(s.at[len(s.at)-1], next.at[0]); err != nil {
 		return Series[T]{}, ReadingError{At: time.Duration(next.at[0]), Err: err}
 	}
-	joined := Series[T]{origin: a, at: make([]int64, 0, len(s.at)+len(next.at)), q: make([]int64, 0, len(s.at)+len(next.at))}
+	joined := Series[T]{origin: a, at: make([]int64, 0, len(s.at)+len(next.at)), q: make([]int64, 0,
+		len(s.at)+len(next.at))}
 	joined.at = append(append(joined.at, s.at...), next.at...)
 	joined.q = append(append(joined.q, s.q...), next.q...)
 	return joined, nil

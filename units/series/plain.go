@@ -65,7 +65,8 @@ func plainRows[T Value](file *plainFile, choose func(header) ([]heading, error))
 	if err != nil {
 		return nil, err
 	}
-	body := plainBody[T]{file: file, head: head, clock: clock, chosen: chosen, values: make([][]int64, len(chosen)), faults: faultsOf[T]()}
+	body := plainBody[T]{file: file, head: head, clock: clock, chosen: chosen, values: make([][]int64,
+		len(chosen)), faults: faultsOf[T]()}
 	for _, h := range chosen {
 		s, err := newScale[T](h.unit)
 		if err != nil {
@@ -164,7 +165,8 @@ func (b *plainBody[T]) value(i int, h heading, cells []string) (int64, error) {
 	if isFault(b.faults, q, cells[h.index]) {
 		return 0, ErrFault
 	}
-	if next := h.index + 1; next < len(b.head.headings) && saysRemark(b.head.headings[next].name) && commaIn(cells, h.index) {
+	if next := h.index + 1; next < len(b.head.headings) && saysRemark(b.head.headings[next].name) &&
+		commaIn(cells, h.index) {
 		return 0, wrap(ErrAmbiguous, "with the digits of the next cell it may be one number with a decimal comma")
 	}
 	return q, nil
@@ -190,9 +192,11 @@ func (f *plainFile) header() (header, error) {
 	all := strings.Join(cells, ",")
 	switch {
 	case !utf8.ValidString(all):
-		return header{}, LineError{Line: f.line, Text: short(all), Err: wrap(ErrHeader, "the file is not UTF-8; save it as that")}
+		return header{}, LineError{Line: f.line, Text: short(all), Err: wrap(ErrHeader,
+			"the file is not UTF-8; save it as that")}
 	case len(cells) == 1 && strings.ContainsAny(all, ";\t"):
-		return header{}, LineError{Line: f.line, Text: short(all), Err: wrap(ErrHeader, "cells are parted by commas, not semicolons or tabs")}
+		return header{}, LineError{Line: f.line, Text: short(all), Err: wrap(ErrHeader,
+			"cells are parted by commas, not semicolons or tabs")}
 	}
 	h := header{line: f.line}
 	for i, cell := range cells {

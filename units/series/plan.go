@@ -30,7 +30,8 @@ type plan[T Value] struct {
 
 // newPlan reads the file up to its first row and resolves the columns.
 func newPlan[T Value](file *lines, f Format, location *time.Location) (*plan[T], error) {
-	p := &plan[T]{format: f, headerLine: f.Preamble + 1, width: f.Cells, unitColumn: -1, only: -1, faults: faultsOf[T](), missing: map[string]bool{}}
+	p := &plan[T]{format: f, headerLine: f.Preamble + 1, width: f.Cells, unitColumn: -1, only: -1,
+		faults: faultsOf[T](), missing: map[string]bool{}}
 	if err := p.header(file); err != nil {
 		return nil, err
 	}

@@ -107,7 +107,8 @@ func saysDate(name string) bool {
 // saysRemark reports the heading of a column of remarks, an empty one included.
 func saysRemark(name string) bool {
 	name = strings.ToLower(strings.TrimSpace(name))
-	for _, word := range []string{"note", "remark", "comment", "event", "memo", "annotation", "mark", "bemerk", "anmerk", "kommentar"} {
+	for _, word := range []string{"note", "remark", "comment", "event", "memo", "annotation", "mark", "bemerk",
+		"anmerk", "kommentar"} {
 		if strings.HasPrefix(name, word) {
 			return true
 		}

@@ -93,7 +93,8 @@ func (p *plan[T]) row(file *lines, text string, last int64) (Row, int64, error) 
 	if p.format.Comment != "" && strings.HasPrefix(text, p.format.Comment) {
 		return none(line, Remark, text), 0, nil
 	}
-	if p.format.Repeats == DropRepeats && text == p.before && text != "" && !p.timer.zone.once { // an hour that is repeated is no repeated row
+	if p.format.Repeats == DropRepeats && text == p.before && text != "" &&
+		!p.timer.zone.once { // an hour that is repeated is no repeated row
 		return none(line, Repeat, text), 0, nil
 	}
 	cells, err := file.split(text)

@@ -15,7 +15,8 @@ func (s *sniffer) sensors() {
 		if s.isTime(i) || i == s.format.Value.Number-1 {
 			continue
 		}
-		if !(c.class == classText && (saysSensor(c.name) || s.format.Header == 0) || c.class == classNumber && countsSensors(c.name) && allWhole(c.values)) {
+		if !(c.class == classText && (saysSensor(c.name) || s.format.Header == 0) || c.class == classNumber &&
+			countsSensors(c.name) && allWhole(c.values)) {
 			continue
 		}
 		if names := s.distinct(i); len(names) > 1 {
@@ -27,9 +28,13 @@ func (s *sniffer) sensors() {
 
 // saysSensor reports a heading that names what a row was measured with or where.
 func saysSensor(name string) bool {
-	switch strings.Join(strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return r == '_' || r == ' ' || r == '.' || r == '-' }), " ") {
-	case "sensor", "sensor id", "sensor name", "sensorid", "probe", "probe id", "probe name", "device", "device id", "device name", "deviceid", "channel", "ch",
-		"channel name", "location", "site", "site id", "siteid", "station", "stn", "name", "tag", "node", "node id", "room", "position", "logger",
+	switch strings.Join(strings.FieldsFunc(strings.ToLower(name), func(r rune) bool {
+		return r == '_' ||
+			r == ' ' || r == '.' || r == '-'
+	}), " ") {
+	case "sensor", "sensor id", "sensor name", "sensorid", "probe", "probe id", "probe name", "device",
+		"device id", "device name", "deviceid", "channel", "ch", "channel name", "location", "site", "site id",
+		"siteid", "station", "stn", "name", "tag", "node", "node id", "room", "position", "logger",
 		"logger id", "parameter", "variable", "measure", "quantity", "type", "label", "entity id", "entity":
 		return true
 	}
@@ -38,8 +43,12 @@ func saysSensor(name string) bool {
 
 // countsSensors reports a heading under which numbers name sensors.
 func countsSensors(name string) bool {
-	switch strings.Join(strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return r == '_' || r == ' ' || r == '.' || r == '-' }), " ") {
-	case "channel", "ch", "channel no", "sensor id", "sensorid", "sensor no", "probe id", "probe no", "device id", "deviceid", "node", "node id", "logger id", "site id":
+	switch strings.Join(strings.FieldsFunc(strings.ToLower(name), func(r rune) bool {
+		return r == '_' ||
+			r == ' ' || r == '.' || r == '-'
+	}), " ") {
+	case "channel", "ch", "channel no", "sensor id", "sensorid", "sensor no", "probe id", "probe no",
+		"device id", "deviceid", "node", "node id", "logger id", "site id":
 		return true
 	}
 	return false
@@ -66,7 +75,8 @@ func (s *sniffer) askSensor(i int, names []string) {
 		choices = append(choices, Choice{name, "the rows of " + short(name)})
 	}
 	s.format.Only = Filter{Column: s.heading(i)}
-	s.ask(AskSensor, choices, "The rows of several stand below each other. Which %s in column %d is wanted?", shortName(s.cols[i].name), i+1)
+	s.ask(AskSensor, choices, "The rows of several stand below each other. Which %s in column %d is wanted?",
+		shortName(s.cols[i].name), i+1)
 }
 
 func shortName(name string) string {
@@ -125,7 +135,8 @@ func dryRunAs[T Value](s *sniffer, f Format) error {
 		if err == nil {
 			return nil
 		}
-		if errors.Is(err, ErrRepeated) && f.Repeats == RefuseRepeats && s.stated.Repeats == 0 && s.isRepeat(err) && !s.inAutumn(lineOf(err)) {
+		if errors.Is(err, ErrRepeated) && f.Repeats == RefuseRepeats && s.stated.Repeats == 0 &&
+			s.isRepeat(err) && !s.inAutumn(lineOf(err)) {
 			s.ask(AskRepeats, []Choice{{DropRepeats.String(), "read it once"}, {RefuseRepeats.String(), "refuse the file"}},
 				"Line %d is the line before once more. Is it to be read once?", lineOf(err))
 			f.Repeats = DropRepeats
@@ -188,7 +199,8 @@ func (s *sniffer) explain(err error) error {
 		}
 	}
 	if s.inAutumn(lineOf(err)) {
-		s.ask(AskZone, nil, "At line %d the clock stands still or steps back by an hour or less. In which time zone did it run, by its name in the time zone database?", lineOf(err))
+		s.ask(AskZone, nil, "At line %d the clock stands still or steps back by an hour or less. "+
+			"In which time zone did it run, by its name in the time zone database?", lineOf(err))
 		return nil
 	}
 	return err
@@ -228,7 +240,8 @@ func (s *sniffer) inAutumn(line int) bool {
 		zero, ok := s.firstMoment()
 		now := time.Unix(zero+at[k], 0).UTC()
 		month := now.Month()
-		return ok && at[k-1]-at[k] <= 3600 && now.Hour() <= 3 && (month >= time.September && month <= time.November || month >= time.March && month <= time.May)
+		return ok && at[k-1]-at[k] <= 3600 && now.Hour() <= 3 && (month >= time.September &&
+			month <= time.November || month >= time.March && month <= time.May)
 	}
 	return false
 }

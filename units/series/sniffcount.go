@@ -17,7 +17,10 @@ func elapsedUnit(heading string) (unit time.Duration, base string, ok bool) {
 		}
 		return 0, lower, false
 	}
-	words := strings.FieldsFunc(lower, func(r rune) bool { return r == ' ' || r == ',' || r == '_' || r == '-' || r == '/' })
+	words := strings.FieldsFunc(lower, func(r rune) bool {
+		return r == ' ' || r == ',' || r == '_' || r == '-' ||
+			r == '/'
+	})
 	if len(words) == 0 {
 		return 0, "", false
 	}
@@ -69,7 +72,8 @@ func (s *sniffer) counts() error {
 
 // saysTime reports a heading of the time, whatever it counts: the days of a spreadsheet or of a year among it.
 func saysTime(name string) bool {
-	for _, word := range []string{"time", "elapsed", "date", "stamp", "doy", "julian", "jday", "serial day", "zeit", "clock"} {
+	for _, word := range []string{"time", "elapsed", "date", "stamp", "doy", "julian", "jday", "serial day",
+		"zeit", "clock"} {
 		if strings.Contains(name, word) {
 			return true
 		}
@@ -106,7 +110,8 @@ func (s *sniffer) askTimeUnit(i int) error {
 	for _, unit := range []string{"ms", "s", "min", "h", "d"} {
 		choices = append(choices, Choice{unit, short(first + " … " + last + " " + unit)})
 	}
-	s.ask(AskTimeUnit, choices, "Column %d %q rises from row to row. In which unit does it count the time?", i+1, short(s.cols[i].name))
+	s.ask(AskTimeUnit, choices, "Column %d %q rises from row to row. In which unit does it count the time?",
+		i+1, short(s.cols[i].name))
 	s.format.Time = []TimeColumn{{Column: s.heading(i), Part: Elapsed}}
 	return nil
 }
@@ -149,7 +154,8 @@ func (s *sniffer) epoch(i int) string {
 			x, err := strconv.ParseFloat(strings.Replace(v, ",", ".", 1), 64)
 			all = all && err == nil && x/u.size >= 946684800 && x/u.size < 4102444800
 		}
-		if all && (s.rising(i) > 0 || strings.Contains(strings.ToLower(c.name), "time") || len(c.values) == 1 && s.format.Header == 0) {
+		if all && (s.rising(i) > 0 || strings.Contains(strings.ToLower(c.name), "time") || len(c.values) == 1 &&
+			s.format.Header == 0) {
 			return u.name
 		}
 	}

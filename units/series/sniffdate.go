@@ -32,7 +32,8 @@ func (s *sniffer) order() error {
 		why string
 	}{
 		{s.byHeading, "the headings say it"}, {s.byDots, "dates with points have the day before the month"},
-		{s.byPreamble, "the lines before the table name the first day"}, {s.byStep, "the step across midnight is then as even as the others"},
+		{s.byPreamble, "the lines before the table name the first day"}, {s.byStep,
+			"the step across midnight is then as even as the others"},
 	} {
 		if len(left) > 1 {
 			if kept := settle.by(left, moments); len(kept) > 0 && len(kept) < len(left) {
@@ -44,7 +45,8 @@ func (s *sniffer) order() error {
 	case len(left) == 0 && len(s.questions) == 0 && s.firstFits():
 		// the row that is no date, or another one, is found when the lines are read
 	case len(left) == 0:
-		return LineError{Line: s.sheet.rows[s.sheet.first].line, Err: wrap(ErrNotAClock, "the dates are of no known form, or not all of one")}
+		return LineError{Line: s.sheet.rows[s.sheet.first].line, Err: wrap(ErrNotAClock,
+			"the dates are of no known form, or not all of one")}
 	case len(left) == 1:
 		s.format.Order = left[0]
 		s.because("Order", "%v: %s", left[0], why)
@@ -78,7 +80,8 @@ func (s *sniffer) askOrder(left []DateOrder) {
 		}
 		choices = append(choices, Choice{order.String(), means})
 	}
-	s.ask(AskDateOrder, choices, "In the dates of column %d, %q for one, what comes first?", i+1, short(s.cols[i].values[0]))
+	s.ask(AskDateOrder, choices, "In the dates of column %d, %q for one, what comes first?", i+1,
+		short(s.cols[i].values[0]))
 }
 
 // moments are the times of the rows in seconds under an order of the date; nil where a row is no time. guessed

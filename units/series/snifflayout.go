@@ -13,7 +13,8 @@ func (s *sniffer) layout() error {
 		seps = []Separator{s.stated.Separator}
 	} else if rest := strings.TrimPrefix(strings.ToLower(s.lines[0]), "sep="); rest != strings.ToLower(s.lines[0]) {
 		for _, sep := range seps {
-			if sep != Blanks && strings.TrimSpace(rest) == strings.TrimSpace(string(sep.mark())) && (rest == "\t") == (sep == Tabs) {
+			if sep != Blanks && strings.TrimSpace(rest) == strings.TrimSpace(string(sep.mark())) &&
+				(rest == "\t") == (sep == Tabs) {
 				seps, start = []Separator{sep}, 1
 				s.because("Separator", "the first line says %q", short(s.lines[0]))
 				break
@@ -219,7 +220,8 @@ func most(n [classNone + 1]int) class {
 			best, count = c, n[c]
 		}
 	}
-	if n[classSpan] > 0 && n[classSpan]+n[classClock] >= count && best != classText && best != classBoth && best != classDate {
+	if n[classSpan] > 0 && n[classSpan]+n[classClock] >= count && best != classText && best != classBoth &&
+		best != classDate {
 		best, count = classSpan, n[classSpan]+n[classClock]
 	}
 	if numbers >= count && numbers > 0 {

@@ -26,7 +26,10 @@ func (s *sniffer) byPreamble(left []DateOrder, _ map[DateOrder][]int64) []DateOr
 
 // datesIn are the days that a line names beyond doubt: 2012-10-11, 11 Oct 2012, Thu Oct 11 12:11:00 CST 2012.
 func datesIn(line string) (days []int64) {
-	words := strings.FieldsFunc(line, func(r rune) bool { return r == ' ' || r == '\t' || r == ',' || r == ';' || r == '"' })
+	words := strings.FieldsFunc(line, func(r rune) bool {
+		return r == ' ' || r == '\t' || r == ',' || r == ';' ||
+			r == '"'
+	})
 	for i, word := range words {
 		if s, ok := readStamp(word, 0); ok && s.shape&hasDate != 0 && !s.guessed {
 			days = append(days, s.day)

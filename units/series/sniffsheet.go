@@ -120,9 +120,10 @@ func stampClass(s stamp) class {
 // saysNone knows the texts that stand for no reading wherever a logger or a spreadsheet writes them.
 func saysNone(cell string) bool {
 	switch strings.ToLower(cell) {
-	case "na", "n/a", "#n/a", "nan", "null", "nil", "none", "-", "--", "---", "----", "-.-", "--.-", "#name?", "#value!", "#div/0!", "#ref!", "#num!",
-		"inf", "-inf", "+inf", "missing", "no data", "nodata", "err", "error", "fault", "open", "short", "fail", "failed", "disconnected",
-		"no probe", "no sensor", "overrange", "underrange", "over", "under", "ol", "lo", "hi", "?", "*", "**", "***", "m":
+	case "na", "n/a", "#n/a", "nan", "null", "nil", "none", "-", "--", "---", "----", "-.-", "--.-", "#name?",
+		"#value!", "#div/0!", "#ref!", "#num!", "inf", "-inf", "+inf", "missing", "no data", "nodata", "err",
+		"error", "fault", "open", "short", "fail", "failed", "disconnected", "no probe", "no sensor",
+		"overrange", "underrange", "over", "under", "ol", "lo", "hi", "?", "*", "**", "***", "m":
 		return true
 	}
 	return false

@@ -75,7 +75,8 @@ const mostChoices = 200
 // askTime asks which column, or which pair of a date and a clock, is the time.
 func (s *sniffer) askTime(columns, clocks []int) error {
 	if len(columns)*max(1, len(clocks)) > mostChoices {
-		return LineError{Line: s.format.Preamble + 1, Err: wrap(ErrHeader, "dates or clocks in more columns than a person can choose from")}
+		return LineError{Line: s.format.Preamble + 1, Err: wrap(ErrHeader,
+			"dates or clocks in more columns than a person can choose from")}
 	}
 	var choices []Choice
 	for _, i := range columns {
@@ -83,7 +84,8 @@ func (s *sniffer) askTime(columns, clocks []int) error {
 			choices = append(choices, Choice{strconv.Itoa(i + 1), s.example(i)})
 		}
 		for _, k := range clocks {
-			choices = append(choices, Choice{strconv.Itoa(i+1) + "+" + strconv.Itoa(k+1), s.example(i) + ", " + s.example(k)})
+			choices = append(choices, Choice{strconv.Itoa(i+1) + "+" + strconv.Itoa(k+1),
+				s.example(i) + ", " + s.example(k)})
 		}
 	}
 	s.ask(AskTime, choices, "Several columns hold dates or clocks. Which of them says when a row was written?")
@@ -101,10 +103,12 @@ func (s *sniffer) statedTime() error {
 		}
 		t.Column = s.heading(i)
 		if t.Part == 0 {
-			t.Part = map[class]Part{classBoth: DateAndClock, classDate: Date, classClock: Clock, classSpan: ElapsedClock}[s.cols[i].class]
+			t.Part = map[class]Part{classBoth: DateAndClock, classDate: Date, classClock: Clock,
+				classSpan: ElapsedClock}[s.cols[i].class]
 		}
 		if t.Part == 0 || len(s.cols[i].values) == 0 {
-			return LineError{Line: s.format.Preamble + 1, Column: short(s.cols[i].name), Err: wrap(ErrHeader, "no column of dates or clocks")}
+			return LineError{Line: s.format.Preamble + 1, Column: short(s.cols[i].name), Err: wrap(ErrHeader,
+				"no column of dates or clocks")}
 		}
 	}
 	s.half()
@@ -175,7 +179,8 @@ func (s *sniffer) clockDigits() {
 	}
 	for i, c := range s.cols {
 		name := strings.ToLower(c.name)
-		if c.class != classNumber || !(strings.HasPrefix(name, "time") || strings.HasPrefix(name, "clock") || strings.HasPrefix(name, "hhmm") || name == "zeit") {
+		if c.class != classNumber || !(strings.HasPrefix(name, "time") || strings.HasPrefix(name, "clock") ||
+			strings.HasPrefix(name, "hhmm") || name == "zeit") {
 			continue
 		}
 		all := true

@@ -41,12 +41,14 @@ func (s *sniffer) grouped(i int) {
 	}
 	for _, v := range s.cols[i].values {
 		whole, after, ok := strings.Cut(strings.TrimLeft(v, "+-"), ",")
-		if !ok || len(after) != 3 || len(whole) > 3 || strings.HasPrefix(whole, "0") || s.kind == temperature && (len(whole) > 1 || whole > "3") {
+		if !ok || len(after) != 3 || len(whole) > 3 || strings.HasPrefix(whole, "0") || s.kind == temperature &&
+			(len(whole) > 1 || whole > "3") {
 			return
 		}
 	}
 	first := s.cols[i].values[0]
-	s.ask(AskDecimal, []Choice{{DecimalComma.String(), strings.Replace(first, ",", ".", 1)}, {DecimalPoint.String(), strings.Replace(first, ",", "", 1) + ", which is refused"}},
+	s.ask(AskDecimal, []Choice{{DecimalComma.String(), strings.Replace(first, ",", ".", 1)},
+		{DecimalPoint.String(), strings.Replace(first, ",", "", 1) + ", which is refused"}},
 		"Is the comma in %s of column %d a decimal mark?", short(first), i+1)
 }
 
@@ -108,7 +110,8 @@ func (s *sniffer) chooseColumn(plausible func(float64) bool) error {
 		return wrap(ErrUnit, "no column of "+string(s.kind)+"; "+listed(s.nameList()))
 	case 1:
 		s.format.Value = s.heading(choice[0])
-		s.because("Value", "column %d %q is the only one that can hold the %s", choice[0]+1, short(s.cols[choice[0]].name), string(s.kind))
+		s.because("Value", "column %d %q is the only one that can hold the %s", choice[0]+1,
+			short(s.cols[choice[0]].name), string(s.kind))
 		return nil
 	}
 	s.candidates = choice
@@ -140,7 +143,8 @@ func (s *sniffer) isIndex(i int) bool {
 	}
 	name := strings.ToLower(strings.Trim(c.name, " .:"))
 	switch name {
-	case "#", "no", "nr", "index", "record", "row", "rn", "id", "sample", "count", "n", "line", "seq", "serial", "serialnumber", "ms", "number":
+	case "#", "no", "nr", "index", "record", "row", "rn", "id", "sample", "count", "n", "line", "seq",
+		"serial", "serialnumber", "ms", "number":
 		return true
 	}
 	if name == "" && i == 0 || strings.Contains(name, "rowid") || strings.HasPrefix(name, "record") {
@@ -169,7 +173,8 @@ func (s *sniffer) oneNumber(i, next int) bool {
 // saysOther reports a heading of something else that a logger writes without a unit.
 func saysOther(name string) bool {
 	lower := strings.ToLower(name)
-	for _, word := range []string{"batt", "humid", "rssi", "serial", "voltage", "signal", "latit", "longit", "lontit", "altit", "record", "snr", "alarm",
+	for _, word := range []string{"batt", "humid", "rssi", "serial", "voltage", "signal", "latit", "longit",
+		"lontit", "altit", "record", "snr", "alarm",
 		"co2", "lux", "status", "state", "event", "latitude", "movement", "acceler", "sequence", "counter"} {
 		if strings.Contains(lower, word) {
 			return true

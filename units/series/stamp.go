@@ -94,7 +94,8 @@ func (s *stamp) readUnixDate(cell string) bool {
 	}
 	month, size := monthNamed(words[0])
 	n, year := leadingDigits(words[1]), words[len(words)-1]
-	if month == 0 || size != len(words[0]) || n == 0 || n > 2 || n != len(words[1]) || len(year) != 4 || leadingDigits(year) != 4 {
+	if month == 0 || size != len(words[0]) || n == 0 || n > 2 || n != len(words[1]) || len(year) != 4 ||
+		leadingDigits(year) != 4 {
 		return false
 	}
 	rest, ok := s.readClock(words[2])
@@ -142,7 +143,8 @@ func (s *stamp) readDate(cell string, order DateOrder) (rest string, ok bool) {
 			if named >= 0 && strings.HasPrefix(cell, ", ") { // Aug 1, 2026
 				cell = cell[1:]
 			}
-			if cell == "" || cell[0] != '-' && cell[0] != '/' && cell[0] != '.' && cell[0] != ' ' || i == 2 && cell[0] != between && named < 0 {
+			if cell == "" || cell[0] != '-' && cell[0] != '/' && cell[0] != '.' && cell[0] != ' ' || i == 2 &&
+				cell[0] != between && named < 0 {
 				return "", false
 			}
 			between, cell = cell[0], cell[1:]

@@ -90,7 +90,8 @@ func (t *timer) number(s *stamp, text string, c *timeCell) error {
 		return nil
 	}
 	v, err := strconv.Atoi(text)
-	limits := [...][2]int{DayCount: {-100_000, 100_000}, Year: {1970, 2200}, Month: {1, 12}, Day: {1, 31}, Hour: {0, 23}, Minute: {0, 59}}[c.part]
+	limits := [...][2]int{DayCount: {-100_000, 100_000}, Year: {1970, 2200}, Month: {1, 12}, Day: {1, 31},
+		Hour: {0, 23}, Minute: {0, 59}}[c.part]
 	if err != nil || v < limits[0] || v > limits[1] {
 		return wrap(ErrNotAClock, "expected a whole number for the "+c.part.String())
 	}
@@ -115,7 +116,8 @@ func (t *timer) number(s *stamp, text string, c *timeCell) error {
 
 // isoStamp holds a stamp to the plain form: no AM or PM, a year of four digits first and hyphens, T only with seconds.
 func isoStamp(text string, s stamp) bool {
-	if s.shape&hasHalf != 0 || s.shape&hasDate != 0 && (leadingDigits(text) != 4 || len(text) < 10 || text[4] != '-' || text[7] != '-') {
+	if s.shape&hasHalf != 0 || s.shape&hasDate != 0 && (leadingDigits(text) != 4 || len(text) < 10 ||
+		text[4] != '-' || text[7] != '-') {
 		return false
 	}
 	i := strings.IndexByte(text, ':')

@@ -15,14 +15,16 @@ const (
 // blanks, points, degree signs and what a wrong encoding makes of them.
 var spellings = map[kind]map[string]string{
 	temperature: {
-		"c": "°C", "degc": "°C", "oc": "°C", "celsius": "°C", "degcelsius": "°C", "degreecelsius": "°C", "degreescelsius": "°C",
-		"degreec": "°C", "degreesc": "°C", "gradc": "°C", "centigrade": "°C", "℃": "°C",
+		"c": "°C", "degc": "°C", "oc": "°C", "celsius": "°C", "degcelsius": "°C", "degreecelsius": "°C",
+		"degreescelsius": "°C",
+		"degreec":        "°C", "degreesc": "°C", "gradc": "°C", "centigrade": "°C", "℃": "°C",
 		"f": "°F", "degf": "°F", "of": "°F", "fahrenheit": "°F", "degfahrenheit": "°F", "degreefahrenheit": "°F",
 		"degreesfahrenheit": "°F", "degreef": "°F", "degreesf": "°F", "℉": "°F",
 		"k": "K", "kelvin": "K", "degk": "K",
 	},
 	pressure: {
-		"psi": "psi", "kpa": "kPa", "pa": "Pa", "hpa": "hPa", "bar": "bar", "mbar": "mbar", "millibar": "mbar", "mb": "mbar", "mpa": "MPa",
+		"psi": "psi", "kpa": "kPa", "pa": "Pa", "hpa": "hPa", "bar": "bar", "mbar": "mbar", "millibar": "mbar",
+		"mb": "mbar", "mpa": "MPa",
 		"atm": "atm", "inhg": "inHg", "mmhg": "mmHg", "torr": "torr", "mws": waterMetre, "mh2o": waterMetre, "mwc": waterMetre,
 		"kilopascal": "kPa", "hectopascal": "hPa", "pascal": "Pa",
 	},
@@ -31,9 +33,11 @@ var spellings = map[kind]map[string]string{
 }
 
 // others are units of what a record holds beside the wanted column.
-var others = " v mv volt volts a ma ah w kw wh kwh va ohm kohm ohm*cm hz lux lx klux db dbm ph ntu fnu fnu ms/cm us/cm µs/cm mg/l ug/l µg/l ppb ppt psu " +
-	"m cm mm ft feet in inch inches km m/s km/h mph kn kt l ml l/s l/min m3 m3/h w/m2 w/m² umol/m2/s uv µg/m3 ug/m3 deg degrees rpm g/m3 mol/l " +
-	"counts count raw adc bits c/h f/h c/min f/min c/s f/s k/h k/min "
+const others = " " +
+	"v mv volt volts a ma ah w kw wh kwh va ohm kohm ohm*cm hz lux lx klux db dbm ph ntu fnu fnu " +
+	"ms/cm us/cm µs/cm mg/l ug/l µg/l ppb ppt psu m cm mm ft feet in inch inches km m/s km/h mph kn " +
+	"kt l ml l/s l/min m3 m3/h w/m2 w/m² umol/m2/s uv µg/m3 ug/m3 deg degrees rpm g/m3 mol/l counts " +
+	"count raw adc bits c/h f/h c/min f/min c/s f/s k/h k/min "
 
 // plain strips a unit of letters' case, blanks, points, and the signs that stand for or replace a degree sign.
 func plain(unit string) string {
@@ -124,14 +128,15 @@ func lastWord(heading string) (k kind, unit, name string) {
 	for i := len(words) - 1; i >= 0; i-- {
 		word := words[i]
 		k, unit := kindOfWord(word)
-		if n := len(word) - 1; k == unknown && n > 3 && saysTemperature(word) && word[n-1] >= 'a' && word[n-1] <= 'z' && (word[n] == 'C' || word[n] == 'F') {
+		if n := len(word) - 1; k == unknown && n > 3 && saysTemperature(word) && word[n-1] >= 'a' &&
+			word[n-1] <= 'z' && (word[n] == 'C' || word[n] == 'F') {
 			return temperature, "°" + word[n:], strings.Join(words, " ") // tempC
 		}
 		if k == unknown || k == otherUnit && i < len(words)-1 {
 			continue
 		}
 		sure := len([]rune(plain(word))) > 2 || strings.ContainsAny(word, "°%℃℉") || k == pressure && i > 0
-		if sure || i > 0 && k == temperature && saysTemperature(strings.Join(words[:i], " ")) || k == otherUnit && i > 0 {
+		if sure || i > 0 && saysQuantity(k, strings.Join(words[:i], " ")) || k == otherUnit && i > 0 {
 			return k, unit, strings.TrimSpace(strings.TrimRight(strings.Join(words[:i], " "), " "))
 		}
 	}
@@ -141,7 +146,8 @@ func lastWord(heading string) (k kind, unit, name string) {
 // saysTemperature reports a word for temperature.
 func saysTemperature(heading string) bool {
 	lower := strings.ToLower(heading)
-	return strings.Contains(lower, "temp") || strings.Contains(lower, "tmp") || strings.HasPrefix(lower, "t_") || strings.Contains(lower, "°")
+	return strings.Contains(lower, "temp") || strings.Contains(lower, "tmp") || strings.HasPrefix(lower, "t_") ||
+		strings.Contains(lower, "°")
 }
 
 func saysPressure(heading string) bool {

@@ -13,7 +13,8 @@ const (
 	Latin1
 )
 
-var encodings = word.List{What: "encoding", Words: []string{"no encoding", "UTF-8", "UTF-16 little-endian", "UTF-16 big-endian",
+var encodings = word.List{What: "encoding", Words: []string{"no encoding", "UTF-8", "UTF-16 little-endian",
+	"UTF-16 big-endian",
 	"Latin-1"}}
 
 // String returns the encoding's name.
@@ -43,7 +44,8 @@ const (
 	Blanks
 )
 
-var separators = word.List{What: "separator", Words: []string{"no separator", "commas", "semicolons", "tabs", "bars", "blanks"}}
+var separators = word.List{What: "separator", Words: []string{"no separator", "commas", "semicolons", "tabs",
+	"bars", "blanks"}}
 
 // String returns the separator's name.
 func (s Separator) String() string { return separators.Of(uint8(s)) }
@@ -102,7 +104,8 @@ const (
 	OneDate
 )
 
-var dateOrders = word.List{What: "date order", Words: []string{"no date order", "year first", "day first", "month first", "one date"}}
+var dateOrders = word.List{What: "date order", Words: []string{"no date order", "year first", "day first",
+	"month first", "one date"}}
 
 // String returns the order's name.
 func (o DateOrder) String() string { return dateOrders.Of(uint8(o)) }
