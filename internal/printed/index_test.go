@@ -40,6 +40,8 @@ func TestIndex(t *testing.T) {
 			return err
 		}
 		switch {
+		case strings.HasPrefix(name, "testdata/golden/"): // results as they are saved, no printed tables
+			return nil
 		case name == "testdata/README.md":
 			library.index = string(text)
 		case strings.HasPrefix(name, "testdata/"):

@@ -17,7 +17,8 @@ var mayImport = map[string][]string{
 	"pressure/process":   {"pressure", "units/verdict", "internal/wire", "internal/word", "units", "units/cite"},
 	"pressure/canner":    {"pressure/process", "pressure", "units/series", "units", "units/cite"},
 	"pressure/lethality": {"units/series", "units", "units/cite"},
-	"brine":              {"units", "units/cite"},
+	"brine":              {"brine/solution", "units/verdict", "internal/wire", "internal/word", "units", "units/cite"},
+	"brine/solution":     {"internal/wire", "units", "units/cite"}, // what brine is by itself; it knows no fish
 	"smoke":              {"units/series", "units", "units/cite"},
 	"yield":              {"internal/word", "units", "units/cite"},
 	"yield/coldchain":    {"internal/word", "units/series", "units", "units/cite"},
