@@ -1,4 +1,4 @@
-package brine
+package solution
 
 import (
 	"math"

@@ -1,4 +1,4 @@
-package brine
+package solution
 
 import (
 	"math"
@@ -16,40 +16,34 @@ var (
 // sixty is the temperature that salometers, hydrometers and the brine tables are made for.
 var sixty = units.Fahrenheit(60)
 
-// Density returns the density of salt in water. Share is salt/(salt + water) by mass, 0 % to Saturation, the temperature 0 to 25 °C:
-// otherwise a SaturatedError or a RangeError. Cubic in strength and in temperature through the table of the International Critical Tables,
-// closed at 0 % with pure water; within 0.00005 g/mL between its rows and 0.0001 g/mL of other measurements. The scales
-// of strength all go through it.
+// Density returns the density of salt in water. Share is salt/(salt + water) by mass, 0 % to Saturation, the
+// temperature 0 to 25 °C: otherwise a SaturatedError or a RangeError. Cubic in strength and in temperature through
+// the table of the International Critical Tables, closed at 0 % with pure water; within 0.00005 g/mL between its rows
+// and 0.0001 g/mL of other measurements. The scales of strength all go through it.
 func Density(share units.Ratio, temperature units.Temperature) (units.Density, error) {
-	x, t, err := solution(share, temperature)
+	x, t, err := plain(share, temperature)
 	if err != nil {
 		return 0, err
 	}
 	return units.OfFloat(density(x, t), units.GramPerMillilitre)
 }
 
-// DensityCitation returns where Density is from. The table is known from memory; its column at 20 °C agrees with the CRC Handbook, 102nd ed.,
-// to the four decimals printed there.
+// DensityCitation returns where Density is from. The table is known from memory; its column at 20 °C agrees with the
+// CRC Handbook, 102nd ed., to the four decimals printed there.
 func DensityCitation() cite.Citation { return densityCitation }
 
-// solution is the door: share and temperature as plain numbers, percent and °C.
-func solution(share units.Ratio, temperature units.Temperature) (x, t float64, err error) {
-	if err := checkShare(share); err != nil {
+// saltByMass is what a share is called in errors.
+const saltByMass = "salt by mass of brine"
+
+// plain is the door: share and temperature as plain numbers, percent and °C.
+func plain(share units.Ratio, temperature units.Temperature) (x, t float64, err error) {
+	if err := CheckShare(saltByMass, share); err != nil {
 		return 0, 0, err
 	}
 	if err := units.CheckTemperature("brine temperature", temperature, coldest, warmest); err != nil {
 		return 0, 0, err
 	}
 	return units.Float(share, units.Percent), temperature.Celsius(), nil
-}
-
-// checkShare refuses a share below zero and one that does not dissolve.
-func checkShare(share units.Ratio) error {
-	limit, _ := Saturation()
-	if share > limit {
-		return SaturatedError{Share: share, Saturation: limit}
-	}
-	return units.Check("salt by mass of brine", share, 0, limit)
 }
 
 // density is in g/mL at x percent and t °C.
@@ -80,11 +74,10 @@ func cubic(xs, ys []float64, x float64) float64 {
 	return sum
 }
 
-// strengthWhere returns the share, in percent, at which a figure that rises with strength reaches a value; ok is false when it does
-// not between 0 % and saturation.
+// strengthWhere returns the share, in percent, at which a figure that rises with strength reaches a value; ok is false
+// when it does not between 0 % and saturation.
 func strengthWhere(figure func(x float64) float64, value float64) (x float64, ok bool) {
-	limit, _ := Saturation()
-	low, high := 0.0, units.Float(limit, units.Percent)
+	low, high := 0.0, mostPercent
 	const slack = 1e-12 // of the figure: what its own rounding can add
 	if !(value >= figure(low)*(1-slack)) || !(value <= figure(high)*(1+slack)) {
 		return 0, false
@@ -97,5 +90,5 @@ func strengthWhere(figure func(x float64) float64, value float64) (x float64, ok
 			high = middle
 		}
 	}
-	return math.Min(math.Max(high, 0), units.Float(limit, units.Percent)), true
+	return math.Min(math.Max(high, 0), mostPercent), true
 }
