@@ -45,6 +45,16 @@ var (
 		ID:   "season.best-catch",
 		Text: "The plan reckons with the best catch that may be hoped for, not with the expected one.",
 	}
+	notProven = cite.Caution{
+		ID: "season.not-proven",
+		Text: "Fish is preserved after two weeks or later, and not every choice was tried. " +
+			"Another choice of fish to keep or to begin might let more be eaten.",
+	}
+	lawfulSpared = cite.Caution{
+		ID: "season.lawful-fish-spared",
+		Text: "Some trips may lawfully keep more fish than the plan does. " +
+			"Those would not be eaten in time and would be thrown away.",
+	}
 	cannotBeHeld = cite.Caution{
 		ID: "season.cannot-be-held", Deciding: true,
 		Text: "The year cannot be held under these limits and trips. Eat less, fish on other weeks, or buy the rest. " +
@@ -86,6 +96,12 @@ func (p Plan) cautions() []cite.Caution {
 	}
 	if y.Fishing == Possible {
 		say(bestCatch, none)
+	}
+	if !p.Feasible() && p.Spared > 0 {
+		say(lawfulSpared, none)
+	}
+	if !p.Proven {
+		say(notProven, none)
 	}
 	return append(first, rest...)
 }
