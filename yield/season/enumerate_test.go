@@ -186,7 +186,7 @@ func small(rng *rand.Rand) season.Year {
 	if rng.Intn(4) == 0 {
 		r.Annual = 1 + rng.Intn(6)
 	}
-	y := season.Year{Rule: r, Weeks: 4 + rng.Intn(9), Fish: 12 * units.Kilogram}
+	y := season.Year{Rule: r, Fishing: season.Expected, Weeks: 4 + rng.Intn(9), Fish: 12 * units.Kilogram}
 	y.Weekly = units.Mass(3+rng.Intn(30)) * units.Kilogram
 	if rng.Intn(3) == 0 {
 		y.Weekly = units.Mass(1+rng.Intn(2)) * y.Fish

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -25,15 +26,21 @@ type Plan struct {
 	Cautions []cite.Caution
 }
 
+// MarshalJSON writes the plan as an object of its fields.
+func (p Plan) MarshalJSON() ([]byte, error) { return wire.Marshal(p) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (p *Plan) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, p) }
+
 // PlannedWeek is one week of a Plan, in the order of events.
 type PlannedWeek struct {
 	Moved     int        // fish preserved
 	Preserved units.Mass // their mass, without what was eaten of them
 	Caught    int        // fish that the trips of the week may bring home by the daily limit
-	Kept      int        // fish kept of them
+	Kept      int        `wire:"always"` // fish kept of them
 	Held      Stock      // before eating: what a warden would count
-	Eaten     units.Mass
-	End       Stock // after eating
+	Eaten     units.Mass `wire:"always"`
+	End       Stock      // after eating
 }
 
 func (p *Plan) add(week int) {

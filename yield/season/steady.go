@@ -15,7 +15,10 @@ func Steady(y Year) (units.Ratio, Plan, error) {
 	}
 	for percent := units.Ratio(99); percent > 0; percent-- {
 		less := y
-		if less.Weekly = share(y.Weekly, percent*units.Percent); less.Weekly < units.Gram {
+		if less.Weekly, err = units.ProrateDown(y.Weekly, percent*units.Percent, units.One); err != nil {
+			return 0, Plan{}, err
+		}
+		if less.Weekly < units.Gram {
 			break
 		}
 		if p := less.plan(); p.Feasible() {
