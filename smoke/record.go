@@ -9,21 +9,41 @@ import (
 )
 
 // Record is what was recorded of the fish on one clock. Cores has one series a probe; MaxGap is the longest time between
-// two readings in which the core is believed to have run in a straight line.
+// two readings in which the core is believed to have run in a straight line. The rest may be left out, and makes the
+// judge stricter where it is stated: Air is that of the smoker or the oven, Piece the thinnest fish with a probe in it, of
+// the temperature Start when the record begins, Site where the worst of the probes sits.
 type Record struct {
 	Cores  []series.Series[units.Temperature]
 	MaxGap time.Duration
+	Air    series.Series[units.Temperature]
+	Piece  units.Stated[Slab]
+	Site   Site
 }
 
 // mostProbes is how many probes are judged together.
 const mostProbes = 16
 
-// checkGap refuses a longest gap that is not stated or longer than allowed.
-func (r Record) checkGap(most time.Duration) error {
+// leastGap is the shortest time between readings that anybody asks for: less is a number without its unit.
+const leastGap = time.Second
+
+// check refuses what the record states about itself and cannot be; most is the longest gap that the judge allows.
+func (r Record) check(most time.Duration) error {
 	if r.MaxGap == 0 {
 		return units.UnsetError{What: "longest gap"}
 	}
-	return units.CheckDuration("longest gap", r.MaxGap, 1, most)
+	if err := units.CheckDuration("longest gap", r.MaxGap, leastGap, most); err != nil {
+		return err
+	}
+	if err := sites.CheckIfSet(r.Site); err != nil {
+		return err
+	}
+	if hottest, ok := r.Air.Max(); ok && hottest.Value.Above(hottestMedium) {
+		return checkWarmth("air of the smoker", hottest.Value, units.Celsius(-50), hottestMedium)
+	}
+	if r.Piece.Given {
+		return r.Piece.Value.check()
+	}
+	return nil
 }
 
 // checkCores refuses a record without readings and one that was not of a core.
