@@ -91,6 +91,9 @@ func classify(cell string) class {
 	case saysNone(cell):
 		return classNone
 	}
+	if _, ok := expanded(strings.Replace(cell, ",", ".", 1)); ok {
+		return classNumber
+	}
 	for _, order := range []DateOrder{DayFirst, MonthFirst, YearFirst} {
 		if s, ok := readStamp(cell, order); ok {
 			return stampClass(s)
