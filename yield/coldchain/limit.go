@@ -55,8 +55,8 @@ func FindLimit(hazard Hazard, t units.Temperature) (Limit, error) {
 	}
 	bands := a2Of(hazard)
 	low, high := bands[0].Over, bands[len(bands)-1].UpTo
-	if err := units.CheckTemperature("temperature in the bands of "+hazard.String(), t, low, high); err != nil {
-		return Limit{}, err
+	if !t.AtLeast(low) || t.Above(high) {
+		return Limit{}, units.CheckTemperature("temperature in the bands of "+hazard.String(), t, low, high)
 	}
 	for _, band := range bands {
 		if !t.Above(band.UpTo) {

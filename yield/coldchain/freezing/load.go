@@ -6,7 +6,6 @@ import (
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
-	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
 // LoadRule is one published figure on filling a home freezer: so much for a cubic foot of its room, within a time or,
@@ -82,7 +81,8 @@ func Plan(p Load) (Loads, error) {
 
 // of is the rule's mass for a room, rounded down.
 func (r LoadRule) of(room units.Volume) units.Mass {
-	return units.Mass(chain.Part(int64(r.PerCubicFoot), int64(room), int64(units.CubicFoot)))
+	mass, _ := units.ProrateDown(r.PerCubicFoot, room, units.CubicFoot) // a room of 5 m³ at most
+	return mass
 }
 
 func (d Loads) cautionsOf() []cite.Caution {

@@ -81,7 +81,7 @@ func (f Piece) Pham() (Time, error) {
 	if err != nil {
 		return Time{}, err
 	}
-	t.Cautions = append(make([]cite.Caution, 0, 7), estimateOnly, worseThanTheyLook, f.phamError())
+	t.Cautions = append(make([]cite.Caution, 0, 4), estimateOnly, worseThanTheyLook, f.phamError())
 	for _, number := range [...]struct {
 		got     units.Ratio
 		in      ratios

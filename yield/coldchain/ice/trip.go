@@ -81,7 +81,7 @@ func Plan(trip Trip) (Load, error) {
 	if t.Total, err = units.Sum(melted, spare); err != nil {
 		return Load{}, err
 	}
-	t.Cautions = append(append(t.Cautions, chill.Cautions...), hold.Cautions...)
+	t.Cautions = append(append(make([]cite.Caution, 0, 6), chill.Cautions...), hold.Cautions...)
 	if trip.Spare == 0 {
 		t.Cautions = append(t.Cautions, noSpare)
 	}

@@ -77,7 +77,7 @@ func ExampleCheckStore() {
 	// smoked fish at home: differs <nil>
 	// smoked fish, and raw fish for smoking: differs <nil>
 	// any food: not met <nil>
-	// not met | refrigerator for any food: 43 °F stated, at most 40 °F published, too warm by 3 F°
+	// not met | any food: 43 °F stated, at most 40 °F published, too warm by 3 F°
 	// 168h0m0s becomes 48h0m0s Clostridium botulinum type E and non-proteolytic B, F
 	// 168h0m0s becomes 24h0m0s Listeria monocytogenes
 }

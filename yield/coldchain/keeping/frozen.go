@@ -2,6 +2,7 @@ package keeping
 
 import (
 	"math"
+	"strconv"
 	"time"
 
 	"example.org/lakelarder/internal/wire"
@@ -64,14 +65,21 @@ func (s FrozenLife) At(t units.Temperature) (time.Duration, error) {
 // when colder.
 func (s FrozenLife) check() error {
 	if len(s.Points) < 2 {
-		return units.RangeError{What: "points of " + s.Name, Got: "too few", Low: "2"}
+		return units.RangeError{What: "number of points of " + s.Name, Got: strconv.Itoa(len(s.Points)), Low: "2"}
 	}
 	for i, p := range s.Points {
-		if err := units.CheckDuration("life in "+s.Name, p.Life, chain.Day, 20*chain.Year); err != nil {
-			return err
+		least := chain.Day
+		if i > 0 {
+			before := s.Points[i-1]
+			if !p.At.Below(before.At) {
+				return units.RangeError{
+					What: "next point of " + s.Name, Got: p.At.String(), High: before.At.String(), HighExclusive: true,
+				}
+			}
+			least = before.Life
 		}
-		if i > 0 && (!p.At.Below(s.Points[i-1].At) || p.Life < s.Points[i-1].Life) {
-			return units.RangeError{What: "point of " + s.Name, Got: p.At.String(), High: "colder than the one before and living as long or longer"}
+		if p.Life < least || p.Life > 20*chain.Year { // its name is made where it is needed
+			return units.CheckDuration("life in "+s.Name, p.Life, least, 20*chain.Year)
 		}
 	}
 	return nil
@@ -138,7 +146,11 @@ func (s FrozenLife) Audit(record series.Series[units.Temperature], maxGap time.D
 }
 
 // findings says what the record is not within.
-func (r *FrozenReport) findings(gap series.Stretch, maxGap time.Duration) (all []verdict.Finding) {
+func (r *FrozenReport) findings(gap series.Stretch, maxGap time.Duration) []verdict.Finding {
+	if r.Used <= units.One && r.TooWarm == 0 && r.Unknown == 0 {
+		return nil
+	}
+	all := make([]verdict.Finding, 0, 3)
 	if r.Used > units.One {
 		all = append(all, verdict.Finding{
 			Rule: RuleFrozenLife, What: "storage life of " + r.Life.Name, Kind: verdict.TooLong, Verdict: verdict.NotMet,

@@ -46,6 +46,9 @@ func (r StoreReport) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly.
 func (r *StoreReport) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
+// mostLimits is room for the limits of any storage.
+const mostLimits = 5
+
 // believed is the range of temperatures that a known storage is believed to be in.
 func (s Storage) believed() (low, high units.Temperature) {
 	switch s {
@@ -70,15 +73,19 @@ func CheckStore(storage Storage, at units.Temperature) (StoreReport, error) {
 		return StoreReport{}, err
 	}
 	r := StoreReport{Storage: storage, At: at}
+	r.Lines = make([]StoreLine, 0, mostLimits)
 	var findings []verdict.Finding
 	for i := range storeTable {
 		if storeTable[i].Storage != storage {
 			continue
 		}
-		line, f, found := storeTable[i].against(at)
+		line, kind := storeTable[i].against(at)
 		r.Lines = append(r.Lines, line)
-		if found {
-			findings = append(findings, f)
+		if kind != 0 && findings == nil {
+			findings = make([]verdict.Finding, 0, mostLimits)
+		}
+		if kind != 0 {
+			findings = append(findings, line.finding(at, kind))
 		}
 	}
 	switch storage {
