@@ -12,7 +12,8 @@ import (
 )
 
 // saved is a Running as it is written. Spent is the time in each cell of the ledger that has any, Lost when each moment
-// that a Report names was. Both go by temperatures and rules, not by their numbers, so that a change of the tables is found.
+// that a Report names was. Both go by temperatures and rules, not by their numbers, so that a change of the tables is
+// found.
 type saved struct {
 	Terms      Terms
 	Readings   int

@@ -81,7 +81,8 @@ func (h hurdles) rate() float64 {
 // the root of each share, and xi.
 func (h hurdles) interaction() (psi, xi float64) {
 	phi := []float64{
-		h.temperature, math.Sqrt(h.activity), math.Sqrt(h.acidity), math.Sqrt(h.phenol), h.nitrite, math.Sqrt(h.dioxide), h.lacticRoot * h.acids,
+		h.temperature, math.Sqrt(h.activity), math.Sqrt(h.acidity), math.Sqrt(h.phenol), h.nitrite,
+		math.Sqrt(h.dioxide), h.lacticRoot * h.acids,
 	}
 	all := 1.0
 	for i, root := range phi {

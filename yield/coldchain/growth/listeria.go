@@ -12,9 +12,12 @@ const listeriaZero = -1.18
 
 var (
 	squareRootCitation = cite.Citation{
-		Source: cite.ListeriaRiskAssessment2003, Where: "square-root conversion with T0 = -1.18 C", Basis: cite.Computed,
+		Source: cite.ListeriaRiskAssessment2003, Where: "square-root conversion with T0 = -1.18 C",
+		Basis: cite.Computed,
 	}
-	rateTableCitation = cite.Citation{Source: cite.ListeriaRiskAssessment2003, Where: "appendix 8, table 1", Basis: cite.Read}
+	rateTableCitation = cite.Citation{
+		Source: cite.ListeriaRiskAssessment2003, Where: "appendix 8, table 1", Basis: cite.Read,
+	}
 )
 
 // ListeriaRate converts a rate of growth of Listeria, in log10 a day, seen at one temperature to another:

@@ -40,7 +40,9 @@ func (g Rate) Over(d time.Duration) (units.Ratio, error) {
 // temperature alone.
 const growthHigh = 25
 
-var growthLimits = cite.Citation{Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420", Basis: cite.Recalled}
+var growthLimits = cite.Citation{
+	Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420", Basis: cite.Recalled,
+}
 
 var (
 	modelOnly = cite.Caution{

@@ -11,7 +11,10 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-var toxinGrowth = cite.Citation{Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420, as quoted in a public note", Basis: cite.Read}
+var toxinGrowth = cite.Citation{
+	Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420, as quoted in a public note",
+	Basis: cite.Read,
+}
 
 // Toxin is what a record comes to by the envelope of TimeToToxin. Share is the part used up of the time to
 // toxin, one at its end. It is never a verdict: a small share of a long time does not make fish safe.

@@ -92,10 +92,10 @@ const (
 	RuleFrozenRecorded verdict.Rule = "keeping.frozen.recorded" // no gap longer than the one trusted
 )
 
-// FrozenReport is what a record of frozen fish has used of a storage life, of quality. Used is its share. TooWarm is the
-// time warmer than the table, counted as at its warmest, which is too little; Unknown that in gaps longer than the one
-// trusted, which is not counted. With either the verdict is never Met. Colder is the time colder than the table, counted as
-// at its coldest, which is too much.
+// FrozenReport is what a record of frozen fish has used of a storage life, of quality. Used is its share. TooWarm is
+// the time warmer than the table, counted as at its warmest, which is too little; Unknown that in gaps longer than the
+// one trusted, which is not counted. With either the verdict is never Met. Colder is the time colder than the table,
+// counted as at its coldest, which is too much.
 type FrozenReport struct {
 	verdict.Report
 	Life    FrozenLife
@@ -113,9 +113,9 @@ func (r *FrozenReport) UnmarshalJSON(data []byte) error { return wire.Unmarshal(
 
 // Audit returns what a record used of this life by time-temperature tolerance: the sum of time over life, each straight
 // stretch of the record integrated exactly. MaxGap must be above zero; an empty record is series.ErrEmpty and one of a
-// single reading, or with one below -80 or above 100 °C (a fault of the probe), a units.RangeError, as is a table that is
-// not in order. Used is within 1e-9 of the exact share, rounded up; times outside the table round up to the nanosecond. It
-// is of quality: fish past its life is poor, fish within it is no safer.
+// single reading, or with one below -80 or above 100 °C (a fault of the probe), a units.RangeError, as is a table that
+// is not in order. Used is within 1e-9 of the exact share, rounded up; times outside the table round up to the
+// nanosecond. It is of quality: fish past its life is poor, fish within it is no safer.
 func (s FrozenLife) Audit(record series.Series[units.Temperature], maxGap time.Duration) (FrozenReport, error) {
 	if err := s.check(); err != nil {
 		return FrozenReport{}, err

@@ -108,8 +108,8 @@ type SpoilageSign struct {
 	Citation cite.Citation
 }
 
-// SpoilageSigns returns every published sign, what to look for before a jar is opened, while it is and after; and two that
-// are harmless. The slice is the caller's own.
+// SpoilageSigns returns every published sign, what to look for before a jar is opened, while it is and after; and two
+// that are harmless. The slice is the caller's own.
 func SpoilageSigns() []SpoilageSign { return append([]SpoilageSign(nil), jarSignTable[:]...) }
 
 // processAgain is how long after its canning a jar may be processed again.

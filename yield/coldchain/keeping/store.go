@@ -20,9 +20,9 @@ const (
 	RuleShelf            verdict.Rule = "keeping.store.shelf"
 )
 
-// StoreLimit is a published temperature of a storage: at most AtMost (below it where Under is set) and, where AtLeast is
-// set, at least that. General is the limit for whatever is kept there; the others are for what For says. ID is the Rule of
-// the finding about it.
+// StoreLimit is a published temperature of a storage: at most AtMost (below it where Under is set) and, where AtLeast
+// is set, at least that. General is the limit for whatever is kept there; the others are for what For says. ID is the
+// Rule of the finding about it.
 type StoreLimit struct {
 	ID              verdict.Rule
 	Storage         Storage

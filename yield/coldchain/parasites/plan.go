@@ -31,10 +31,10 @@ func (p Plan) MarshalJSON() ([]byte, error) { return wire.Marshal(p) }
 // UnmarshalJSON reads a plan strictly; the freezer and the time in it must be there.
 func (p *Plan) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, p) }
 
-// Check judges a plan by each published rule of freezing: met, not met or cannot tell, how much too warm or short it is,
-// and what would do. The freezer must be from -90 to 40 °C, Stored and Through 0 to 10 years and Through at most Stored, a
-// thickness above zero: otherwise a units.RangeError. A freezer exactly at a rule's temperature, for exactly its time,
-// meets it.
+// Check judges a plan by each published rule of freezing: met, not met or cannot tell, how much too warm or short it
+// is, and what would do. The freezer must be from -90 to 40 °C, Stored and Through 0 to 10 years and Through at most
+// Stored, a thickness above zero: otherwise a units.RangeError. A freezer exactly at a rule's temperature, for exactly
+// its time, meets it.
 func Check(p Plan) (Report, error) {
 	if !p.Store.IsSet() {
 		p.Store = p.Freezer
