@@ -7,8 +7,8 @@ import (
 )
 
 // HistamineFigure is one published figure of histamine or of the free histidine that it forms from, Low to High by mass
-// of fish; zero where the print has no such end. Positive of Samples were above what the survey could find, both zero
-// where the figure is of no survey.
+// of fish; zero where the source states no such end. Positive of Samples were above what the survey could find, both
+// zero where the figure is of no survey.
 type HistamineFigure struct {
 	What              string
 	Fish              string

@@ -58,7 +58,7 @@ const longestLanding = 7 * chain.Day
 // it: within the same time, in a medium of at most 40 °F, which others print beside ice. A rule for warm air or water
 // holds where it was warm or that is not known. The longer time that one source gives gutted fish is named by
 // LandingRules and never used. Times must be 0 to 7 days, a stated medium -3 to 15 °C, the warmest -5 to 50 °C:
-// otherwise a units.RangeError. What is left out cannot be told.
+// otherwise a units.RangeError. What is left out is CannotTell.
 func CheckLanding(l Landing) (LandingReport, error) {
 	if err := l.check(); err != nil {
 		return LandingReport{}, err

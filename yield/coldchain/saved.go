@@ -178,7 +178,8 @@ func (r *Running) consistent() error {
 	within := func(at time.Duration) bool { return start <= at && at <= end }
 	gap := r.longestGap.Length()
 	switch {
-	case r.readings < 0 || start < 0 || (r.readings == 1) != (start == end) || start > end || r.readings == 1 && r.first != r.last:
+	case r.readings < 0 || start < 0 || start > end || (r.readings == 1) != (start == end),
+		r.readings == 1 && r.first != r.last:
 		return faulty("its first and last reading contradict each other")
 	case !within(r.highest.At) || r.first.Value.Above(r.highest.Value) || r.last.Value.Above(r.highest.Value):
 		return faulty("its highest reading is none")

@@ -56,7 +56,8 @@ func (s Step) Text(in units.System) string {
 	case AddTimes:
 		return "The limits count all time since the catch together: add what comes after this record, never start anew."
 	case TreatAsExceeded:
-		return "Part of the time is not recorded: treat the fish as past its limit unless another record shows that it stayed cold."
+		return "Part of the time is not recorded: treat the fish as past its limit unless another record shows " +
+			"that it stayed cold."
 	case ChillNow:
 		return "Chill it to " + at(38) + " or below now."
 	case LookUp:

@@ -114,6 +114,7 @@ func (f Piece) phamError() cite.Caution {
 }
 
 func (f Piece) check() error {
+	const leastHeat = units.KilojoulePerKilogramKelvin
 	if err := freezingShapes.Check(f.Shape); err != nil {
 		return err
 	}
@@ -122,8 +123,8 @@ func (f Piece) check() error {
 		units.Check("film", f.Film, units.WattPerSquareMetreKelvin, 2000*units.WattPerSquareMetreKelvin),
 		units.Check("density", f.Density, 500*units.KilogramPerCubicMetre, 1500*units.KilogramPerCubicMetre),
 		units.Check("latent heat", f.Latent, 50*units.KilojoulePerKilogram, 340*units.KilojoulePerKilogram),
-		units.Check("specific heat unfrozen", f.HeatBefore, units.KilojoulePerKilogramKelvin, 45*units.KilojoulePerKilogramKelvin/10),
-		units.Check("specific heat frozen", f.HeatAfter, units.KilojoulePerKilogramKelvin, 4*units.KilojoulePerKilogramKelvin),
+		units.Check("specific heat unfrozen", f.HeatBefore, leastHeat, 45*units.KilojoulePerKilogramKelvin/10),
+		units.Check("specific heat frozen", f.HeatAfter, leastHeat, 4*units.KilojoulePerKilogramKelvin),
 		units.Check("conductivity frozen", f.Conductivity, units.WattPerMetreKelvin/5, 3*units.WattPerMetreKelvin),
 		units.CheckTemperature("freezing point", f.FreezesAt, units.Celsius(-5), units.Celsius(-0.1)),
 		units.CheckTemperature("start", f.Start, f.FreezesAt, units.Celsius(40)),

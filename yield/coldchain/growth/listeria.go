@@ -29,7 +29,8 @@ func ListeriaRate(rate units.Ratio, from, to units.Temperature) (Rate, error) {
 	if err := units.Check("rate of growth a day", rate, 0, math.MaxInt64); err != nil {
 		return Rate{}, err
 	}
-	if err := units.CheckTemperature("temperature of a rate of growth", from, units.Celsius(listeriaZero).Add(1), units.Celsius(growthHigh)); err != nil {
+	low, high := units.Celsius(listeriaZero).Add(1), units.Celsius(growthHigh)
+	if err := units.CheckTemperature("temperature of a rate of growth", from, low, high); err != nil {
 		return Rate{}, err
 	}
 	if err := checkGrowth(to); err != nil {

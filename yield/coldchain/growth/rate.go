@@ -37,7 +37,7 @@ func (g Rate) Over(d time.Duration) (units.Ratio, error) {
 }
 
 // growthHigh is where these models end, °C: their square roots hold on the cool side of the best
-// temperature alone.
+// temperature only.
 const growthHigh = 25
 
 var growthLimits = cite.Citation{

@@ -16,7 +16,7 @@ var toxinGrowth = cite.Citation{
 	Basis: cite.Read,
 }
 
-// Toxin is what a record comes to by the envelope of TimeToToxin. Share is the part used up of the time to
+// Toxin is a record measured by the envelope of TimeToToxin. Share is the part used up of the time to
 // toxin, one at its end. It is never a verdict: a small share of a long time does not make fish safe.
 type Toxin struct {
 	MaxGap     time.Duration
@@ -131,8 +131,8 @@ var (
 	}
 	hotNotCounted = cite.Caution{
 		ID: "growth.hot-time",
-		Text: "Time above 45 °C (113 °F) is not counted, though type A and proteolytic strains grow up to 48 °C (118.4 °F). " +
-			"It takes nothing back: toxin formed before stays.",
+		Text: "Time above 45 °C (113 °F) is not counted, though type A and proteolytic strains grow up to 48 °C " +
+			"(118.4 °F). It takes nothing back: toxin formed before stays.",
 		Citation: toxinGrowth,
 	}
 )

@@ -186,7 +186,7 @@ func (r *Report) worst() (worst standing) {
 	return worst
 }
 
-// decidedFromMemory reports whether every rule of safety that stands worst is one that nobody read.
+// decidedFromMemory reports whether every rule of safety that stands worst is one that was not read.
 func (r *Report) decidedFromMemory(worst standing) bool {
 	for i := range r.Lines {
 		l := &r.Lines[i]

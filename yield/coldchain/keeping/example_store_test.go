@@ -46,7 +46,7 @@ func ExampleFrozenLife_Audit() {
 	fmt.Println(use.Cautions[0].Text)
 	// Output:
 	// 42.4 % met 0s <nil>
-	// Of quality only: no storage life says that fish is safe, and freezing stops nothing that was there before.
+	// Of quality only: no storage life says that fish is safe, and freezing stops nothing that was there.
 }
 
 func ExampleStoreLimits() {

@@ -192,7 +192,7 @@ func (r *FrozenReport) cautionsOf() []cite.Caution {
 var (
 	lifeIsQuality = cite.Caution{
 		ID:       "keeping.life-is-quality",
-		Text:     "Of quality only: no storage life says that fish is safe, and freezing stops nothing that was there before.",
+		Text:     "Of quality only: no storage life says that fish is safe, and freezing stops nothing that was there.",
 		Citation: federalFrozen,
 	}
 	livesFromMemory = cite.Caution{

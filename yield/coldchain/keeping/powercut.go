@@ -101,7 +101,7 @@ var (
 	measureFood = cite.Caution{
 		ID: "keeping.measure-food", Deciding: true,
 		Text: "Past that time measure every piece: what was above 40 °F (4.4 °C) for two hours is discarded. " +
-			"Without a record nobody can tell.",
+			"Without a record it cannot be known.",
 		Citation: kitchenRule,
 	}
 	dryIce = cite.Caution{

@@ -43,7 +43,7 @@ var (
 )
 
 const (
-	thoughFrozen = "safe as long as it stays frozen; the months of the charts are of quality alone"
+	thoughFrozen = "safe as long as it stays frozen; the months of the charts are only of quality"
 	bothFederal  = "the other federal source prints 1-2 days"
 )
 

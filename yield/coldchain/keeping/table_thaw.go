@@ -35,7 +35,11 @@ var thawRows = [...]thawRow{
 	thawReady:        {"ready-to-eat fish above 41 °F", units.Temperature{}, 0, thawCode},
 	thawPack: {
 		"sealed pack opened before", units.Temperature{}, 0,
-		cite.Citation{Source: cite.FDAFoodCode, Where: "3-501.13(E), its first limb as adopted in Wisconsin", Basis: cite.Recalled},
+		cite.Citation{
+			Source: cite.FDAFoodCode,
+			Where:  "3-501.13(E), its first limb as adopted in Wisconsin",
+			Basis:  cite.Recalled,
+		},
 	},
 	thawSmoking: {
 		"fish for smoking, inside", units.Fahrenheit(38), 0, chain.ReadIn(cite.MichiganRegulation569, "R 285.569.4(3)"),

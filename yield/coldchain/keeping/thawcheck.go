@@ -41,12 +41,13 @@ const thawLongest = 4 * time.Hour
 // °F; running water at or below 70 °F, raw fish above 41 °F for at most 4 h in all and ready-to-eat fish never; a
 // sealed pack opened before; fish for smoking never above 38 °F. Still water and the counter are in no published list
 // found, and fail. The medium must be -5 to 60 °C, a stated time 0 to 7 days: otherwise a units.RangeError. A method
-// that is not set is a units.UnsetError, an unknown one a units.UnknownError. What the plan leaves out cannot be told.
+// that is not set is a units.UnsetError, an unknown one a units.UnknownError. What the plan leaves out is CannotTell.
 func CheckThaw(plan ThawPlan) (ThawReport, error) {
 	if err := thawMethods.Check(plan.Method); err != nil {
 		return ThawReport{}, err
 	}
-	if err := units.CheckTemperature("around the thawing fish", plan.Medium, units.Celsius(-5), units.Celsius(60)); err != nil {
+	low, high := units.Celsius(-5), units.Celsius(60)
+	if err := units.CheckTemperature("around the thawing fish", plan.Medium, low, high); err != nil {
 		return ThawReport{}, err
 	}
 	if err := units.CheckDuration("time above 41 °F", plan.FishAbove41.Value, 0, 7*chain.Day); err != nil {

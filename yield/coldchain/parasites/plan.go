@@ -11,9 +11,9 @@ import (
 // thickest is the thickness up to which the guide takes its freezing rules to fit.
 const thickest = 6 * units.Inch
 
-// Plan is how fish is to be frozen, or was, where nobody measured its core.
+// Plan is how fish is to be frozen, or was, where its core was not measured.
 type Plan struct {
-	Freezer units.Temperature `wire:"required"` // the warmest the freezer gets while the fish freezes, by a thermometer in it
+	Freezer units.Temperature `wire:"required"` // the warmest it gets while the fish freezes, by a thermometer in it
 	Store   units.Temperature // the warmest it is kept at once frozen; not set, the same
 	Stored  time.Duration     `wire:"required"` // from loading the freezer to taking the fish out
 	// Through is the time from loading until the middle of the thickest fish is down at Core, by a probe or the High of

@@ -18,7 +18,10 @@ const (
 	OrHeat                      //
 )
 
-var steps = word.List[Step]{What: "step", Words: []string{"use soon", "not raw", "not shown", "freeze again", "or heat"}}
+var steps = word.List[Step]{
+	What:  "step",
+	Words: []string{"use soon", "not raw", "not shown", "freeze again", "or heat"},
+}
 
 // ParseStep reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
 func ParseStep(s string) (Step, error) { return steps.Parse(s) }

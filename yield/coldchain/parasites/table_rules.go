@@ -32,7 +32,8 @@ var (
 const (
 	eatenRaw    = "fish eaten raw or undercooked"
 	euFish      = "fin fish eaten raw, marinated, salted or otherwise treated too mildly to kill"
-	noTrematode = "for parasites other than trematodes (flukes); a seventh of the time the Food Code asks for at this temperature"
+	noTrematode = "for parasites other than trematodes (flukes); " +
+		"a seventh of the time the Food Code asks for at this temperature"
 	tapewormOne = "for tapeworm only; warmer and shorter than any rule for fish eaten raw"
 )
 

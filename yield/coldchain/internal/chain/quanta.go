@@ -9,6 +9,6 @@ func Quanta(t units.Temperature) int64 { return int64(t.AboveAbsoluteZero()) }
 
 // Part is dt·num/den rounded down, for num from zero up to den and den above zero.
 func Part(dt, num, den int64) int64 {
-	part, _ := units.ProrateDown(units.Ratio(dt), units.Ratio(num), units.Ratio(den)) // no more than dt, so within the range
+	part, _ := units.ProrateDown(units.Ratio(dt), units.Ratio(num), units.Ratio(den)) // no more than dt: in range
 	return int64(part)
 }
