@@ -127,5 +127,5 @@ func ExampleCheckPowerCut() {
 	// Output:
 	// cannot tell 24h0m0s <nil>
 	// power cut: 30 h stated, at most 24 h published, too long by 6 h
-	// Past that time measure every piece: what was above 40 °F (4.4 °C) for two hours is discarded. Without a record nobody can tell.
+	// Past that time measure every piece: what was above 40 °F (4.4 °C) for two hours is discarded. Without a record it cannot be known.
 }
