@@ -109,7 +109,7 @@ func load(path string) (cooler, error) {
 }
 
 func oneColumn(r io.Reader) (series.Series[units.Temperature], error) {
-	return series.ReadCSV[units.Temperature](r, "")
+	return series.ReadColumn[units.Temperature](r, "")
 }
 
 // inside holds the events to the time of the record.
