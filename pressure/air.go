@@ -27,7 +27,7 @@ func AirAt(altitude units.Length) (Air, error) {
 	if err := units.Check("altitude", altitude, lowestAltitude, highestAltitude); err != nil {
 		return Air{}, err
 	}
-	p := standardPressure(float64(altitude) / float64(units.Metre))
+	p := standardPressure(float64(altitude) * (1 / float64(units.Metre)))
 	return Air{pressure: nearestMicropascal(p)}, nil
 }
 

@@ -4,50 +4,39 @@ import (
 	"strconv"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
-// Method is how a recipe smokes. The zero Method is not set.
-type Method uint8
-
-// The methods.
-const (
-	HotSmoke  Method = iota + 1 // cooks the fish
-	ColdSmoke                   // leaves it raw
-)
-
-// String is the method in words: "hot smoke".
-func (m Method) String() string {
-	switch m {
-	case 0:
-		return "unset method"
-	case HotSmoke:
-		return "hot smoke"
-	case ColdSmoke:
-		return "cold smoke"
-	}
-	return "Method(" + strconv.Itoa(int(m)) + ")"
-}
-
-// Claim is what a recipe states about its smoking and what it does with the fish then. What it does not state stays zero. Claims are comparable.
+// Claim is what a recipe states about its smoking and what it does with the fish then. What it does not state stays zero.
+// Fish ForJars is another product: smoked lightly, not cooked, and canned within a day; Loss is of the weight that enters
+// the smoker, and is judged only there. Claims are comparable.
 type Claim struct {
-	Method Method
-	Air    units.Stated[units.Temperature] // the hottest air of the smoker, which is never the core
-	Time   units.Stated[time.Duration]     // in the smoker in all
-	Core   units.Stated[units.Temperature] // of the thickest piece
-	Hold   units.Stated[time.Duration]     // at that core without a break
-	Pack   Pack
-	Keep   units.Stated[units.Temperature]
-	Days   units.Stated[int]
+	Smoking Smoking
+	ForJars bool
+	Loss    units.Stated[units.Ratio]
+	Air     units.Stated[units.Temperature] // the hottest air of the smoker, which is never the core
+	Time    units.Stated[time.Duration]     // in the smoker in all
+	Core    units.Stated[units.Temperature] // of the thickest piece
+	Hold    units.Stated[time.Duration]     // at that core without a break
+	Pack    Pack
+	Keep    units.Stated[units.Temperature]
+	Days    units.Stated[int]
 }
+
+// MarshalJSON writes the claim in the words that UnmarshalJSON reads.
+func (c Claim) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
+
+// UnmarshalJSON reads a claim strictly: what it does not name is not stated, and a name that is no field is refused.
+func (c *Claim) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
 // check refuses figures that nothing can be.
 func (c Claim) check() error {
-	if c.Method > ColdSmoke {
-		return units.RangeError{What: "method", Got: c.Method.String(), Low: HotSmoke.String(), High: ColdSmoke.String()}
+	if err := smokings.CheckIfSet(c.Smoking); err != nil {
+		return err
 	}
-	if c.Pack > VacuumPack {
-		return units.RangeError{What: "pack", Got: c.Pack.String(), Low: AirPack.String(), High: VacuumPack.String()}
+	if err := packs.CheckIfSet(c.Pack); err != nil {
+		return err
 	}
 	for _, t := range []struct {
 		what   string
@@ -55,7 +44,7 @@ func (c Claim) check() error {
 		high   units.Temperature
 	}{{"air of the smoker", c.Air, units.Celsius(300)}, {"core", c.Core, boiling}, {"storage", c.Keep, units.Celsius(50)}} {
 		if t.stated.Given {
-			if err := units.CheckTemperature(t.what, t.stated.Value, units.Celsius(-50), t.high); err != nil {
+			if err := checkWarmth(t.what, t.stated.Value, units.Celsius(-50), t.high); err != nil {
 				return err
 			}
 		}
@@ -67,6 +56,8 @@ func (c Claim) check() error {
 		return units.RangeError{What: "hold", Got: units.Lasting(c.Hold.Value), Low: "0 min"}
 	case c.Days.Value < 0:
 		return units.RangeError{What: "days", Got: strconv.Itoa(c.Days.Value), Low: "0"}
+	case c.Loss.Given:
+		return units.Check("loss in smoking", c.Loss.Value, 0, units.One)
 	}
 	return nil
 }

@@ -1,8 +1,7 @@
 package yield
 
 import (
-	"math"
-
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -40,7 +39,7 @@ func WeightAtLength(species Species, length units.Length) (Weight, error) {
 			stated = append(stated, r.species.String())
 			continue
 		}
-		kilograms := float64(r.a * math.Pow(units.Float(length, units.Millimetre), r.b))
+		kilograms := float64(r.a * portable.Pow(units.Float(length, units.Millimetre), r.b))
 		mass, err := units.OfFloat(kilograms, units.Kilogram)
 		if err != nil {
 			return Weight{}, err

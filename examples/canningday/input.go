@@ -88,9 +88,9 @@ func load(path string) (night, error) {
 
 func (n *night) read(log io.Reader) (err error) {
 	if n.byPressure {
-		n.pressures, err = series.ReadCSV[units.Pressure](log, "")
+		n.pressures, err = series.ReadColumn[units.Pressure](log, "")
 	} else {
-		n.temperatures, err = series.ReadCSV[units.Temperature](log, "")
+		n.temperatures, err = series.ReadColumn[units.Temperature](log, "")
 	}
 	return err
 }

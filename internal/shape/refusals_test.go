@@ -18,6 +18,11 @@ func yieldUses(body, want string) refusal {
 		"// F is F.\nfunc F(i int, found map[string]int) []int {\n"+body+"\n}\n", want)
 }
 
+// saved is a result as it is saved.
+func saved(text, want string) refusal {
+	return refusal{map[string]string{"testdata/golden/x.json": text}, want}
+}
+
 func importing(path, target, want string) refusal {
 	pkg := strings.Split(path, "/")
 	return refusal{map[string]string{path: "package " + pkg[len(pkg)-2] + "\n\nimport \"" + target + "\"\n"}, want}
@@ -74,6 +79,11 @@ func refusals() map[string]refusal {
 		"calls: panic":            yieldCode("func f() { panic(1) }", "calls panic"),
 		"calls: built-in println": yieldCode("func f() { println(1) }", "calls println"),
 		"calls: init":             yieldCode("func init() {}", "yield/more.go:3: has an init"),
+
+		"math: exponential":     yieldCode("import \"math\"\n\nfunc f() float64 { return math.Exp(1) }", "yield/more.go:5: math.Exp may differ between machines"),
+		"math: renamed":         yieldCode("import m \"math\"\n\nfunc f() float64 { return m.Pow(1, 2) }", "math.Pow may differ"),
+		"math: not even called": yieldCode("import \"math\"\n\nvar sine = math.Sin", "math.Sin may differ"),
+		"math: fused":           yieldCode("import \"math\"\n\nvar x = math.FMA(1, 2, 3)", "math.FMA may differ"),
 
 		"globals: exported":               yieldCode("// Limits are limits.\nvar Limits = [2]int{1, 2}", "package-level variable Limits is exported and no sentinel"),
 		"globals: error of other make":    yieldCode("// ErrX is X.\nvar ErrX = f()", "ErrX is exported and no sentinel"),
@@ -161,6 +171,11 @@ func refusals() map[string]refusal {
 		"cautions: small letter": yieldCode("var c = cite.Caution{ID: \"yield.a\", Text: \"weigh it.\"}", "a caution is no sentence"),
 		"cautions: no stop":      yieldCode("var c = cite.Caution{ID: \"yield.a\", Text: \"Weigh \" + \"it\"}", "a caution is no sentence"),
 		"cautions: names Go":     yieldCode("// WeighIt weighs.\nfunc WeighIt() {}\n\nvar c = cite.Caution{ID: \"yield.a\", Text: \"Weigh it by WeighIt.\"}", "a caution names WeighIt"),
+		"golden: empty object":   saved(`{"held":{}}`, ".held is {}"),
+		"golden: bare number":    saved(`{"findings":[{"verdict":2}]}`, ".findings[0].verdict is a bare number"),
+		"golden: nanoseconds":    saved(`{"held":"6000000000000ns"}`, ".held is 6000000000000ns"),
+		"golden: null":           saved(`{"findings":null}`, ".findings is null"),
+		"golden: no JSON":        saved(`{"findings":`, "testdata/golden/x.json: unexpected EOF"),
 		"docs: no doc.go":        {map[string]string{"yield/doc.go": ""}, "yield: has no doc.go with a package comment"},
 		"docs: empty doc.go":     {map[string]string{"yield/doc.go": "package yield\n"}, "yield: has no doc.go with a package comment"},
 		"docs: a second comment": {map[string]string{"yield/more.go": "// Package yield again.\npackage yield\n"}, "the package comment stands in doc.go alone"},

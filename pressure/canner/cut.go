@@ -1,6 +1,7 @@
 package canner
 
 import (
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -11,6 +12,12 @@ type Cut struct {
 	Length   units.Length
 	Citation cite.Citation
 }
+
+// MarshalJSON writes the cut as an app shows it.
+func (c Cut) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (c *Cut) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
 // Cut returns the length of cut for the jar below a headspace: the published 3 1/2 in for a pint at 1 in, otherwise
 // the height of the glass less a base of 1/4 in and the headspace. The height of the glass must be 10 mm to 1 m and leave something:

@@ -3,6 +3,7 @@ package canner
 import (
 	"strconv"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
@@ -19,6 +20,12 @@ type Vessel struct {
 	QuartLayers   int
 	SmallerLayers int
 }
+
+// MarshalJSON writes the vessel in the words that UnmarshalJSON reads.
+func (v Vessel) MarshalJSON() ([]byte, error) { return wire.Marshal(v) }
+
+// UnmarshalJSON reads a vessel strictly.
+func (v *Vessel) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, v) }
 
 // check returns the first figure of the vessel that cannot be one.
 func (v Vessel) check() error {
@@ -39,7 +46,7 @@ func (v Vessel) check() error {
 	}
 	for _, n := range [...]int{v.QuartLayers, v.SmallerLayers} {
 		if n < 0 || n > mostLayers {
-			return units.RangeError{What: "layers that the maker allows", Got: strconv.Itoa(n), Low: "0, not stated,", High: strconv.Itoa(mostLayers)}
+			return units.RangeError{What: "layers that the maker allows", Got: strconv.Itoa(n), Low: "1", High: strconv.Itoa(mostLayers)}
 		}
 	}
 	return nil

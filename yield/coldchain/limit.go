@@ -45,14 +45,15 @@ func Limits(rule Rule) []Limit {
 	return all
 }
 
-// LimitAt returns the band of table A-2 that a temperature falls in. Exactly on a printed upper edge is
+// FindLimit returns the band of table A-2 that a temperature falls in. Exactly on a printed upper edge is
 // still in the lower band. Outside the table, which begins where the hazard does and ends at 135 °F
-// included, it is a RangeError: the table states no limit there, which below it is not the same as safe.
-func LimitAt(hazard Hazard, t units.Temperature) (Limit, error) {
-	bands := a2Of(hazard)
-	if len(bands) == 0 {
-		return Limit{}, units.RangeError{What: "hazard", Got: hazard.String(), Low: BacillusCereus.String(), High: Yersinia.String()}
+// included, it is a units.RangeError: the table states no limit there, which below it is not the same as safe. A hazard
+// that is not set is a units.UnsetError, one that is not known a units.UnknownError.
+func FindLimit(hazard Hazard, t units.Temperature) (Limit, error) {
+	if err := hazardNames.Check(hazard); err != nil {
+		return Limit{}, err
 	}
+	bands := a2Of(hazard)
 	low, high := bands[0].Over, bands[len(bands)-1].UpTo
 	if err := units.CheckTemperature("temperature in the bands of "+hazard.String(), t, low, high); err != nil {
 		return Limit{}, err

@@ -5,6 +5,7 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
 // walk is a record entered into a ledger, with a copy of the ledger at every stride-th reading so that a
@@ -56,7 +57,7 @@ func walked(record series.Series[units.Temperature], maxGap time.Duration) *walk
 }
 
 func between(a, b series.Reading[units.Temperature]) interval {
-	return interval{dt: int64(b.At - a.At), a: quanta(a.Value), b: quanta(b.Value)}
+	return interval{dt: int64(b.At - a.At), a: chain.Quanta(a.Value), b: chain.Quanta(b.Value)}
 }
 
 // mark is the ledger before the first interval of a block.
