@@ -35,7 +35,7 @@ type walk[T Record] struct {
 	Highest  units.Stated[series.Reading[T]] // in the window
 	Gone     units.Stated[time.Duration]     // when no pressure was left after it had been reached
 
-	AtTimer, AtWeight, AtLid units.Stated[T] // the values at the marks
+	AtTimer, AtGone, AtWeight, AtLid units.Stated[T] // the values at the marks
 
 	Doubt doubt[T]
 
@@ -194,7 +194,7 @@ func (w *walk[T]) pass(c *course[T], a, b series.Reading[T]) {
 	for _, p := range [...]struct {
 		mark  units.Stated[time.Duration]
 		value *units.Stated[T]
-	}{{m.Timer, &w.AtTimer}, {m.WeightOff, &w.AtWeight}, {m.LidOff, &w.AtLid}} {
+	}{{m.Timer, &w.AtTimer}, {m.Gone, &w.AtGone}, {m.WeightOff, &w.AtWeight}, {m.LidOff, &w.AtLid}} {
 		if p.mark.Given && a.At <= p.mark.Value && p.mark.Value <= b.At {
 			*p.value = units.State(series.Along(a, b, p.mark.Value))
 		}
