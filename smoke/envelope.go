@@ -87,11 +87,11 @@ const (
 // one that is too cold the lower bound: a probe that lies in the air does not become a core by lying there.
 func (e envelope) step(p *pace, at time.Duration, core, hottest float64) envelope {
 	if !e.begun {
-		e = envelope{at: at, high: core + probeNoise, low: core - probeNoise, begun: true}
+		e = envelope{at: at, high: whole(core + probeNoise), low: whole(core - probeNoise), begun: true}
 		if !p.start.IsSet() {
 			return e
 		}
-		e.at, e.high, e.low = 0, p.start.Celsius()+probeNoise, p.start.Celsius()-probeNoise
+		e.at, e.high, e.low = 0, whole(p.start.Celsius()+probeNoise), whole(p.start.Celsius()-probeNoise)
 	}
 	p.over(at - e.at)
 	e.at = at
@@ -101,7 +101,7 @@ func (e envelope) step(p *pace, at time.Duration, core, hottest float64) envelop
 	if e.is != outside && e.low > coldestPlace {
 		e.low -= float64((e.low - coldestPlace) * p.coldShare)
 	}
-	e.high, e.low = units.Celsius(e.high).Celsius(), units.Celsius(e.low).Celsius() // whole quanta, so that a saved watch goes on alike
+	e.high, e.low = whole(e.high), whole(e.low)
 	switch {
 	case core > e.high:
 		e.is = tooHot
@@ -109,10 +109,13 @@ func (e envelope) step(p *pace, at time.Duration, core, hottest float64) envelop
 		e.is = outside
 	default:
 		e.is = believed
-		e.high, e.low = min(e.high, core+probeNoise), max(e.low, core-probeNoise)
+		e.high, e.low = min(e.high, whole(core+probeNoise)), max(e.low, whole(core-probeNoise))
 	}
 	return e
 }
+
+// whole is a temperature in whole quanta, so that a watch that was saved goes on alike.
+func whole(celsius float64) float64 { return units.Celsius(celsius).Celsius() }
 
 // bound is what the core can be at most, or at least, where the last reading is not that.
 func (e envelope) bound() units.Temperature {
