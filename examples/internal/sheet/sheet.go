@@ -108,11 +108,16 @@ func Down[T units.Measure](s *Sheet, v T) string { return units.AmountOf(v).Text
 // Up prints a quantity rounded up: what is required, or owed.
 func Up[T units.Measure](s *Sheet, v T) string { return units.AmountOf(v).Text(s.System, units.Up) }
 
-// Findings prints why a report says what it says, worst first. When says on another clock when a finding was; nil leaves
+// Do prints one thing to do, below the verdict and why it is so.
+func (s *Sheet) Do(format string, a ...any) {
+	fmt.Fprint(s.W, Wrap("Do: "+fmt.Sprintf(format, a...), 2))
+}
+
+// Findings prints why a report says what it says, worst first, right below the verdict. When says on another clock when a finding was; nil leaves
 // the minutes of the record. Done is what to do about a rule's findings, empty for nothing; nil for none at all.
 func (s *Sheet) Findings(r verdict.Report, when func(series.Stretch) string, done func(verdict.Rule) string) {
 	if len(r.Findings) == 0 {
-		s.Item("Nothing was found against it.")
+		s.Line("Why: nothing was found against it.")
 	}
 	for _, f := range r.Findings {
 		text := f.Text(s.System)
@@ -124,7 +129,7 @@ func (s *Sheet) Findings(r verdict.Report, when func(series.Stretch) string, don
 		} else {
 			text += "; " + f.Verdict.String()
 		}
-		s.Item("%s%s", text, s.From(f.Citation))
+		s.Line("Why: %s%s", text, s.From(f.Citation))
 		if done == nil {
 			continue
 		}
@@ -192,7 +197,9 @@ func (s *Sheet) closeSources() {
 	}
 	documents := map[cite.Source]bool{}
 	for _, c := range s.cited {
-		documents[c.Source] = true
+		if c.Source != 0 { // practice and computation may have no document
+			documents[c.Source] = true
+		}
 	}
 	if !s.Sources {
 		s.Line("\nSources: %s, %s in all; -sources lists them.", counted(len(documents), "document"), counted(len(s.cited), "place"))
