@@ -23,8 +23,9 @@ const (
 	halfRoot    = 0.70710678118654752 // √½
 )
 
-// Bessel returns J0(x) and J1(x), which share most of their work: within 2.9 ulp up to 8π, near their zeros too; beyond within
-// 2.8 last places of √(2/πx), the height of their waves. Special values: 0 for ±Inf, NaN for NaN; J0 is even and J1 odd.
+// Bessel returns J0(x) and J1(x), which share most of their work: within 2.9 ulp up to 8π, near their zeros too;
+// beyond within 2.8 last places of √(2/πx), the height of their waves. Special values: 0 for ±Inf, NaN for NaN; J0 is
+// even and J1 odd.
 func Bessel(x float64) (j0, j1 float64) {
 	size := math.Abs(x)
 	switch {
@@ -75,7 +76,8 @@ func besselNear(x float64) (j0, j1 float64) {
 	return 1 + j0, half + float64(half*j1)
 }
 
-// besselHankel is the series for great x: √(2/πx) (P cos(x − φ) − Q sin(x − φ)), φ being π/4 and 3π/4 (Abramowitz and Stegun 9.2.5 to 9.2.10).
+// besselHankel is the series for great x: √(2/πx) (P cos(x − φ) − Q sin(x − φ)), φ being π/4 and 3π/4 (Abramowitz and
+// Stegun 9.2.5 to 9.2.10).
 func besselHankel(x float64) (j0, j1 float64) {
 	sin, cos := Sincos(x)
 	sum, difference := sin+cos, sin-cos

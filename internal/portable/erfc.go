@@ -10,7 +10,8 @@ const (
 	erfcLargest = 27.3                // beyond, the result is 0
 )
 
-// Erfc returns the complementary error function, 1 − erf(x), within 2.7 ulp. Special values: 0, 2 and NaN for +Inf, -Inf and NaN.
+// Erfc returns the complementary error function, 1 − erf(x), within 2.7 ulp. Special values: 0, 2 and NaN for +Inf,
+// -Inf and NaN.
 func Erfc(x float64) float64 {
 	switch size := math.Abs(x); {
 	case size < 0.5:
@@ -33,8 +34,8 @@ func erfcNear(x float64) float64 {
 	return 1 - (lead + float64(x*sum))
 }
 
-// erfcTail is exp(−x²) times a function that falls smoothly: by its power series around the middle of the half in which x lies, and for great x
-// by the asymptotic one (Abramowitz and Stegun 7.1.23).
+// erfcTail is exp(−x²) times a function that falls smoothly: by its power series around the middle of the half in
+// which x lies, and for great x by the asymptotic one (Abramowitz and Stegun 7.1.23).
 func erfcTail(x float64) float64 {
 	if x > erfcLargest {
 		return 0

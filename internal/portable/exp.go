@@ -14,7 +14,8 @@ const (
 	highest  = 709.               // below it every part of an exponential is a normal number
 )
 
-// Exp returns e to the power of x, within 0.51 ulp, 0.75 where the result is subnormal. Special values: +Inf, 0 and NaN for +Inf, -Inf and NaN.
+// Exp returns e to the power of x, within 0.51 ulp, 0.75 where the result is subnormal. Special values: +Inf, 0 and
+// NaN for +Inf, -Inf and NaN.
 func Exp(x float64) float64 {
 	if !(x > lowest && x < highest) {
 		return expEdge(x, 0)
@@ -24,8 +25,8 @@ func Exp(x float64) float64 {
 	return power(math.Float64bits(n), (x-float64(k*stepHigh))-float64(k*stepLow))
 }
 
-// Exp10 returns 10 to the power of x, within 0.51 ulp, 0.75 where the result is subnormal; up to 1e22 a whole power is exact.
-// Special values as for Exp.
+// Exp10 returns 10 to the power of x, within 0.51 ulp, 0.75 where the result is subnormal; up to 1e22 a whole power
+// is exact. Special values as for Exp.
 func Exp10(x float64) float64 {
 	if !(x > -260 && x < 307) {
 		return exp10Edge(x)
@@ -36,8 +37,8 @@ func Exp10(x float64) float64 {
 	return power(math.Float64bits(n), float64(r*math.Ln10))
 }
 
-// power is 2^(n/128) e^r, n in the low bits and r at most half a step: 2^(j/128) from the table in two words, its exponent moved, and a
-// short series, of which the first term left out is below 1e-18.
+// power is 2^(n/128) e^r, n in the low bits and r at most half a step: 2^(j/128) from the table in two words, its
+// exponent moved, and a short series, of which the first term left out is below 1e-18.
 func power(n uint64, r float64) float64 {
 	entry := expTable[n%steps]
 	scale := math.Float64frombits(entry.scale + n>>stepBits<<52)
@@ -56,8 +57,8 @@ func expSum(x, low float64) float64 {
 	return power(math.Float64bits(n), (x-float64(k*stepHigh))-(float64(k*stepLow)-low))
 }
 
-// expEdge is expSum where the result is near the ends of float64 or x is no number: the exponent is moved in two steps, of which the second
-// rounds.
+// expEdge is expSum where the result is near the ends of float64 or x is no number: the exponent is moved in two
+// steps, of which the second rounds.
 func expEdge(x, low float64) float64 {
 	switch {
 	case x != x:
@@ -97,8 +98,8 @@ func moved(n uint64, r, x float64) float64 {
 	return power(n+far*steps, r) * (1. / (1 << far))
 }
 
-// Expm1 returns e to the power of x, less 1, within 0.58 ulp also where x is small. Special values: +Inf, -1 and NaN for +Inf, -Inf and
-// NaN; a zero is returned as it is.
+// Expm1 returns e to the power of x, less 1, within 0.58 ulp also where x is small. Special values: +Inf, -1 and NaN
+// for +Inf, -Inf and NaN; a zero is returned as it is.
 func Expm1(x float64) float64 {
 	switch {
 	case x == 0:

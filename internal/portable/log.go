@@ -9,7 +9,8 @@ const (
 	lowHalf   = 1<<27 - 1 // the part of a mantissa that a product of two numbers without it does not need to round
 )
 
-// Log returns the natural logarithm, within 0.51 ulp. Special values: -Inf for 0, NaN below it and for NaN, +Inf for +Inf.
+// Log returns the natural logarithm, within 0.51 ulp. Special values: -Inf for 0, NaN below it and for NaN, +Inf for
+// +Inf.
 func Log(x float64) float64 {
 	bits := math.Float64bits(x)
 	if bits-1<<52 >= infinity-1<<52 {
@@ -27,7 +28,8 @@ func Log(x float64) float64 {
 	return sum + (low + (rest - float64(float64(r*r)*log1Series(r))))
 }
 
-// parted is z·inverse − 1 in two words without rounding: the upper half of z's digits and the lower, an inverse has few digits.
+// parted is z·inverse − 1 in two words without rounding: the upper half of z's digits and the lower, an inverse has
+// few digits.
 func parted(z uint64, inverse float64) (a, b float64) {
 	upper := math.Float64frombits(z &^ lowHalf)
 	return float64(upper*inverse) - 1, float64((math.Float64frombits(z) - upper) * inverse)
@@ -92,7 +94,8 @@ func log2Series(r float64) float64 {
 	return b + float64(rr*(c+float64(rr*d)))
 }
 
-// Log10 returns the logarithm to base 10, within 0.501 ulp; of a power of ten it is the whole number. Special values as for Log.
+// Log10 returns the logarithm to base 10, within 0.501 ulp; of a power of ten it is the whole number. Special values
+// as for Log.
 func Log10(x float64) float64 {
 	if !(x > 0 && x <= math.MaxFloat64) {
 		return logEdge(x)
@@ -102,8 +105,8 @@ func Log10(x float64) float64 {
 	return product + (rest + (float64(high*perTenLow) + float64(low*perTenHigh)))
 }
 
-// Log1p returns the natural logarithm of 1 + x, within 0.51 ulp also where x is small. Special values: -Inf for -1, NaN below it
-// and for NaN, +Inf for +Inf; a zero is returned as it is.
+// Log1p returns the natural logarithm of 1 + x, within 0.51 ulp also where x is small. Special values: -Inf for -1,
+// NaN below it and for NaN, +Inf for +Inf; a zero is returned as it is.
 func Log1p(x float64) float64 {
 	if x == 0 {
 		return x

@@ -2,8 +2,9 @@ package portable
 
 import "math"
 
-// Pow returns x to the power of y, within 0.55 ulp. Special values are those of math.Pow: 1 for x = 1 and for y = 0 whatever the other is,
-// NaN for a negative x and a y that is not whole, and the limits at 0 and Inf with the sign of an odd y.
+// Pow returns x to the power of y, within 0.55 ulp. Special values are those of math.Pow: 1 for x = 1 and for y = 0
+// whatever the other is, NaN for a negative x and a y that is not whole, and the limits at 0 and Inf with the sign of
+// an odd y.
 func Pow(x, y float64) float64 {
 	switch {
 	case y == 0 || x == 1:

@@ -5,7 +5,8 @@ import (
 	"math/big"
 )
 
-// The references: power series in numbers of many binary digits, with nothing in common with the code but the definitions.
+// The references: power series in numbers of many binary digits, with nothing in common with the code but the
+// definitions.
 
 const precision = 320
 

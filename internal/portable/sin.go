@@ -5,7 +5,8 @@ import (
 	"math/bits"
 )
 
-// Sin returns the sine of x in radians, within 0.78 ulp for every x. Special values: NaN for ±Inf and NaN; a zero is returned as it is.
+// Sin returns the sine of x in radians, within 0.78 ulp for every x. Special values: NaN for ±Inf and NaN; a zero is
+// returned as it is.
 func Sin(x float64) float64 {
 	if x == 0 {
 		return x
@@ -65,8 +66,8 @@ func turned(x float64) (quarter uint64, r, low float64) {
 	return math.Float64bits(n), total, (r - total) + low
 }
 
-// turnedFar does the same for any x above an eighth of a turn: x is a whole number times a power of 2, so of the digits of 2/π only those
-// matter that do not make whole turns of it, and 192 of those are enough for any float64.
+// turnedFar does the same for any x above an eighth of a turn: x is a whole number times a power of 2, so of the
+// digits of 2/π only those matter that do not make whole turns of it, and 192 of those are enough for any float64.
 func turnedFar(x float64) (quarter uint64, r, low float64) {
 	size := math.Float64bits(x) &^ (1 << 63)
 	if size >= infinity {

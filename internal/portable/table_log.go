@@ -9,7 +9,8 @@ const (
 	perTenLow  = 1.098319650216765e-17
 )
 
-// logTable is, for each interval of an octave, a short number near the inverse of its middle, and minus the logarithm of that in two words.
+// logTable is, for each interval of an octave, a short number near the inverse of its middle, and minus the logarithm
+// of that in two words.
 var logTable = [steps]struct{ inverse, high, low float64 }{
 	{1.451171875, -0.3723714196783021, 5.0737869104986215e-14},
 	{1.44140625, -0.3656191995610243, 5.957709464929311e-14},

@@ -103,7 +103,7 @@ func logTableText() string {
 	b.WriteString(generated)
 	fmt.Fprintf(&b, "const (\n\tln2High = %s // ln 2 in two words\n\tln2Low = %s\n", digits(high), digits(rounded(sub(ln2, number(high)))))
 	fmt.Fprintf(&b, "\tperTenHigh = %s // 1/ln 10 in two words\n\tperTenLow = %s\n)\n\n", digits(perTen[0]), digits(perTen[1]))
-	b.WriteString("// logTable is, for each interval of an octave, a short number near the inverse of its middle, and minus the logarithm of that in two words.\n")
+	b.WriteString("// logTable is, for each interval of an octave, a short number near the inverse of its middle, and minus the logarithm\n// of that in two words.\n")
 	b.WriteString("var logTable = [steps]struct{ inverse, high, low float64 }{\n")
 	for j := uint64(0); j < steps; j++ {
 		left := math.Float64frombits(logOrigin + j<<45)

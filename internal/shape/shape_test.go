@@ -25,6 +25,8 @@ var rules = map[string]rule{
 	"language": languageRule,
 	"enums":    enumRule,
 	"cautions": cautionRule,
+	"golden":   goldenRule,
+	"readme":   readmeRule,
 	"examples": exampleRule,
 }
 

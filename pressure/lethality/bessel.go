@@ -14,7 +14,7 @@ func besselZero(n int) float64 {
 	if n == 1 {
 		return firstZero
 	}
-	b := (float64(n) - 0.25) * math.Pi
+	b := float64((float64(n) - 0.25) * math.Pi)
 	e := 1 / float64(8*b)
 	ee := e * e
 	z := b + float64(e*(1-float64(ee*(124./3-float64(ee*(120928./15))))))
@@ -32,7 +32,7 @@ func scaledI(x float64) (i0, i1 float64) {
 		root := math.Sqrt(2 * math.Pi * x)
 		return asymptotic(x, 0) / root, asymptotic(x, 4) / root
 	}
-	quarter := x * x / 4
+	quarter := float64(x * x / 4)
 	term0, term1 := 1., x/2
 	for k := 1.; ; k++ {
 		i0, i1 = i0+term0, i1+term1
@@ -51,7 +51,7 @@ func asymptotic(x, mu float64) float64 {
 	sum, term := 1., 1.
 	for k := 1.; k < 30 && math.Abs(term) > 1e-17; k++ {
 		odd := float64(2*k) - 1
-		term *= -(mu - float64(odd*odd)) / float64(8*k*x)
+		term = float64(term * (-(mu - float64(odd*odd)) / float64(8*k*x)))
 		sum += term
 	}
 	return sum

@@ -11,8 +11,8 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// A hundred days at nine seconds is answered, since nothing moves after the first hours; the same from a restless record is refused before it
-// takes a second, and a shorter part of it is answered.
+// A hundred days at nine seconds is answered, since nothing moves after the first hours; the same from a restless
+// record is refused before it takes a second, and a shorter part of it is answered.
 func TestLongRecords(t *testing.T) {
 	const days = 100 * 24 * time.Hour
 	quiet := line(t, units.Celsius(20), units.Celsius(30), days)

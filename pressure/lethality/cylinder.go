@@ -9,9 +9,9 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Cylinder is a jar as a solid that only conducts heat. Height is the whole height of the pack. Film is what lets the heat in, of the steam or the
-// glass wall or both in series, and the Conductivity of the pack belongs to it; HeldSurface has to be stated by name. A real jar holds
-// liquid and head space: this is a picture of it.
+// Cylinder is a jar as a solid that only conducts heat. Height is the whole height of the pack. Film is what lets the
+// heat in, of the steam or the glass wall or both in series, and the Conductivity of the pack belongs to it;
+// HeldSurface has to be stated by name. A real jar holds liquid and head space: this is a picture of it.
 type Cylinder struct {
 	Radius, Height units.Length
 	Diffusivity    units.Diffusivity
@@ -19,12 +19,12 @@ type Cylinder struct {
 	Conductivity   units.Conductivity
 }
 
-// HeldSurface is the film of a surface that takes the temperature of the medium at once, as in textbooks. No jar has it: glass and film slow the
-// heat down, and a run worked out without them reads high and says so.
+// HeldSurface is the film of a surface that takes the temperature of the medium at once, as in textbooks. No jar has
+// it: glass and film slow the heat down, and a run worked out without them reads high and says so.
 const HeldSurface units.FilmCoefficient = math.MaxInt64
 
-// Point is a place in a cylinder, by its distances from the axis and from the middle of the height; the zero Point is the centre, the
-// place that a jar which conducts heats last.
+// Point is a place in a cylinder, by its distances from the axis and from the middle of the height; the zero Point is
+// the centre, the place that a jar which conducts heats last.
 type Point struct {
 	FromAxis, FromMiddle units.Length
 }
@@ -90,7 +90,8 @@ func (c Cylinder) solid(at Point) solid {
 	return s
 }
 
-// Factors describe the straight part of a heating or cooling curve in the half-logarithmic plot of the formula method.
+// Factors describe the straight part of a heating or cooling curve in the half-logarithmic plot of the formula
+// method.
 type Factors struct {
 	Fh  time.Duration // for the temperature difference to fall to a tenth
 	Jch Number        // lag of heating from one uniform temperature
@@ -99,10 +100,11 @@ type Factors struct {
 	Cautions []cite.Caution
 }
 
-// Factors returns fh, jch and jcc of a place from the geometry: fh = ln 10/(α(ζr²/R² + ζz²/l²)), rounded up, and both lags the product of the
-// first coefficients. With a held surface that is 0.398/((1/a² + 0.427/b²)α), a the radius and b the half height (Olson
-// and Jackson 1942, recalled), and 2.04 at the centre, not the 1.41 that printed g tables assume. Ranges: radius 5 to 200 mm, height
-// half to twenty radii, diffusivity 0.01 to 10 mm²/s; otherwise a RangeError.
+// Factors returns fh, jch and jcc of a place from the geometry: fh = ln 10/(α(ζr²/R² + ζz²/l²)), rounded up, and both
+// lags the product of the first coefficients. With a held surface that is 0.398/((1/a² + 0.427/b²)α), a the radius
+// and b the half height (Olson and Jackson 1942, recalled), and 2.04 at the centre, not the 1.41 that printed g
+// tables assume. Ranges: radius 5 to 200 mm, height half to twenty radii, diffusivity 0.01 to 10 mm²/s; otherwise a
+// RangeError.
 func (c Cylinder) Factors(at Point) (Factors, error) {
 	if err := c.check(at); err != nil {
 		return Factors{}, err
@@ -120,18 +122,20 @@ func (c Cylinder) Factors(at Point) (Factors, error) {
 // decay is λ of a mode, in 1/s.
 func (s solid) decay(zr, zz float64) float64 {
 	a, b := zr/s.radius, zz/s.half
-	return s.alpha * (float64(a*a) + float64(b*b))
+	return float64(s.alpha * (float64(a*a) + float64(b*b)))
 }
 
 func (s solid) radial(zr float64) float64 {
-	return InfiniteCylinder.coefficient(zr) * InfiniteCylinder.profile(zr, s.r)
+	return float64(InfiniteCylinder.coefficient(zr) * InfiniteCylinder.profile(zr, s.r))
 }
 
-func (s solid) axial(zz float64) float64 { return Slab.coefficient(zz) * Slab.profile(zz, s.z) }
+func (s solid) axial(zz float64) float64 {
+	return float64(Slab.coefficient(zz) * Slab.profile(zz, s.z))
+}
 
-// lag is how far, in seconds, the place runs behind a medium that has risen steadily for ever: the solution of α∇²u = −1. The axial
-// solution, less a series of modified Bessel functions that meets the condition on the side; with a held surface at the
-// centre l²/2α − Σ (2(−1)ⁿ/vₙ³)(l²/α)/I0(vₙR/l).
+// lag is how far, in seconds, the place runs behind a medium that has risen steadily for ever: the solution of α∇²u =
+// −1. The axial solution, less a series of modified Bessel functions that meets the condition on the side; with a
+// held surface at the centre l²/2α − Σ (2(−1)ⁿ/vₙ³)(l²/α)/I0(vₙR/l).
 func (s solid) lag() float64 {
 	base := s.half * s.half / s.alpha
 	sum := float64(base * (1 - float64(s.z*s.z)) / 2)

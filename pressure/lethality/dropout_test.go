@@ -10,10 +10,12 @@ import (
 
 	"example.org/lakelarder/pressure/lethality"
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
 )
 
-// A quarter of an hour at 121.1 °C with one reading of -50 °C, which a broken probe gives: two of the straight lines fall to nothing.
+// A quarter of an hour at 121.1 °C with one reading of -50 °C, which a broken probe gives: two of the straight lines
+// fall to nothing.
 func TestOneDropout(t *testing.T) {
 	for drop := 1; drop < 14; drop++ {
 		readings := record(t, 121.1, 121.1, 121.1, 121.1, 121.1, 121.1, 121.1, 121.1, 121.1, 121.1, 121.1, 121.1, 121.1, 121.1, 121.1, 121.1).Readings()
@@ -42,7 +44,8 @@ func dropouts(t testing.TB, seed int64, n int) temperatures {
 	return s
 }
 
-// F, FBy, the running form and Divide, which takes every line by itself, agree to 1e-9 on any record, for any reference.
+// F, FBy, the running form and Divide, which takes every line by itself, agree to 1e-9 on any record, for any
+// reference.
 func TestEveryFormAgrees(t *testing.T) {
 	references := []lethality.Reference{
 		lethality.F0(), lethality.F0Fahrenheit(), {Temperature: units.Celsius(110), Z: 15 * units.Kelvins / 2},
@@ -72,7 +75,8 @@ func TestEveryFormAgrees(t *testing.T) {
 	}
 }
 
-// What lies outside the printed span is stated apart: with it the value is that of the two z over all temperatures, without it nothing of it counts.
+// What lies outside the printed span is stated apart: with it the value is that of the two z over all temperatures,
+// without it nothing of it counts.
 func TestOnlyTheSpanCounts(t *testing.T) {
 	for _, target := range []lethality.Pasteurisation{lethality.Listeria(), lethality.NonProteolytic(), lethality.NonProteolyticUK()} {
 		span := target.Span()
@@ -169,4 +173,52 @@ func TestThroughRefuses(t *testing.T) {
 	film, err := lethality.Through(h, d, k)
 	require.NoError(t, err)
 	require.InDelta(t, 1/(1./5000+0.003), units.Float(film, units.WattPerSquareMetreKelvin), 1e-6)
+}
+
+// No figure that could be read as a permission comes without what must stand beside it.
+func TestCautionsTravel(t *testing.T) {
+	s := record(t, 60, 116, 116, 90)
+	cautions := map[string][]cite.Caution{}
+	keep := func(name string, said []cite.Caution, err error) {
+		require.NoError(t, err, name)
+		cautions[name] = said
+	}
+	f, err := lethality.F(s, lethality.F0())
+	keep("F", f.Cautions, err)
+	f, err = lethality.FBy(s, lethality.F0(), lethality.Trapezoid)
+	keep("FBy", f.Cautions, err)
+	f, err = lethality.F0().Worth(units.Celsius(116), time.Hour)
+	keep("Worth", f.Cautions, err)
+	running, err := lethality.Start(lethality.F0())
+	keep("Running.F", running.F().Cautions, err)
+	parts, err := lethality.Divide(s, lethality.F0(), series.Stretch{From: time.Minute, To: 2 * time.Minute})
+	keep("Divide", parts.Cautions, err)
+	held, err := lethality.F0().TimeAt(units.Celsius(116), 3*time.Minute)
+	keep("TimeAt", held.Cautions, err)
+	held, err = lethality.Target(time.Second, lethality.Logs(12*lethality.One))
+	keep("Target", held.Cautions, err)
+	held, err = lethality.DFromCounts(100, 10, time.Minute)
+	keep("DFromCounts", held.Cautions, err)
+	kill, err := lethality.Reductions(time.Minute, time.Second)
+	keep("Reductions", kill.Cautions, err)
+	left, err := lethality.Survivors(10, lethality.Logs(lethality.One))
+	keep("Survivors", left.Cautions, err)
+	held, err = lethality.Listeria().TimeAt(units.Celsius(70))
+	keep("Pasteurisation.TimeAt", held.Cautions, err)
+	value, err := lethality.Listeria().Value(s, lethality.Moist)
+	keep("Value", value.Cautions, err)
+	factors, err := pint.Factors(lethality.Point{})
+	keep("Factors", factors.Cautions, err)
+	result, err := pint.Follow(pintRun, lethality.F0())
+	keep("Follow", result.Cautions, err)
+	keep("Follow, parts", result.F.Cautions, nil)
+	answer, err := fish(t).Process(6 * time.Minute)
+	keep("Process", answer.Cautions, err)
+	for _, row := range lethality.KillTimes() {
+		keep("KillTimes", row.Cautions, nil)
+	}
+	for name, said := range cautions {
+		require.NotEmpty(t, said, name)
+		require.NotEmpty(t, said[0].Text, name)
+	}
 }

@@ -7,7 +7,8 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// Lethality is an F, and what must stand beside it wherever it is shown. F says nothing of whether a food may be kept or eaten.
+// Lethality is an F, and what must stand beside it wherever it is shown. F says nothing of whether a food may be kept
+// or eaten.
 type Lethality struct {
 	F          time.Duration
 	Reference  Reference
@@ -15,7 +16,8 @@ type Lethality struct {
 	Cautions   []cite.Caution
 }
 
-// Equivalent is a time that was worked out, and what must stand beside it: it is to learn from and never a time to process by.
+// Equivalent is a time that was worked out, and what must stand beside it: it is to learn from and never a time to
+// process by.
 type Equivalent struct {
 	Time     time.Duration
 	Cautions []cite.Caution

@@ -6,9 +6,10 @@ import (
 	"example.org/lakelarder/internal/portable"
 )
 
-// modes is the temperature of one place in a cylinder as a sum of parts that each decay at their own rate, the sum of the rates of a radial and an
-// axial root. While the medium rises at one slope every part comes to a level of its own behind it; kept is what a part still is away from
-// that level, which only decays: so a part that has come to its level since the last bend of the medium costs nothing more.
+// modes is the temperature of one place in a cylinder as a sum of parts that each decay at their own rate, the sum of
+// the rates of a radial and an axial root. While the medium rises at one slope every part comes to a level of its own
+// behind it; kept is what a part still is away from that level, which only decays: so a part that has come to its
+// level since the last bend of the medium costs nothing more.
 type modes struct {
 	solid         solid
 	radial, axial []mode

@@ -4,8 +4,8 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Number is a plain number, a whole number of 1e-12 like units.Ratio, of which it prints no percentage: a Biot or Fourier number, a lag of the
-// formula method, a root. A Ratio r is Number(r).
+// Number is a plain number, a whole number of 1e-12 like units.Ratio, of which it prints no percentage: a Biot or
+// Fourier number, a lag of the formula method, a root. A Ratio r is Number(r).
 type Number int64
 
 // One is the number 1.

@@ -8,8 +8,9 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Pasteurisation is a target of mild heat: a time at a reference temperature for six log10 reductions, with one z below
-// that temperature and one from it up, over the temperatures that its table prints. Take one of NonProteolytic, NonProteolyticUK and Listeria.
+// Pasteurisation is a target of mild heat: a time at a reference temperature for six log10 reductions, with one z
+// below that temperature and one from it up, over the temperatures that its table prints. Take one of NonProteolytic,
+// NonProteolyticUK and Listeria.
 type Pasteurisation struct {
 	name         string
 	reference    units.Temperature
@@ -19,22 +20,23 @@ type Pasteurisation struct {
 	table        KillTable
 }
 
-// NonProteolytic returns the target for spores of non-proteolytic C. botulinum, 90 °C for 10 minutes, with the stricter z of 7 K
-// below 90 °C (US FDA table A-4, recalled), from 85 to 100 °C as printed. It assumes moist heat and no lysozyme.
+// NonProteolytic returns the target for spores of non-proteolytic C. botulinum, 90 °C for 10 minutes, with the
+// stricter z of 7 K below 90 °C (US FDA table A-4, recalled), from 85 to 100 °C as printed. It assumes moist heat and
+// no lysozyme.
 func NonProteolytic() Pasteurisation {
 	return Pasteurisation{"non-proteolytic botulinum, z 7 K below 90 °C", units.Celsius(90), 7 * units.Kelvins, 10 * units.Kelvins,
 		10 * time.Minute, true, BotulinumA4}
 }
 
-// NonProteolyticUK returns the UK form of NonProteolytic: z of 9 K below 90 °C, read off a table that does not print z, from 80 to 100 °C. Below
-// 90 °C it asks for less time than the US table: 28 against 37 minutes at 86 °C.
+// NonProteolyticUK returns the UK form of NonProteolytic: z of 9 K below 90 °C, read off a table that does not print
+// z, from 80 to 100 °C. Below 90 °C it asks for less time than the US table: 28 against 37 minutes at 86 °C.
 func NonProteolyticUK() Pasteurisation {
 	return Pasteurisation{"non-proteolytic botulinum, z 9 K below 90 °C", units.Celsius(90), 9 * units.Kelvins, 10 * units.Kelvins,
 		10 * time.Minute, true, BotulinumUK}
 }
 
-// Listeria returns the target for L. monocytogenes, 70 °C for 2 minutes with z = 7.5 K (US FDA table A-3, recalled), from 63 to 85 °C as
-// printed.
+// Listeria returns the target for L. monocytogenes, 70 °C for 2 minutes with z = 7.5 K (US FDA table A-3, recalled),
+// from 63 to 85 °C as printed.
 func Listeria() Pasteurisation {
 	z := 15 * units.Kelvins / 2
 	return Pasteurisation{"Listeria, z 7.5 K", units.Celsius(70), z, z, 2 * time.Minute, false, ListeriaA3}
@@ -54,7 +56,8 @@ type Span struct {
 	From, To units.Temperature
 }
 
-// Span returns the temperatures of the target's printed table, from its first row to its last. Outside it nothing is counted.
+// Span returns the temperatures of the target's printed table, from its first row to its last. Outside it nothing is
+// counted.
 func (p Pasteurisation) Span() Span {
 	var span Span
 	for _, row := range killTimes {
@@ -104,9 +107,9 @@ func (e DrySmokeError) Error() string {
 		e.Citation.String() + ")"
 }
 
-// TimeAt returns the time at a held temperature for six reductions by the formula, rounded up to the nanosecond: 10^((Tref − T)/z) times
-// that at the reference. The printed tables (KillTimesAt) are rounded and depart from it in a few rows. A temperature outside Span is a
-// RangeError.
+// TimeAt returns the time at a held temperature for six reductions by the formula, rounded up to the nanosecond:
+// 10^((Tref − T)/z) times that at the reference. The printed tables (KillTimesAt) are rounded and depart from it in a
+// few rows. A temperature outside Span is a RangeError.
 func (p Pasteurisation) TimeAt(t units.Temperature) (Equivalent, error) {
 	if p.sixD == 0 {
 		return Equivalent{}, units.RangeError{What: "pasteurisation target", Got: "not set"}

@@ -8,7 +8,8 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// Value is the pasteurisation value of a record: what lay within the printed span of the target counts, what lay outside is stated apart.
+// Value is the pasteurisation value of a record: what lay within the printed span of the target counts, what lay
+// outside is stated apart.
 type Value struct {
 	P            time.Duration // minutes at the reference temperature
 	Reductions   Logs          // by the target's six for its time
@@ -25,10 +26,11 @@ type Outside struct {
 	P    time.Duration // what the formula would make of it, which counts for nothing; the longest Duration stands for that and more
 }
 
-// Value returns what a record was worth, exact on straight lines, which are split where they cross the reference temperature or an end of
-// the printed span; P and Reductions are rounded down and count nothing outside it: a food at 40 °C for two weeks grows Listeria. The record
-// must be of the coldest spot, with a reading and none above 150 °C; the heat must be stated, otherwise a RangeError. Spores in dry
-// smoke are a DrySmokeError: there is no figure for them.
+// Value returns what a record was worth, exact on straight lines, which are split where they cross the reference
+// temperature or an end of the printed span; P and Reductions are rounded down and count nothing outside it: a food
+// at 40 °C for two weeks grows Listeria. The record must be of the coldest spot, with a reading and none above 150
+// °C; the heat must be stated, otherwise a RangeError. Spores in dry smoke are a DrySmokeError: there is no figure
+// for them.
 func (p Pasteurisation) Value(record series.Series[units.Temperature], heat Heat) (Value, error) {
 	if p.sixD == 0 {
 		return Value{}, units.RangeError{What: "pasteurisation target", Got: "not set"}
@@ -53,7 +55,8 @@ func (p Pasteurisation) Value(record series.Series[units.Temperature], heat Heat
 	return p.value(record, heat, sums)
 }
 
-// zones are where the rate has one z and where it counts: below the span, up to the reference, from it up, above the span.
+// zones are where the rate has one z and where it counts: below the span, up to the reference, from it up, above the
+// span.
 type zones struct {
 	low, high scale
 	ends      [3]int64

@@ -10,9 +10,9 @@ import (
 )
 
 // F returns the lethality of a record against a reference, exact for a temperature that runs straight between
-// readings and rounded down to the nanosecond. The record must have a reading, none above 150 °C (a series.ReadingError with a
-// RangeError); the reference must be 40 to 150 °C with z of 1 to 50 K. Cold readings add next to nothing. It is no better than the
-// sensor, its place and the straight lines: see Series.LongestGap.
+// readings and rounded down to the nanosecond. The record must have a reading, none above 150 °C (a
+// series.ReadingError with a RangeError); the reference must be 40 to 150 °C with z of 1 to 50 K. Cold readings add
+// next to nothing. It is no better than the sensor, its place and the straight lines: see Series.LongestGap.
 func F(record series.Series[units.Temperature], r Reference) (Lethality, error) {
 	if err := r.check(); err != nil {
 		return Lethality{}, err
@@ -28,7 +28,8 @@ func F(record series.Series[units.Temperature], r Reference) (Lethality, error) 
 	return Lethality{f, r, gap, explainsRecord()}, nil
 }
 
-// integral is the F of a record in nanoseconds, not yet rounded, and its longest gap: walk.to from reading to reading, in place.
+// integral is the F of a record in nanoseconds, not yet rounded, and its longest gap: walk.to from reading to
+// reading, in place.
 func (s scale) integral(record series.Series[units.Temperature]) (sum float64, gap series.Stretch, err error) {
 	if record.Len() == 0 {
 		return 0, gap, series.ErrEmpty
@@ -69,9 +70,10 @@ type Parts struct {
 	Cautions              []cite.Caution
 }
 
-// Divide returns what the parts of a record before, during and after a hold are worth, each exact on straight lines and rounded
-// down to the nanosecond; a line that crosses an end of the hold is split there. The hold is the caller's: from when the
-// pressure stood to when the heat went off. Its ends must lie within the record and not be in reverse; otherwise as for F.
+// Divide returns what the parts of a record before, during and after a hold are worth, each exact on straight lines
+// and rounded down to the nanosecond; a line that crosses an end of the hold is split there. The hold is the
+// caller's: from when the pressure stood to when the heat went off. Its ends must lie within the record and not be in
+// reverse; otherwise as for F.
 func Divide(record series.Series[units.Temperature], r Reference, hold series.Stretch) (Parts, error) {
 	if err := r.check(); err != nil {
 		return Parts{}, err

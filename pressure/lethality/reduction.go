@@ -70,7 +70,7 @@ func Survivors(count int64, reductions Logs) (Survival, error) {
 	if err := Number(reductions).check("log reductions", 0, 1_000*One); err != nil {
 		return Survival{}, err
 	}
-	left := float64(count) * portable.Exp(-math.Ln10*Number(reductions).float()) * float64(One)
+	left := float64(float64(count) * portable.Exp(-math.Ln10*Number(reductions).float()) * float64(One))
 	if near := math.Round(left); math.Abs(near-left) <= 1e-13*near {
 		left = near
 	}

@@ -51,7 +51,7 @@ func (s Shape) root(biot float64, n int) float64 {
 // bracket holds root n alone. The zeros of J0 and J1 lie a quarter of π below and above the multiples of π, so those part the roots of
 // the cylinder as they do the sphere's.
 func (s Shape) bracket(n int) (low, high float64) {
-	low, high = float64(n-1)*math.Pi, float64(n)*math.Pi
+	low, high = float64(float64(n-1)*math.Pi), float64(float64(n)*math.Pi)
 	if s == Slab {
 		high -= math.Pi / 2
 	}
@@ -74,7 +74,7 @@ func (s Shape) condition(biot, z float64) (f, slope float64) {
 
 // guess is near root n: Yovanovich's formulas for the first of slab and cylinder, otherwise the phase of the condition.
 func (s Shape) guess(biot float64, n int) float64 {
-	start := float64(n-1) * math.Pi
+	start := float64(float64(n-1) * math.Pi)
 	switch {
 	case s == Slab && n == 1:
 		return yovanovich(math.Pi/2, math.Sqrt(biot), 2.139)

@@ -18,7 +18,7 @@ func (r Reference) scale() scale {
 	return scale{quanta(r.Temperature), math.Ln10 / float64(r.Z)}
 }
 
-func (s scale) exponent(q int64) float64 { return float64(q-s.ref) * s.perQuantum }
+func (s scale) exponent(q int64) float64 { return float64(float64(q-s.ref) * s.perQuantum) }
 
 func (s scale) rate(q int64) float64 { return portable.Exp(s.exponent(q)) }
 
@@ -52,9 +52,10 @@ type walk struct {
 	sum   float64 // nanoseconds
 }
 
-// fresh is how often the rate is taken afresh where the temperature runs level: between, it is carried from one reading to the next by the growth
-// that gives the integral as well, which saves the exponential. A steep line takes it afresh at once: what is carried through a fall to
-// nothing has lost its digits, and a rise would make much of what is left.
+// fresh is how often the rate is taken afresh where the temperature runs level: between, it is carried from one
+// reading to the next by the growth that gives the integral as well, which saves the exponential. A steep line takes
+// it afresh at once: what is carried through a fall to nothing has lost its digits, and a rise would make much of
+// what is left.
 const fresh = 32
 
 // to goes on to reading i.
@@ -71,7 +72,8 @@ func (w walk) to(s scale, i int, at, q int64) walk {
 	return w
 }
 
-// afresh is the sum after a line and the rate at its end, of which the rate carried so far knows nothing: along a steep line dt (L2 − L1)/ln(L2/L1).
+// afresh is the sum after a line and the rate at its end, of which the rate carried so far knows nothing: along a
+// steep line dt (L2 − L1)/ln(L2/L1).
 func (s scale) afresh(x, dt, sum, rate float64, to int64) (float64, float64) {
 	next := s.rate(to)
 	if x > flat || x < -flat {

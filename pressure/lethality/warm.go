@@ -8,13 +8,14 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// Warm returns the temperature of a place in a jar that starts at one temperature throughout and stands in a medium with the given
-// record, which runs straight between readings: a reading every step from the first of the medium on, and one at its end. Other samplings
-// of the same straight lines give the same answer. Duhamel's integral over the double series, each part carried from step to step
-// exactly, within 1e-6 K. The step must be 0.0005 or more of the Fourier number α·step/length², length the smaller of radius and
-// half height, about 5 s for a pint; otherwise, or as for Factors, a RangeError, as is a record of so many readings that the answer would take
-// more than about a third of a second. A reading that follows a bend of the medium's
-// line sooner than that may be off by what the medium does in the meantime.
+// Warm returns the temperature of a place in a jar that starts at one temperature throughout and stands in a medium
+// with the given record, which runs straight between readings: a reading every step from the first of the medium on,
+// and one at its end. Other samplings of the same straight lines give the same answer. Duhamel's integral over the
+// double series, each part carried from step to step exactly, within 1e-6 K. The step must be 0.0005 or more of the
+// Fourier number α·step/length², length the smaller of radius and half height, about 5 s for a pint; otherwise, or as
+// for Factors, a RangeError, as is a record of so many readings that the answer would take more than about a third of
+// a second. A reading that follows a bend of the medium's line sooner than that may be off by what the medium does in
+// the meantime.
 func (c Cylinder) Warm(start units.Temperature, medium series.Series[units.Temperature], at Point, step time.Duration) (series.Series[units.Temperature], error) {
 	var none series.Series[units.Temperature]
 	if err := c.checkRun(start, medium, at); err != nil {
@@ -27,7 +28,8 @@ func (c Cylinder) Warm(start units.Temperature, medium series.Series[units.Tempe
 	return c.warm(start, medium, at, step, max(least, min(step, time.Minute, soonest(medium, step))))
 }
 
-// soonest is the least time from the start, or from a bend of the medium's line, to the next reading; a bend on a reading counts a whole step.
+// soonest is the least time from the start, or from a bend of the medium's line, to the next reading; a bend on a
+// reading counts a whole step.
 func soonest(medium series.Series[units.Temperature], step time.Duration) time.Duration {
 	first, _ := medium.First()
 	last, _ := medium.Last()

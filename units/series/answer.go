@@ -5,11 +5,13 @@ import (
 	"strings"
 )
 
-// Answer returns the Format of the proposal's questions with one of them answered, to be stated to Sniff once more, or to ReadCSV when it
-// was the last. The answer is that of a Choice, or any text of its kind: a heading for AskColumn, a unit, a name of a zone. A question that was not
-// asked, and an answer that is none, are errors; which answers fit the file is for Sniff and ReadCSV to say.
+// Answer returns the Format of the proposal's questions with one of them answered, to be stated to Sniff once
+// more, or to ReadCSV when it was the last. The answer is that of a Choice, or any text of its kind: a heading
+// for AskColumn, a unit, a name of a zone. A question that was not asked, and an answer that is none, are
+// errors; which answers fit the file is for Sniff and ReadCSV to say.
 //
-// Only what was stated and what is answered is in the Format returned before the last question, so that the next proposal rests on the file again.
+// Only what was stated and what is answered is in the Format returned before the last question, so that the next
+// proposal rests on the file again.
 func (p Proposal) Answer(stated Format, ask Ask, answer string) (Format, error) {
 	asked := false
 	for _, q := range p.Questions {
@@ -45,7 +47,11 @@ func (p Proposal) Answer(stated Format, ask Ask, answer string) (Format, error) 
 	case AskZone:
 		stated.Zone = answer
 	case AskMissing:
-		stated.Missing = append(stated.Missing[:len(stated.Missing):len(stated.Missing)], answer)
+		if number := strings.TrimPrefix(answer, keep); number != answer {
+			stated.Kept = append(stated.Kept[:len(stated.Kept):len(stated.Kept)], number)
+		} else {
+			stated.Missing = append(stated.Missing[:len(stated.Missing):len(stated.Missing)], answer)
+		}
 	case AskDecimal:
 		stated.Decimal, err = ParseDecimal(answer)
 	}

@@ -2,8 +2,8 @@ package series
 
 import "fmt"
 
-// Heading is a column: its number counted from 1, its heading, or both, which must then agree. The heading is the whole text of the
-// file or that text without the unit.
+// Heading is a column: its number counted from 1, its heading, or both, which must then agree. The heading is
+// the whole text of the file or that text without the unit.
 type Heading struct {
 	Number int
 	Name   string
@@ -22,8 +22,8 @@ func (h Heading) String() string {
 
 func (h Heading) isZero() bool { return h == Heading{} }
 
-// TimeColumn is a column that says something of the time. Unit is ms, s, min, h or d for an elapsed column, ms or s or us for an
-// epoch, and empty for the others.
+// TimeColumn is a column that says something of the time. Unit is ms, s, min, h or d for an elapsed column, ms
+// or s or us for an epoch, and empty for the others.
 type TimeColumn struct {
 	Column Heading
 	Part   Part
@@ -36,9 +36,9 @@ type Filter struct {
 	Text   string
 }
 
-// Format is how a file is to be read: plain data, as text or JSON too. Separator, Decimal, Time, Value and Unit must be stated; the
-// rest says what the file has beyond them. Where Sniff leaves a question open, the field that it asks for is not set, and ReadCSV
-// refuses the Format.
+// Format is how a file is to be read: plain data, as text or JSON too. Separator, Decimal, Time, Value and Unit
+// must be stated; the rest says what the file has beyond them. Where Sniff leaves a question open, Open holds
+// it, and ReadCSV refuses the Format.
 type Format struct {
 	Encoding  Encoding
 	Separator Separator
@@ -59,11 +59,18 @@ type Format struct {
 	UnitInCells bool     // the unit stands after each number
 	Only        Filter   // not set for all rows
 	Missing     []string // what stands for no reading beside the empty cell: texts in any case, or numbers such as -9999
+	Kept        []string // numbers that look like codes for no reading and are readings, for Sniff not to ask again
 	Repeats     Repeats
+
+	Open []Ask // what Sniff asked and nobody answered: the reader takes only a Format without
 }
 
-// Check returns a FormatError for the first field that is not stated, or whose value cannot be; nil when the reader takes the Format.
+// Check returns a FormatError for the first field that is not stated, or whose value cannot be; nil when the
+// reader takes the Format.
 func (f Format) Check() error {
+	if len(f.Open) > 0 {
+		return FormatError{Field: "Open", Wants: "an answer to the question of the " + f.Open[0].String()}
+	}
 	for _, c := range []struct {
 		ok           bool
 		field, wants string
@@ -123,7 +130,8 @@ func checkParts(columns []TimeColumn) error {
 	counts := n[Elapsed] + n[ElapsedClock]
 	dates := n[DateAndClock] + n[Date] + n[Epoch] + n[Year] + n[DayCount]
 	clocks := n[DateAndClock] + n[Clock] + n[Epoch] + n[Hour]
-	whole := n[Year] == n[Month] && n[Year] == n[Day] && (n[Hour] == n[Minute] || n[Hour] == 1) && n[Second] <= n[Minute] && n[Year] <= 1 && n[Hour] <= 1
+	whole := n[Year] == n[Month] && n[Year] == n[Day] && (n[Hour] == n[Minute] || n[Hour] == 1) &&
+		n[Second] <= n[Minute] && n[Year] <= 1 && n[Hour] <= 1
 	switch {
 	case counts > 1 || dates > 1 || clocks > 1 || n[HalfDay] > 1:
 		return FormatError{Field: "Time", Wants: "each part of the time once"}

@@ -2,6 +2,7 @@ package series
 
 import (
 	"bufio"
+	"bytes"
 	"encoding/csv"
 	"errors"
 	"fmt"
@@ -99,7 +100,8 @@ func (l *lines) split(text string) ([]string, error) {
 // counted bounds the cells of a row.
 func (l *lines) counted(text string) ([]string, error) {
 	if len(l.cells) > mostCells {
-		return nil, LineError{Line: l.n, Text: short(text), Err: wrap(ErrTooLong, fmt.Sprintf("more than %d cells", mostCells))}
+		return nil, LineError{Line: l.n, Text: short(text), Err: wrap(ErrTooLong,
+			fmt.Sprintf("more than %d cells", mostCells))}
 	}
 	return l.cells, nil
 }
@@ -116,26 +118,25 @@ func (f *feed) Read(p []byte) (int, error) {
 	return n, nil
 }
 
+// splitQuoted takes the lines that a quoted cell runs over, until the quotation marks are even, and parses them once.
 func (l *lines) splitQuoted(text string) ([]string, error) {
-	start := l.n
-	for taken := 1; ; taken++ {
-		cells, err := l.parse(text)
-		if err == nil || !strings.Contains(err.Error(), csv.ErrQuote.Error()) || strings.Count(text, `"`)%2 == 0 ||
-			taken == longestQuote || len(text) > longestLine {
-			if err != nil {
-				err = LineError{Line: start, Text: short(text), Err: err}
-			}
-			return cells, err
+	start, marks := l.n, strings.Count(text, `"`)
+	for taken := 1; marks%2 == 1 && taken < longestQuote && len(text) < longestLine; taken++ {
+		more, err := l.line()
+		if err == io.EOF {
+			break
 		}
-		more, fault := l.line()
-		if fault == io.EOF {
-			return nil, LineError{Line: start, Text: short(text), Err: err}
+		if err != nil {
+			return nil, err
 		}
-		if fault != nil {
-			return nil, fault
-		}
+		marks += bytes.Count(more, []byte{'"'})
 		text += "\n" + string(more)
 	}
+	cells, err := l.parse(text)
+	if err != nil {
+		err = LineError{Line: start, Text: short(text), Err: err}
+	}
+	return cells, err
 }
 
 func (l *lines) parse(text string) ([]string, error) {

@@ -9,8 +9,8 @@ type Log[T Value] struct {
 	Others int   // rows that the Format's Only left out
 }
 
-// Row is a row without a reading. Line counts from 1; At is its time in the record, where Timed; Text is the cell, or the line of a remark, cut
-// to 60 bytes.
+// Row is a row without a reading. Line counts from 1; At is its time in the record, where Timed; Text is the
+// cell, or the line of a remark, cut to 60 bytes.
 type Row struct {
 	Line  int
 	At    time.Duration
@@ -19,8 +19,9 @@ type Row struct {
 	Text  string
 }
 
-// Dropouts returns the stretches between two readings in which a row of the record says that there was none: missing values and fault
-// codes, in order. The same gaps are in LongestGap by their length; here they are by their cause, however short the gap.
+// Dropouts returns the stretches between two readings in which a row of the record says that there was none:
+// missing values and fault codes, in order. The same gaps are in LongestGap by their length; here they are by
+// their cause, however short the gap.
 func (l Log[T]) Dropouts() []Stretch {
 	var found []Stretch
 	i := 0

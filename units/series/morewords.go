@@ -5,8 +5,9 @@ import "example.org/lakelarder/internal/word"
 // Part is what a column says of the time of its row.
 type Part uint8
 
-// The parts. A clock without a date is a record within one day. Epoch counts from 1970 in UTC. ElapsedClock is a count written
-// h:mm:ss or h:mm, beyond 24 h too. HalfDay is AM or PM. DayCount numbers the days of a record, whose clock stands beside it.
+// The parts. A clock without a date is a record within one day. Epoch counts from 1970 in UTC. ElapsedClock is a
+// count written h:mm:ss or h:mm, beyond 24 h too. HalfDay is AM or PM. DayCount numbers the days of a record,
+// whose clock stands beside it.
 const (
 	DateAndClock Part = 1 + iota
 	Date
@@ -24,7 +25,8 @@ const (
 	ElapsedClock
 )
 
-var parts = word.List[Part]{What: "part of the time", Words: []string{"date and clock", "date", "clock", "AM or PM",
+var parts = word.List[Part]{What: "part of the time", Words: []string{"date and clock", "date",
+	"clock", "AM or PM",
 	"day count", "year", "month", "day", "hour", "minute", "second", "epoch", "elapsed", "elapsed h:mm:ss"}}
 
 // String returns the part's name.
@@ -69,8 +71,8 @@ func (r *Repeats) UnmarshalText(text []byte) error { return repeats.Unmarshal(te
 // Why is why a row holds no reading.
 type Why uint8
 
-// The reasons: the cell is empty or says that there is none; the number is what a broken probe says; the row is a remark and no
-// row of the table; the row is the one before once more, and the Format drops it.
+// The reasons: the cell is empty or says that there is none; the number is what a broken probe says; the row is
+// a remark and no row of the table; the row is the one before once more, and the Format drops it.
 const (
 	Missing Why = 1 + iota
 	Fault
@@ -111,7 +113,8 @@ const (
 	AskDecimal
 )
 
-var asks = word.List[Ask]{What: "question", Words: []string{"column", "unit", "date order", "time column", "unit of time",
+var asks = word.List[Ask]{What: "question", Words: []string{"column", "unit", "date order",
+	"time column", "unit of time",
 	"sensor", "repeated rows", "zone", "no reading", "decimal mark"}}
 
 // String returns what is asked for.

@@ -133,7 +133,8 @@ func (s scale[T]) fast(cell string) (int64, bool) {
 	return q, !s.above || q > 0
 }
 
-var powers = [19]uint64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18}
+var powers = [19]uint64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15,
+	1e16, 1e17, 1e18}
 
 // digits takes a plain decimal apart: its digits as one number, how many of them follow the point, its sign.
 func digits(cell string) (m uint64, places int, negative, ok bool) {

@@ -52,9 +52,10 @@ func (p *plan[T]) origin() Origin {
 	return o
 }
 
-// TimeOfDay returns when in the record the clock showed a time of day, counted from midnight: the mark "21:40" of a person. It is the one
-// moment from the first reading to the last that shows it. A time of day before 0 or from 24 h on is a RangeError; ErrOrigin when the
-// record has no clock or never shows it; ErrAmbiguous when it shows it twice; ErrEmpty without readings.
+// TimeOfDay returns when in the record the clock showed a time of day, counted from midnight: the mark "21:40"
+// of a person. It is the one moment from the first reading to the last that shows it. A time of day before 0 or
+// from 24 h on is a RangeError; ErrOrigin when the record has no clock or never shows it; ErrAmbiguous when it
+// shows it twice; ErrEmpty without readings.
 func (s Series[T]) TimeOfDay(clock time.Duration) (time.Duration, error) {
 	if len(s.at) == 0 {
 		return 0, ErrEmpty
@@ -74,7 +75,8 @@ func (s Series[T]) TimeOfDay(clock time.Duration) (time.Duration, error) {
 	start := zero.Add(first)
 	for d := -1; d <= 4; d++ {
 		midnight := time.Date(start.Year(), start.Month(), start.Day()+d, 0, 0, 0, 0, zero.Location())
-		for _, step := range []time.Duration{-time.Hour, -time.Hour / 2, 0, time.Hour / 2, time.Hour} { // where the day had a step of the zone
+		for _, step := range []time.Duration{-time.Hour, -time.Hour / 2, 0, time.Hour / 2,
+			time.Hour} { // where the day had a step of the zone
 			moment := midnight.Add(clock + step)
 			at := moment.Sub(zero)
 			if at < first || at > last || sinceMidnight(moment) != clock || len(found) > 0 && found[len(found)-1] == at {
@@ -97,8 +99,8 @@ func sinceMidnight(t time.Time) time.Duration {
 	return time.Duration(h)*time.Hour + time.Duration(m)*time.Minute + time.Duration(s)*time.Second + time.Duration(t.Nanosecond())
 }
 
-// Shift returns the record with all its times later by a duration, earlier by a negative one. The clock keeps what it said at each reading.
-// A time below zero is a ReadingError, one past 292 years a RangeError.
+// Shift returns the record with all its times later by a duration, earlier by a negative one. The clock keeps
+// what it said at each reading. A time below zero is a ReadingError, one past 292 years a RangeError.
 func (s Series[T]) Shift(by time.Duration) (Series[T], error) {
 	if len(s.at) == 0 {
 		return s, nil
@@ -119,9 +121,10 @@ func (s Series[T]) Shift(by time.Duration) (Series[T], error) {
 	return shifted, nil
 }
 
-// Join returns the record followed by another, whose first reading must come after the last: the gap between them is one as any other.
-// Where both have a dated clock, the clocks say how far apart they lie; where neither has a clock, the times are taken as they are.
-// ErrOrigin for anything between: Shift it and give it an origin first. Overlap is a ReadingError; an empty record adds nothing.
+// Join returns the record followed by another, whose first reading must come after the last: the gap between
+// them is one as any other. Where both have a dated clock, the clocks say how far apart they lie; where neither
+// has a clock, the times are taken as they are. ErrOrigin for anything between: Shift it and give it an origin
+// first. Overlap is a ReadingError; an empty record adds nothing.
 func (s Series[T]) Join(next Series[T]) (Series[T], error) {
 	if len(s.at) == 0 {
 		return next, nil
@@ -150,7 +153,8 @@ func (s Series[T]) Join(next Series[T]) (Series[T], error) {
 	if err := order(s.at[len(s.at)-1], next.at[0]); err != nil {
 		return Series[T]{}, ReadingError{At: time.Duration(next.at[0]), Err: err}
 	}
-	joined := Series[T]{origin: a, at: make([]int64, 0, len(s.at)+len(next.at)), q: make([]int64, 0, len(s.at)+len(next.at))}
+	joined := Series[T]{origin: a, at: make([]int64, 0, len(s.at)+len(next.at)), q: make([]int64, 0,
+		len(s.at)+len(next.at))}
 	joined.at = append(append(joined.at, s.at...), next.at...)
 	joined.q = append(append(joined.q, s.q...), next.q...)
 	return joined, nil

@@ -13,19 +13,19 @@ type Column[T Value] struct {
 	Series Series[T]
 }
 
-// ReadColumn returns one column of a plain record, one that says everything itself: cells parted by
-// commas, lines that start with # left out, then a header whose cells carry the units, as in
-// "time (min),core (°C)". The column is named without its unit, exactly as written; an empty name
-// takes the only column that T can hold. Columns not asked for by name may hold anything but a date or AM and PM beside a clock without.
+// ReadColumn returns one column of a plain record, one that says everything itself: cells parted by commas,
+// lines that start with # left out, then a header whose cells carry the units, as in "time (min),core (°C)". The
+// column is named without its unit, exactly as written; an empty name takes the only column that T can hold.
+// Columns not asked for by name may hold anything but a date or AM and PM beside a clock without.
 //
 // Time is counted (ms, s, min, h), kept as written, or read off a clock (see the heading "clock"
 // or "time (hh:mm)"): 21:05, 21:05:30, 2026-08-01 21:05:00 or RFC 3339, all rows alike; the first
 // is then time zero. A record that runs past midnight needs dates. Clock times without an offset
 // are taken as evenly running: leave no change to or from summer time in them.
 //
-// Numbers are plain decimals with a point, rounded once to the quantum or nanosecond. Every row
-// must be whole and its time later than the one before, and no number the code of a broken probe. Anything else is a LineError. For what
-// loggers write otherwise see Sniff and ReadCSV.
+// Numbers are plain decimals with a point, rounded once to the quantum or nanosecond. Every row must be whole
+// and its time later than the one before, and no number the code of a broken probe. Anything else is a
+// LineError. For what loggers write otherwise see Sniff and ReadCSV.
 func ReadColumn[T Value](r io.Reader, column string) (Series[T], error) {
 	columns, err := readColumns[T](r, func(h header) ([]heading, error) {
 		return h.one(column, kindOf[T]())
@@ -65,7 +65,8 @@ func plainRows[T Value](file *plainFile, choose func(header) ([]heading, error))
 	if err != nil {
 		return nil, err
 	}
-	body := plainBody[T]{file: file, head: head, clock: clock, chosen: chosen, values: make([][]int64, len(chosen)), faults: faultsOf[T]()}
+	body := plainBody[T]{file: file, head: head, clock: clock, chosen: chosen, values: make([][]int64,
+		len(chosen)), faults: faultsOf[T]()}
 	for _, h := range chosen {
 		s, err := newScale[T](h.unit)
 		if err != nil {
@@ -164,7 +165,8 @@ func (b *plainBody[T]) value(i int, h heading, cells []string) (int64, error) {
 	if isFault(b.faults, q, cells[h.index]) {
 		return 0, ErrFault
 	}
-	if next := h.index + 1; next < len(b.head.headings) && saysRemark(b.head.headings[next].name) && commaIn(cells, h.index) {
+	if next := h.index + 1; next < len(b.head.headings) && saysRemark(b.head.headings[next].name) &&
+		commaIn(cells, h.index) {
 		return 0, wrap(ErrAmbiguous, "with the digits of the next cell it may be one number with a decimal comma")
 	}
 	return q, nil
@@ -190,9 +192,11 @@ func (f *plainFile) header() (header, error) {
 	all := strings.Join(cells, ",")
 	switch {
 	case !utf8.ValidString(all):
-		return header{}, LineError{Line: f.line, Text: short(all), Err: wrap(ErrHeader, "the file is not UTF-8; save it as that")}
+		return header{}, LineError{Line: f.line, Text: short(all), Err: wrap(ErrHeader,
+			"the file is not UTF-8; save it as that")}
 	case len(cells) == 1 && strings.ContainsAny(all, ";\t"):
-		return header{}, LineError{Line: f.line, Text: short(all), Err: wrap(ErrHeader, "cells are parted by commas, not semicolons or tabs")}
+		return header{}, LineError{Line: f.line, Text: short(all), Err: wrap(ErrHeader,
+			"cells are parted by commas, not semicolons or tabs")}
 	}
 	h := header{line: f.line}
 	for i, cell := range cells {

@@ -53,7 +53,8 @@ func (k kind) isTime() bool { return k == elapsed || k == clockTime }
 func newHeading(index int, cell string) heading {
 	h := heading{index: index, name: strings.TrimSpace(cell)}
 	open := strings.LastIndexAny(h.name, "([")
-	if open >= 0 && (h.name[open] == '(' && strings.HasSuffix(h.name, ")") || h.name[open] == '[' && strings.HasSuffix(h.name, "]")) {
+	if open >= 0 && (h.name[open] == '(' && strings.HasSuffix(h.name, ")") || h.name[open] == '[' &&
+		strings.HasSuffix(h.name, "]")) {
 		h.unit = strings.TrimSpace(h.name[open+1 : len(h.name)-1])
 		h.name = strings.TrimSpace(h.name[:open])
 	}

@@ -30,7 +30,8 @@ type plan[T Value] struct {
 
 // newPlan reads the file up to its first row and resolves the columns.
 func newPlan[T Value](file *lines, f Format, location *time.Location) (*plan[T], error) {
-	p := &plan[T]{format: f, width: f.Cells, unitColumn: -1, only: -1, faults: faultsOf[T](), missing: map[string]bool{}}
+	p := &plan[T]{format: f, headerLine: f.Preamble + 1, width: f.Cells, unitColumn: -1, only: -1,
+		faults: faultsOf[T](), missing: map[string]bool{}}
 	if err := p.header(file); err != nil {
 		return nil, err
 	}
@@ -89,7 +90,7 @@ func (p *plan[T]) noHeader(file *lines, err error) error {
 	if _, ok := err.(LineError); ok {
 		return err
 	}
-	return LineError{Line: file.n, Err: wrap(ErrEmpty, "the file ends before its first row")}
+	return LineError{Line: max(file.n, 1), Err: wrap(ErrEmpty, "the file ends before its first row")}
 }
 
 // columns finds the index of every column that the Format names.
@@ -134,7 +135,8 @@ func (p *plan[T]) columns() (err error) {
 	return nil
 }
 
-// ordered puts the parts of a time into the order in which they are read: AM or PM after its clock, the day after its month and year.
+// ordered puts the parts of a time into the order in which they are read: AM or PM after its clock, the day
+// after its month and year.
 func ordered(columns []TimeColumn) []TimeColumn {
 	var sorted []TimeColumn
 	for part := DateAndClock; part <= ElapsedClock; part++ {

@@ -5,39 +5,45 @@ import (
 	"strings"
 )
 
-// remark reports a line that is no row of the table: nothing like a time in its time column and no number in the wanted one.
+// remark reports a line that is no row of the table: nothing like a time in its time column and no number in the
+// wanted one.
 func (p *plan[T]) remark(cells []string) bool {
-	at := func(i int) string {
-		if i < len(cells) {
-			return cells[i]
-		}
-		return ""
-	}
 	if len(cells) == 1 && p.need > 0 && p.format.Separator != Blanks {
 		return leadingDigits(cells[0]) == 0
 	}
-	for _, c := range p.timer.columns {
-		if strings.ContainsAny(at(c.index), "0123456789") {
+	for i := range p.timer.columns {
+		if hasDigit(cells, p.timer.columns[i].index) {
 			return false
 		}
 	}
-	return !strings.ContainsAny(at(p.value), "0123456789")
+	return !hasDigit(cells, p.value)
 }
 
-// whole holds a row to the width of the table. Spare cells at the end must be empty. Cells at the end may be left out, but not the wanted
-// one nor that after it: without a separator behind it a number may have been cut off.
+func hasDigit(cells []string, i int) bool {
+	if i >= len(cells) {
+		return false
+	}
+	for k := 0; k < len(cells[i]); k++ {
+		if c := cells[i][k]; c >= '0' && c <= '9' {
+			return true
+		}
+	}
+	return false
+}
+
+// whole holds a row to the width of the table. Spare cells at the end must be empty. Cells at the end may be
+// left out, but not the wanted one nor that after it: without a separator behind it a number may have been cut
+// off.
 func (p *plan[T]) whole(file *lines, cells []string, text string) ([]string, error) {
 	if p.width == 0 {
 		p.width = max(len(cells), p.need+1)
 	}
-	hint := fmt.Sprintf("%d where the table has %d", len(cells), p.width)
-	if len(cells) > p.width && !empty(cells[p.width:]) {
-		if p.format.Separator == Commas {
+	tooLong := len(cells) > p.width && !empty(cells[p.width:])
+	if tooLong || len(cells) < p.width && (len(cells) < p.need+2 || p.format.Separator == Blanks) {
+		hint := fmt.Sprintf("%d where the table has %d", len(cells), p.width)
+		if tooLong && p.format.Separator == Commas {
 			hint += "; a decimal mark is a point, not a comma"
 		}
-		return nil, LineError{Line: file.n, Text: short(text), Err: wrap(ErrRagged, hint)}
-	}
-	if len(cells) < p.width && (len(cells) < p.need+2 || p.format.Separator == Blanks) {
 		return nil, LineError{Line: file.n, Text: short(text), Err: wrap(ErrRagged, hint)}
 	}
 	for len(cells) <= p.need {
@@ -46,8 +52,8 @@ func (p *plan[T]) whole(file *lines, cells []string, text string) ([]string, err
 	return cells, nil
 }
 
-// unstated looks at the first row for a date, a day counter or AM and PM beside a clock that is read without them: five mornings would become
-// twenty minutes. It returns the column at fault.
+// unstated looks at the first row for a date, a day counter or AM and PM beside a clock that is read without
+// them: five mornings would become twenty minutes. It returns the column at fault.
 func (t *timer) unstated(names []string, value int, cells []string) (int, error) {
 	if !t.clocked || t.counted {
 		return 0, nil
@@ -101,7 +107,8 @@ func saysDate(name string) bool {
 // saysRemark reports the heading of a column of remarks, an empty one included.
 func saysRemark(name string) bool {
 	name = strings.ToLower(strings.TrimSpace(name))
-	for _, word := range []string{"note", "remark", "comment", "event", "memo", "annotation", "mark", "bemerk", "anmerk", "kommentar"} {
+	for _, word := range []string{"note", "remark", "comment", "event", "memo", "annotation", "mark", "bemerk",
+		"anmerk", "kommentar"} {
 		if strings.HasPrefix(name, word) {
 			return true
 		}
@@ -109,7 +116,8 @@ func saysRemark(name string) bool {
 	return name == ""
 }
 
-// commaIn reports a whole number before a cell of remarks that holds digits only: "4,9" is one number with a decimal comma.
+// commaIn reports a whole number before a cell of remarks that holds digits only: "4,9" is one number with a
+// decimal comma.
 func commaIn(cells []string, value int) bool {
 	next := value + 1
 	if next >= len(cells) || cells[next] == "" || strings.IndexByte(cells[value], '.') >= 0 {

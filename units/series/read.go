@@ -8,13 +8,14 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// ReadCSV returns one column of a file as its Format says. The location is the one that Format.Zone names; nil where that is empty or an
-// offset. Times count from the first row by a clock, are kept as written where they are counted, and must rise. Numbers are rounded once, to the
-// quantum.
+// ReadCSV returns one column of a file as its Format says. The location is the one that Format.Zone names; nil
+// where that is empty or an offset. Times count from the first row by a clock, are kept as written where they
+// are counted, and must rise. Numbers are rounded once, to the quantum.
 //
-// A row without a reading is no reading: the gap that it leaves stands between its neighbours, and the row in Log.Rows. The codes of
-// broken probes (−127, 1800, 3276.7 and 32767 °C, on either scale) are no readings. Whatever else is not as stated is a LineError; a Format
-// that leaves something open is a FormatError. A line has at most 64 kB, a record 5,000,000 lines.
+// A row without a reading is no reading: the gap that it leaves stands between its neighbours, and the row in
+// Log.Rows. The codes of broken probes (−127, 1800, 3276.7 and 32767 °C, on either scale) are no readings.
+// Whatever else is not as stated is a LineError; a Format that leaves something open is a FormatError. A line
+// has at most 64 kB, a record 5,000,000 lines.
 func ReadCSV[T Value](r io.Reader, format Format, location *time.Location) (Log[T], error) {
 	if err := format.Check(); err != nil {
 		return Log[T]{}, err
@@ -63,7 +64,7 @@ func (p *plan[T]) read(file *lines) (Log[T], error) {
 		}
 	}
 	if len(log.Series.at) == 0 {
-		return Log[T]{}, LineError{Line: file.n, Err: wrap(ErrEmpty, "no row of the file holds one")}
+		return Log[T]{}, LineError{Line: max(file.n, 1), Err: wrap(ErrEmpty, "no row of the file holds one")}
 	}
 	if err := p.timer.zone.finish(); err != nil {
 		return Log[T]{}, LineError{Line: file.n, Err: err}
@@ -82,31 +83,29 @@ const (
 // row reads one line: a reading with its quanta, or why it is none.
 func (p *plan[T]) row(file *lines, text string, last int64) (Row, int64, error) {
 	line := file.n
-	none := func(why Why, text string) (Row, int64, error) {
-		return Row{Line: line, Why: why, Text: strings.Clone(short(text))}, 0, nil
-	}
 	if p.ended || p.format.End != "" && strings.HasPrefix(text, p.format.End) {
 		p.ended = true
 		if strings.TrimSpace(text) == "" {
-			return none(blank, "")
+			return Row{Why: blank}, 0, nil
 		}
-		return none(Remark, text)
+		return none(line, Remark, text), 0, nil
 	}
 	if p.format.Comment != "" && strings.HasPrefix(text, p.format.Comment) {
-		return none(Remark, text)
+		return none(line, Remark, text), 0, nil
 	}
-	if p.format.Repeats == DropRepeats && text == p.before && text != "" && !p.timer.zone.once { // an hour that is repeated is no repeated row
-		return none(Repeat, text)
+	if p.format.Repeats == DropRepeats && text == p.before && text != "" &&
+		!p.timer.zone.once { // an hour that is repeated is no repeated row
+		return none(line, Repeat, text), 0, nil
 	}
 	cells, err := file.split(text)
 	if err != nil {
 		return Row{}, 0, err
 	}
 	if empty(cells) {
-		return none(blank, "")
+		return Row{Why: blank}, 0, nil
 	}
 	if p.remark(cells) {
-		return none(Remark, text)
+		return none(line, Remark, text), 0, nil
 	}
 	if cells, err = p.whole(file, cells, text); err != nil {
 		return Row{}, 0, err
@@ -115,6 +114,11 @@ func (p *plan[T]) row(file *lines, text string, last int64) (Row, int64, error) 
 		return Row{Why: other}, 0, nil
 	}
 	return p.timed(line, cells, last)
+}
+
+// none is a row without a reading and without a time.
+func none(line int, why Why, text string) Row {
+	return Row{Line: line, Why: why, Text: strings.Clone(short(text))}
 }
 
 // timed reads the time and the value of a whole row.
@@ -188,6 +192,11 @@ func (p *plan[T]) valueOf(cells []string) (int64, Why, error) {
 	}
 	q, err := p.scale.read(number)
 	if err != nil {
+		if text, ok := expanded(number); ok {
+			q, err = p.scale.read(text)
+		}
+	}
+	if err != nil {
 		if p.missing[strings.ToLower(cell)] {
 			return 0, Missing, nil
 		}
@@ -209,7 +218,10 @@ func isFault(faults []int64, q int64, number string) bool {
 			return true
 		}
 	}
-	return faults != nil && strings.HasPrefix(number, "32767") && bare(number) == "32767"
+	if faults == nil || !strings.HasPrefix(number, "32767") && !strings.HasPrefix(number, "-127") {
+		return false
+	}
+	return bare(number) == "32767" || bare(number) == "-127" // on whatever scale
 }
 
 func faultsOf[T Value]() []int64 {

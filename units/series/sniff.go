@@ -5,8 +5,8 @@ import (
 	"strings"
 )
 
-// Question is something that the file does not say. Choices are what may be answered, as Answer takes it, each with what it means in
-// this file; where there are none, any text of the kind will do.
+// Question is something that the file does not say. Choices are what may be answered, as Answer takes it, each
+// with what it means in this file; where there are none, any text of the kind will do.
 type Question struct {
 	Ask     Ask
 	Text    string
@@ -25,8 +25,8 @@ type Evidence struct {
 	Why   string
 }
 
-// Proposal is a Format for a file as far as its lines say it, why, and what stays open. Headings are the columns found, with a first value
-// where there is no heading.
+// Proposal is a Format for a file as far as its lines say it, why, and what stays open. Headings are the columns
+// found, with a first value where there is no heading.
 type Proposal struct {
 	Format    Format
 	Evidence  []Evidence
@@ -35,19 +35,21 @@ type Proposal struct {
 }
 
 // longestHead bounds what Sniff looks at.
-const longestHead = 1 << 20
+const longestHead = 256 << 10
 
-// Sniff proposes how to read a file for the quantity of T, given its first lines, and its last ones where the head does not hold the whole: cut
-// at line ends. What is stated in the Format given is taken as it is; what the file says is proposed with its evidence; what it
-// does not say, or says in two ways, is a Question, and nothing is guessed. Questions come one after the other where one hangs on the answer of
-// another: state the answer (see Answer) and sniff again until none is left.
+// Sniff proposes how to read a file for the quantity of T, given its first lines, and its last ones where the
+// head does not hold the whole: cut at line ends. What is stated in the Format given is taken as it is; what the
+// file says is proposed with its evidence; what it does not say, or says in two ways, is a Question, and nothing
+// is guessed. Questions come one after the other where one hangs on the answer of another: state the answer (see
+// Answer) and sniff again until none is left.
 //
-// A file that cannot be read whatever is answered is an error: a LineError for a line, otherwise ErrNotText, ErrHeader, ErrUnit or ErrEmpty.
-// More than 1 MiB is ErrTooLong.
+// A file that cannot be read whatever is answered is an error: a LineError for a line, otherwise ErrNotText,
+// ErrHeader, ErrUnit or ErrEmpty. More than 256 KiB is ErrTooLong.
 func Sniff[T Value](head []byte, stated Format) (Proposal, error) {
 	if len(head) > longestHead {
-		return Proposal{}, wrap(ErrTooLong, "give the first and the last lines only, up to 1 MiB")
+		return Proposal{}, wrap(ErrTooLong, "give the first and the last lines only, up to 256 KiB")
 	}
+	stated.Open = nil
 	s := &sniffer{kind: kindOf[T](), stated: stated, format: stated}
 	if err := s.decode(head); err != nil {
 		return Proposal{}, err
@@ -65,6 +67,10 @@ func Sniff[T Value](head []byte, stated Format) (Proposal, error) {
 	s.sensors()
 	if err := dryRun[T](s); err != nil {
 		return Proposal{}, err
+	}
+	s.format.Open = nil
+	for _, q := range s.questions {
+		s.format.Open = append(s.format.Open, q.Ask)
 	}
 	return Proposal{Format: s.format, Evidence: s.evidence, Questions: s.questions, Headings: s.headings()}, nil
 }

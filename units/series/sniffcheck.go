@@ -6,78 +6,8 @@ import (
 	"time"
 )
 
-// sensors finds the column that names the sensor of a row, where the rows of several stand below each other.
-func (s *sniffer) sensors() {
-	if !s.stated.Only.Column.isZero() {
-		return
-	}
-	for i, c := range s.cols {
-		if s.isTime(i) || i == s.format.Value.Number-1 {
-			continue
-		}
-		if !(c.class == classText && (saysSensor(c.name) || s.format.Header == 0) || c.class == classNumber && countsSensors(c.name) && allWhole(c.values)) {
-			continue
-		}
-		if names := s.distinct(i); len(names) > 1 {
-			s.askSensor(i, names)
-			return
-		}
-	}
-}
-
-// saysSensor reports a heading that names what a row was measured with or where.
-func saysSensor(name string) bool {
-	switch strings.Join(strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return r == '_' || r == ' ' || r == '.' || r == '-' }), " ") {
-	case "sensor", "sensor id", "sensor name", "sensorid", "probe", "probe id", "probe name", "device", "device id", "device name", "deviceid", "channel", "ch",
-		"channel name", "location", "site", "site id", "siteid", "station", "stn", "name", "tag", "node", "node id", "room", "position", "logger",
-		"logger id", "parameter", "variable", "measure", "quantity", "type", "label", "entity id", "entity":
-		return true
-	}
-	return false
-}
-
-// countsSensors reports a heading under which numbers name sensors.
-func countsSensors(name string) bool {
-	switch strings.Join(strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return r == '_' || r == ' ' || r == '.' || r == '-' }), " ") {
-	case "channel", "ch", "channel no", "sensor id", "sensorid", "sensor no", "probe id", "probe no", "device id", "deviceid", "node", "node id", "logger id", "site id":
-		return true
-	}
-	return false
-}
-
-// distinct are the texts of a column in the order of the file, if each names more than one row; nil otherwise.
-func (s *sniffer) distinct(i int) []string {
-	count := map[string]int{}
-	var names []string
-	for _, v := range s.cols[i].values {
-		if count[v]++; count[v] == 1 {
-			names = append(names, v)
-		}
-	}
-	if len(names) > 200 || 2*len(names) > len(s.cols[i].values)+1 {
-		return nil
-	}
-	return names
-}
-
-func (s *sniffer) askSensor(i int, names []string) {
-	var choices []Choice
-	for _, name := range names {
-		choices = append(choices, Choice{name, "the rows of " + short(name)})
-	}
-	s.format.Only = Filter{Column: s.heading(i)}
-	s.ask(AskSensor, choices, "The rows of several stand below each other. Which %s in column %d is wanted?", shortName(s.cols[i].name), i+1)
-}
-
-func shortName(name string) string {
-	if name == "" {
-		return "name"
-	}
-	return short(name)
-}
-
-// dryRun reads the lines given as the proposal stands, with stand-ins for what is asked: a time that runs backward or repeats, a contradiction, a row
-// that is no row are found now and not after all the questions.
+// dryRun reads the lines given as the proposal stands, with stand-ins for what is asked: a time that runs
+// backward or repeats, a contradiction, a row that is no row are found now and not after all the questions.
 func dryRun[T Value](s *sniffer) error {
 	if s.asks(AskTime) || s.asks(AskDecimal) || s.asks(AskSensor) || s.asks(AskMissing) || s.zoneNamed() {
 		return nil
@@ -125,7 +55,8 @@ func dryRunAs[T Value](s *sniffer, f Format) error {
 		if err == nil {
 			return nil
 		}
-		if errors.Is(err, ErrRepeated) && f.Repeats == RefuseRepeats && s.stated.Repeats == 0 && s.isRepeat(err) && !s.inAutumn(lineOf(err)) {
+		if errors.Is(err, ErrRepeated) && f.Repeats == RefuseRepeats && s.stated.Repeats == 0 &&
+			s.isRepeat(err) && !s.inAutumn(lineOf(err)) {
 			s.ask(AskRepeats, []Choice{{DropRepeats.String(), "read it once"}, {RefuseRepeats.String(), "refuse the file"}},
 				"Line %d is the line before once more. Is it to be read once?", lineOf(err))
 			f.Repeats = DropRepeats
@@ -143,7 +74,8 @@ func (s *sniffer) zoneNamed() bool {
 	return err != nil
 }
 
-// tryRead reads and forgets. With candidates, a row is a reading that has something in one of these columns, whatever it is.
+// tryRead reads and forgets. With candidates, a row is a reading that has something in one of these columns,
+// whatever it is.
 func tryRead[T Value](f Format, text string, candidates []int) error {
 	file := newLines(strings.NewReader(text), f.Separator)
 	if err := f.Check(); err != nil {
@@ -187,7 +119,8 @@ func (s *sniffer) explain(err error) error {
 		}
 	}
 	if s.inAutumn(lineOf(err)) {
-		s.ask(AskZone, nil, "At line %d the clock stands still or steps back by an hour or less. In which time zone did it run, by its name in the time zone database?", lineOf(err))
+		s.ask(AskZone, nil, "At line %d the clock stands still or steps back by an hour or less. "+
+			"In which time zone did it run, by its name in the time zone database?", lineOf(err))
 		return nil
 	}
 	return err
@@ -213,7 +146,8 @@ func (s *sniffer) risesWithin(i int) bool {
 	return true
 }
 
-// inAutumn reports a dated clock without offset that steps back by at most an hour, at night, in a month in which summer time ends somewhere.
+// inAutumn reports a dated clock without offset that steps back by at most an hour, at night, in a month in
+// which summer time ends somewhere.
 func (s *sniffer) inAutumn(line int) bool {
 	if s.format.Zone != "" || !s.clockWithoutOffset() || s.format.Order == OneDate {
 		return false
@@ -226,7 +160,8 @@ func (s *sniffer) inAutumn(line int) bool {
 		zero, ok := s.firstMoment()
 		now := time.Unix(zero+at[k], 0).UTC()
 		month := now.Month()
-		return ok && at[k-1]-at[k] <= 3600 && now.Hour() <= 3 && (month >= time.September && month <= time.November || month >= time.March && month <= time.May)
+		return ok && at[k-1]-at[k] <= 3600 && now.Hour() <= 3 && (month >= time.September &&
+			month <= time.November || month >= time.March && month <= time.May)
 	}
 	return false
 }

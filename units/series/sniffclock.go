@@ -21,7 +21,8 @@ func (s *sniffer) clockOnly(i int) error {
 	if counts && strings.Count(first, ":") == 1 {
 		return s.span(i)
 	}
-	if from, _ := readStamp(first, 0); counts || from.clock == 0 && strings.Count(first, ":") == 2 && (name == "" || counts) {
+	if from, _ := readStamp(first, 0); counts || from.clock == 0 && strings.Count(first, ":") == 2 &&
+		(name == "" || counts) {
 		s.time(i, ElapsedClock, "")
 		return nil
 	}
@@ -70,7 +71,8 @@ func (s *sniffer) besideClock(spans []int) {
 
 func isElapsedName(base string) bool {
 	switch base {
-	case "time", "elapsed", "elapsed time", "t", "run time", "runtime", "duration", "time elapsed", "seconds", "minutes", "hours", "":
+	case "time", "elapsed", "elapsed time", "t", "run time", "runtime", "duration", "time elapsed", "seconds",
+		"minutes", "hours", "":
 		return true
 	}
 	return false

@@ -16,7 +16,7 @@ func (s *sniffer) noReadings(i int) error {
 			doubtful[v] = true
 		}
 	}
-	for _, known := range s.stated.Missing {
+	for _, known := range append(s.stated.Missing[:len(s.stated.Missing):len(s.stated.Missing)], s.stated.Kept...) {
 		delete(doubtful, known)
 		delete(texts, known)
 	}
@@ -25,13 +25,22 @@ func (s *sniffer) noReadings(i int) error {
 		s.because("Missing", "%q stands for no reading", short(v))
 	}
 	if len(doubtful) > 20 {
-		return LineError{Line: s.format.Preamble + 1, Column: short(s.cols[i].name), Err: wrap(ErrNotANumber, "the column holds words")}
+		return LineError{Line: s.format.Preamble + 1, Column: short(s.cols[i].name), Err: wrap(ErrNotANumber,
+			"the column holds words")}
 	}
 	for _, v := range sortedNames(doubtful) {
-		s.ask(AskMissing, []Choice{{v, "no reading"}}, "In column %d %q, does %q mean that there is no reading?", i+1, short(s.cols[i].name), short(v))
+		choices := []Choice{{v, "no reading"}}
+		if classify(v) != classText {
+			choices = append(choices, Choice{keep + v, "a reading"})
+		}
+		s.ask(AskMissing, choices, "In column %d %q, does %q mean that there is no reading?", i+1,
+			short(s.cols[i].name), short(v))
 	}
 	return nil
 }
+
+// keep stands before the number in an answer that takes it for a reading.
+const keep = "reading "
 
 func sortedNames(set map[string]bool) []string {
 	var names []string
@@ -48,7 +57,8 @@ func (s *sniffer) impossible(v string) bool {
 		return false
 	}
 	switch bare(v) {
-	case "-999", "-999.9", "-999.99", "-9999", "-9999.9", "-6999", "-7999", "-99999", "-32768", "-3276.8", "-300", "-500", "-1000":
+	case "-999", "-999.9", "-999.99", "-9999", "-9999.9", "-6999", "-7999", "-99999", "-32768", "-3276.8",
+		"-300", "-500", "-1000":
 		return true
 	}
 	return false
@@ -57,7 +67,8 @@ func (s *sniffer) impossible(v string) bool {
 // suspicious reports a number that programs write for no reading and that might be one.
 func (s *sniffer) suspicious(v string) bool {
 	switch bare(v) {
-	case "-99", "-99.9", "-99.99", "-200", "-242", "-250", "999", "999.9", "999.99", "9999", "9999.9", "65535", "6553.5", "7999", "850":
+	case "-99", "-99.9", "-99.99", "-200", "-242", "-250", "999", "999.9", "999.99", "9999", "9999.9", "65535",
+		"6553.5", "7999", "850":
 		return s.kind == temperature
 	}
 	return false

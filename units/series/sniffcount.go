@@ -6,7 +6,8 @@ import (
 	"time"
 )
 
-// elapsedUnit reads the unit of a count of time out of a heading: in brackets, after a comma, as its last word or as all of it.
+// elapsedUnit reads the unit of a count of time out of a heading: in brackets, after a comma, as its last word
+// or as all of it.
 func elapsedUnit(heading string) (unit time.Duration, base string, ok bool) {
 	lower := strings.ToLower(strings.TrimSpace(heading))
 	if open := strings.LastIndexAny(lower, "(["); open >= 0 {
@@ -16,7 +17,10 @@ func elapsedUnit(heading string) (unit time.Duration, base string, ok bool) {
 		}
 		return 0, lower, false
 	}
-	words := strings.FieldsFunc(lower, func(r rune) bool { return r == ' ' || r == ',' || r == '_' || r == '-' || r == '/' })
+	words := strings.FieldsFunc(lower, func(r rune) bool {
+		return r == ' ' || r == ',' || r == '_' || r == '-' ||
+			r == '/'
+	})
 	if len(words) == 0 {
 		return 0, "", false
 	}
@@ -59,11 +63,22 @@ func (s *sniffer) counts() error {
 			continue
 		}
 		name := strings.ToLower(c.name)
-		if s.format.Header == 0 || isElapsedName(name) || strings.Contains(name, "time") || strings.Contains(name, "elapsed") {
+		if s.format.Header == 0 || isElapsedName(name) || saysTime(name) {
 			return s.askTimeUnit(i)
 		}
 	}
 	return LineError{Line: s.format.Preamble + 1, Err: wrap(ErrHeader, "no column of the time; "+listed(s.nameList()))}
+}
+
+// saysTime reports a heading of the time, whatever it counts: the days of a spreadsheet or of a year among it.
+func saysTime(name string) bool {
+	for _, word := range []string{"time", "elapsed", "date", "stamp", "doy", "julian", "jday", "serial day",
+		"zeit", "clock"} {
+		if strings.Contains(name, word) {
+			return true
+		}
+	}
+	return false
 }
 
 func (s *sniffer) nameOf(i int) string {
@@ -95,7 +110,8 @@ func (s *sniffer) askTimeUnit(i int) error {
 	for _, unit := range []string{"ms", "s", "min", "h", "d"} {
 		choices = append(choices, Choice{unit, short(first + " … " + last + " " + unit)})
 	}
-	s.ask(AskTimeUnit, choices, "Column %d %q rises from row to row. In which unit does it count the time?", i+1, short(s.cols[i].name))
+	s.ask(AskTimeUnit, choices, "Column %d %q rises from row to row. In which unit does it count the time?",
+		i+1, short(s.cols[i].name))
 	s.format.Time = []TimeColumn{{Column: s.heading(i), Part: Elapsed}}
 	return nil
 }
@@ -138,7 +154,8 @@ func (s *sniffer) epoch(i int) string {
 			x, err := strconv.ParseFloat(strings.Replace(v, ",", ".", 1), 64)
 			all = all && err == nil && x/u.size >= 946684800 && x/u.size < 4102444800
 		}
-		if all && (s.rising(i) > 0 || strings.Contains(strings.ToLower(c.name), "time") || len(c.values) == 1 && s.format.Header == 0) {
+		if all && (s.rising(i) > 0 || strings.Contains(strings.ToLower(c.name), "time") || len(c.values) == 1 &&
+			s.format.Header == 0) {
 			return u.name
 		}
 	}

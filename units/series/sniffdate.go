@@ -5,8 +5,9 @@ import (
 	"strings"
 )
 
-// order settles which of day, month and year comes first: by dates that are possible in one order only, by what the headings or the preamble
-// say, by the even step across midnight. Where all rows bear one date it does not matter; otherwise it is asked.
+// order settles which of day, month and year comes first: by dates that are possible in one order only, by what
+// the headings or the preamble say, by the even step across midnight. Where all rows bear one date it does not
+// matter; otherwise it is asked.
 func (s *sniffer) order() error {
 	if s.stated.Order != 0 {
 		return nil
@@ -31,7 +32,9 @@ func (s *sniffer) order() error {
 		why string
 	}{
 		{s.byHeading, "the headings say it"}, {s.byDots, "dates with points have the day before the month"},
-		{s.byPreamble, "the lines before the table name the first day"}, {s.byStep, "the step across midnight is then as even as the others"},
+		{s.byPreamble, "the lines before the table name the first day"},
+		{s.byOtherDates, "the dates before the table are possible in that order only"}, {s.byStep,
+			"the step across midnight is then as even as the others"},
 	} {
 		if len(left) > 1 {
 			if kept := settle.by(left, moments); len(kept) > 0 && len(kept) < len(left) {
@@ -43,7 +46,8 @@ func (s *sniffer) order() error {
 	case len(left) == 0 && len(s.questions) == 0 && s.firstFits():
 		// the row that is no date, or another one, is found when the lines are read
 	case len(left) == 0:
-		return LineError{Line: s.sheet.rows[s.sheet.first].line, Err: wrap(ErrNotAClock, "the dates are of no known form, or not all of one")}
+		return LineError{Line: s.sheet.rows[s.sheet.first].line, Err: wrap(ErrNotAClock,
+			"the dates are of no known form, or not all of one")}
 	case len(left) == 1:
 		s.format.Order = left[0]
 		s.because("Order", "%v: %s", left[0], why)
@@ -59,7 +63,7 @@ func (s *sniffer) order() error {
 // firstFits sets the first order under which the first row is a date.
 func (s *sniffer) firstFits() bool {
 	for _, order := range []DateOrder{0, YearFirst, DayFirst, MonthFirst} {
-		if st, ok := readStamp(s.cols[s.format.Time[0].Column.Number-1].values[0], order); ok && st.shape != 0 {
+		if st, ok := readStamp(s.cols[s.dateColumn()].values[0], order); ok && st.shape != 0 {
 			s.format.Order = order
 			return true
 		}
@@ -69,7 +73,7 @@ func (s *sniffer) firstFits() bool {
 
 func (s *sniffer) askOrder(left []DateOrder) {
 	var choices []Choice
-	i := s.format.Time[0].Column.Number - 1
+	i := s.dateColumn()
 	for _, order := range left {
 		means := ""
 		if st, ok := readStamp(s.cols[i].values[0], order); ok {
@@ -77,10 +81,12 @@ func (s *sniffer) askOrder(left []DateOrder) {
 		}
 		choices = append(choices, Choice{order.String(), means})
 	}
-	s.ask(AskDateOrder, choices, "In the dates of column %d, %q for one, what comes first?", i+1, short(s.cols[i].values[0]))
+	s.ask(AskDateOrder, choices, "In the dates of column %d, %q for one, what comes first?", i+1,
+		short(s.cols[i].values[0]))
 }
 
-// moments are the times of the rows in seconds under an order of the date; nil where a row is no time. guessed reports that the order matters.
+// moments are the times of the rows in seconds under an order of the date; nil where a row is no time. guessed
+// reports that the order matters.
 func (s *sniffer) moments(order DateOrder) (at []int64, guessed bool) {
 	t := timer{order: order}
 	for _, c := range ordered(s.format.Time) {
@@ -89,11 +95,25 @@ func (s *sniffer) moments(order DateOrder) (at []int64, guessed bool) {
 		}
 		t.columns = append(t.columns, timeCell{index: c.Column.Number - 1, part: c.Part, unit: int64(timeUnit(c.Unit))})
 	}
-	t.clocked = true
+	t.clocked = len(t.columns) > 0
+	for _, c := range s.format.Time {
+		if !t.clocked { // only a count
+			t.counted = true
+			unit := max(int64(timeUnit(c.Unit)), 1)
+			t.columns = append(t.columns, timeCell{index: c.Column.Number - 1, part: c.Part, unit: unit})
+		}
+	}
+	if len(t.columns) == 0 {
+		return nil, false
+	}
+	need := 0
+	for _, c := range t.columns {
+		need = max(need, c.index)
+	}
 	for _, r := range s.sheet.data {
 		cells := s.sheet.rows[r].cells
-		for len(cells) < len(s.cols) {
-			cells = append(cells[:len(cells):len(cells)], "")
+		if len(cells) <= need {
+			cells = append(cells[:len(cells):len(cells)], make([]string, need+1-len(cells))...)
 		}
 		now, _, err := t.at(cells)
 		if err != nil {
@@ -102,7 +122,10 @@ func (s *sniffer) moments(order DateOrder) (at []int64, guessed bool) {
 			}
 			continue
 		}
-		at = append(at, now/second)
+		if t.clocked {
+			now /= second
+		}
+		at = append(at, now)
 		for _, c := range t.columns {
 			if st, ok := readStamp(cells[c.index], order); ok && st.guessed {
 				guessed = true
@@ -162,7 +185,7 @@ func squeezed(word string) string {
 
 // byDots: nobody writes the month first with points.
 func (s *sniffer) byDots(left []DateOrder, _ map[DateOrder][]int64) []DateOrder {
-	i := s.format.Time[0].Column.Number - 1
+	i := s.dateColumn()
 	if first := s.cols[i].values[0]; leadingDigits(first) < len(first) && first[leadingDigits(first)] == '.' {
 		return kept(left, func(o DateOrder) bool { return o != MonthFirst })
 	}

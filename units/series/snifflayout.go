@@ -13,7 +13,8 @@ func (s *sniffer) layout() error {
 		seps = []Separator{s.stated.Separator}
 	} else if rest := strings.TrimPrefix(strings.ToLower(s.lines[0]), "sep="); rest != strings.ToLower(s.lines[0]) {
 		for _, sep := range seps {
-			if sep != Blanks && strings.TrimSpace(rest) == strings.TrimSpace(string(sep.mark())) && (rest == "\t") == (sep == Tabs) {
+			if sep != Blanks && strings.TrimSpace(rest) == strings.TrimSpace(string(sep.mark())) &&
+				(rest == "\t") == (sep == Tabs) {
 				seps, start = []Separator{sep}, 1
 				s.because("Separator", "the first line says %q", short(s.lines[0]))
 				break
@@ -135,9 +136,10 @@ func (sh *sheet) rowsOf(rows []int, kinds map[int][]class, key int, timed bool) 
 	if len(sh.data) == 0 || sh.sep == Blanks && 2*recognised < total { // words between blanks are a sentence
 		return
 	}
-	sh.width = min(sh.width, commonest(raw)) // a row that is longer than most is refused with its line
+	sh.width = max(key+1, min(sh.width, commonest(raw))) // a row that is longer than most is refused with its line
 	sh.first = sh.data[0]
 	sh.kinds = majority(sh.data, kinds, 1, func(int) bool { return true })
+	sh.kinds = sh.kinds[:min(len(sh.kinds), sh.width)]
 	sh.score = 1 + len(sh.data)*1000*recognised/total
 	if !timed {
 		sh.score = 1 + sh.score/2 // another separator may show a clock
@@ -165,7 +167,8 @@ func commonest(widths map[int]int) int {
 	return usual
 }
 
-// isData reports a row of the table: a time in its column of times, or, in a table without, a number in its first column of numbers.
+// isData reports a row of the table: a time in its column of times, or, in a table without, a number in its
+// first column of numbers.
 func (sh *sheet) isData(row []class, key int, timed bool) bool {
 	if key >= len(row) {
 		return false
@@ -187,7 +190,8 @@ func (sh *sheet) find(is func(class) bool) []int {
 	return found
 }
 
-// majority is what most of the cells of each column hold that hold anything. Words count for less while headings and footers may be among them.
+// majority is what most of the cells of each column hold that hold anything. Words count for less while headings
+// and footers may be among them.
 func majority(rows []int, kinds map[int][]class, less int, counts func(int) bool) []class {
 	var all []class
 	for k := 0; k < mostCells; k++ {
@@ -216,7 +220,8 @@ func most(n [classNone + 1]int) class {
 			best, count = c, n[c]
 		}
 	}
-	if n[classSpan] > 0 && n[classSpan]+n[classClock] >= count && best != classText && best != classBoth && best != classDate {
+	if n[classSpan] > 0 && n[classSpan]+n[classClock] >= count && best != classText && best != classBoth &&
+		best != classDate {
 		best, count = classSpan, n[classSpan]+n[classClock]
 	}
 	if numbers >= count && numbers > 0 {

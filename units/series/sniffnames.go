@@ -63,7 +63,8 @@ func (s *sniffer) names() {
 	s.remarks()
 }
 
-// isHeader reports a row that can stand right above the table as its headings: about as wide, with words, and no time where the times are.
+// isHeader reports a row that can stand right above the table as its headings: about as wide, with words, and no
+// time where the times are.
 func (s *sniffer) isHeader(i int) bool {
 	sh := s.sheet
 	row := sh.rows[i]
@@ -86,7 +87,8 @@ func (s *sniffer) isHeader(i int) bool {
 // isFurther reports a row above one of headings that is one too: as wide, and no remark.
 func (s *sniffer) isFurther(i, below int) bool {
 	rows := s.sheet.rows
-	return len(rows[i].cells) == len(rows[below].cells) && rows[i].line == rows[below].line-1 && s.isHeader(i) && !strings.HasPrefix(rows[i].text, "#")
+	return len(rows[i].cells) == len(rows[below].cells) && rows[i].line == rows[below].line-1 && s.isHeader(i) &&
+		!strings.HasPrefix(rows[i].text, "#")
 }
 
 // units reads the units out of the headings and out of the lines below them.
@@ -113,7 +115,8 @@ func (s *sniffer) units() {
 		}
 		for k := range s.cols {
 			other := s.cols[k].name
-			if k != i && len(other) == len(c.name) && other[:len(other)-1] == c.name[:len(c.name)-1] && !strings.Contains("CFKcfk", other[len(other)-1:]) {
+			if k != i && len(other) == len(c.name) && other[:len(other)-1] == c.name[:len(c.name)-1] &&
+				!strings.Contains("CFKcfk", other[len(other)-1:]) {
 				c.kind, c.unit, c.bare = unknown, "", c.name
 				break
 			}

@@ -7,8 +7,8 @@ import (
 	"time"
 )
 
-// byPreamble looks for a date in words or with a year of four digits first in the lines before the table, and keeps the orders whose first or
-// last row falls on it, a day more or less.
+// byPreamble looks for a date in words or with a year of four digits first in the lines before the table, and
+// keeps the orders whose first or last row falls on it, a day more or less.
 func (s *sniffer) byPreamble(left []DateOrder, _ map[DateOrder][]int64) []DateOrder {
 	named := map[int64]bool{}
 	for _, line := range s.lines[:s.format.Preamble] {
@@ -16,7 +16,7 @@ func (s *sniffer) byPreamble(left []DateOrder, _ map[DateOrder][]int64) []DateOr
 			named[d-1], named[d], named[d+1] = true, true, true
 		}
 	}
-	values := s.cols[s.format.Time[0].Column.Number-1].values
+	values := s.cols[s.dateColumn()].values
 	return kept(left, func(o DateOrder) bool {
 		first, ok := readStamp(values[0], o)
 		last, fine := readStamp(values[len(values)-1], o)
@@ -24,9 +24,33 @@ func (s *sniffer) byPreamble(left []DateOrder, _ map[DateOrder][]int64) []DateOr
 	})
 }
 
+// byOtherDates keeps the order of dates in the lines before the table that are possible in one order only: the
+// same program wrote them.
+func (s *sniffer) byOtherDates(left []DateOrder, _ map[DateOrder][]int64) []DateOrder {
+	fits := map[DateOrder]bool{}
+	for _, line := range s.lines[:s.format.Preamble] {
+		for _, word := range strings.FieldsFunc(line, func(r rune) bool { return strings.ContainsRune(" \t,;\"", r) }) {
+			possible := kept([]DateOrder{YearFirst, DayFirst, MonthFirst}, func(o DateOrder) bool {
+				st, ok := readStamp(word, o)
+				return ok && st.guessed && st.shape == hasDate
+			})
+			if len(possible) == 1 {
+				fits[possible[0]] = true
+			}
+		}
+	}
+	if len(fits) != 1 {
+		return nil
+	}
+	return kept(left, func(o DateOrder) bool { return fits[o] })
+}
+
 // datesIn are the days that a line names beyond doubt: 2012-10-11, 11 Oct 2012, Thu Oct 11 12:11:00 CST 2012.
 func datesIn(line string) (days []int64) {
-	words := strings.FieldsFunc(line, func(r rune) bool { return r == ' ' || r == '\t' || r == ',' || r == ';' || r == '"' })
+	words := strings.FieldsFunc(line, func(r rune) bool {
+		return r == ' ' || r == '\t' || r == ',' || r == ';' ||
+			r == '"'
+	})
 	for i, word := range words {
 		if s, ok := readStamp(word, 0); ok && s.shape&hasDate != 0 && !s.guessed {
 			days = append(days, s.day)
@@ -53,8 +77,8 @@ func datesIn(line string) (days []int64) {
 	return days
 }
 
-// byStep keeps the orders under which a step over midnight is about as long as those within a day; of dates without a clock, those under which most
-// rows lie a day apart.
+// byStep keeps the orders under which a step over midnight is about as long as those within a day; of dates
+// without a clock, those under which most rows lie a day apart.
 func (s *sniffer) byStep(left []DateOrder, moments map[DateOrder][]int64) []DateOrder {
 	return kept(left, func(o DateOrder) bool {
 		at := moments[o]
@@ -86,7 +110,7 @@ func (s *sniffer) byStep(left []DateOrder, moments map[DateOrder][]int64) []Date
 // dateOf is the date of a data row as it is written.
 func (s *sniffer) dateOf(row int) string {
 	cells := s.sheet.rows[s.sheet.data[row]].cells
-	i := s.format.Time[0].Column.Number - 1
+	i := s.dateColumn()
 	if i >= len(cells) {
 		return ""
 	}

@@ -39,7 +39,6 @@ func decodedText(head []byte, e Encoding) (string, error) {
 // sheet is the text split at one separator.
 type sheet struct {
 	sep   Separator
-	comma bool    // numbers have decimal commas
 	rows  []srow  // every line that is not blank
 	width int     // cells of a data row, spare ones at the end left out
 	first int     // index in rows of the first data row
@@ -91,6 +90,9 @@ func classify(cell string) class {
 	case saysNone(cell):
 		return classNone
 	}
+	if _, ok := expanded(strings.Replace(cell, ",", ".", 1)); ok {
+		return classNumber
+	}
 	for _, order := range []DateOrder{DayFirst, MonthFirst, YearFirst} {
 		if s, ok := readStamp(cell, order); ok {
 			return stampClass(s)
@@ -120,38 +122,40 @@ func stampClass(s stamp) class {
 // saysNone knows the texts that stand for no reading wherever a logger or a spreadsheet writes them.
 func saysNone(cell string) bool {
 	switch strings.ToLower(cell) {
-	case "na", "n/a", "#n/a", "nan", "null", "nil", "none", "-", "--", "---", "----", "-.-", "--.-", "#name?", "#value!", "#div/0!", "#ref!", "#num!",
-		"inf", "-inf", "+inf", "missing", "no data", "nodata", "err", "error", "fault", "open", "short", "fail", "failed", "disconnected",
-		"no probe", "no sensor", "overrange", "underrange", "over", "under", "ol", "lo", "hi", "?", "*", "**", "***", "m":
+	case "na", "n/a", "#n/a", "nan", "null", "nil", "none", "-", "--", "---", "----", "-.-", "--.-", "#name?",
+		"#value!", "#div/0!", "#ref!", "#num!", "inf", "-inf", "+inf", "missing", "no data", "nodata", "err",
+		"error", "fault", "open", "short", "fail", "failed", "disconnected", "no probe", "no sensor",
+		"overrange", "underrange", "over", "under", "ol", "lo", "hi", "?", "*", "**", "***", "m":
 		return true
 	}
 	return false
 }
 
-// newSheet splits the lines at a separator.
+// newSheet splits the lines at a separator. A line whose quotation marks come to nothing is a row of one cell.
 func newSheet(text []string, sep Separator) *sheet {
 	sh := &sheet{sep: sep}
-	l := newLines(strings.NewReader(strings.Join(text, "\n")+"\n"), sep)
-	for {
-		raw, err := l.line()
-		if err != nil {
-			break
+	l := newLines(strings.NewReader(""), sep)
+	for i := 0; i < len(text); i++ {
+		line, next := text[i], i
+		marks := strings.Count(line, `"`)
+		for marks%2 == 1 && next+1 < len(text) && next-i < longestQuote && len(line) < longestLine {
+			next++
+			marks += strings.Count(text[next], `"`)
+			line += "\n" + text[next]
 		}
-		line := string(raw)
-		n := l.n
 		cells, err := l.split(line)
-		if err != nil {
-			cells = []string{line} // no row of a table
+		if err != nil || marks%2 == 1 {
+			cells, next = []string{text[i]}, i
 		}
-		if empty(cells) {
-			continue
-		}
-		cells = append([]string(nil), cells...)
-		count := len(cells)
+		row := srow{line: i + 1, text: text[i], raw: len(cells)}
 		for len(cells) > 0 && cells[len(cells)-1] == "" {
 			cells = cells[:len(cells)-1]
 		}
-		sh.rows = append(sh.rows, srow{line: n, text: line, cells: cells, raw: count})
+		if len(cells) > 0 && !empty(cells) {
+			row.cells = append(row.cells, cells...)
+			sh.rows = append(sh.rows, row)
+		}
+		i = next
 	}
 	return sh
 }

@@ -8,7 +8,9 @@ import (
 // times finds the columns of the time, the order of the dates and the zone.
 func (s *sniffer) times() error {
 	if len(s.stated.Time) > 0 {
-		s.statedTime()
+		if err := s.statedTime(); err != nil {
+			return err
+		}
 	} else if err := s.timeColumns(); err != nil {
 		return err
 	}
@@ -67,15 +69,23 @@ func (s *sniffer) timeColumns() error {
 	return nil
 }
 
+// mostChoices bounds what a person is asked to choose from.
+const mostChoices = 200
+
 // askTime asks which column, or which pair of a date and a clock, is the time.
 func (s *sniffer) askTime(columns, clocks []int) error {
+	if len(columns)*max(1, len(clocks)) > mostChoices {
+		return LineError{Line: s.format.Preamble + 1, Err: wrap(ErrHeader,
+			"dates or clocks in more columns than a person can choose from")}
+	}
 	var choices []Choice
 	for _, i := range columns {
 		if len(clocks) == 0 {
 			choices = append(choices, Choice{strconv.Itoa(i + 1), s.example(i)})
 		}
 		for _, k := range clocks {
-			choices = append(choices, Choice{strconv.Itoa(i+1) + "+" + strconv.Itoa(k+1), s.example(i) + ", " + s.example(k)})
+			choices = append(choices, Choice{strconv.Itoa(i+1) + "+" + strconv.Itoa(k+1),
+				s.example(i) + ", " + s.example(k)})
 		}
 	}
 	s.ask(AskTime, choices, "Several columns hold dates or clocks. Which of them says when a row was written?")
@@ -83,18 +93,40 @@ func (s *sniffer) askTime(columns, clocks []int) error {
 }
 
 // stated takes the columns of an answer; what they hold is seen from their cells.
-func (s *sniffer) statedTime() {
+func (s *sniffer) statedTime() error {
 	s.format.Time = append([]TimeColumn(nil), s.stated.Time...)
 	for k := range s.format.Time {
 		t := &s.format.Time[k]
-		i := t.Column.Number - 1
-		if t.Part != 0 || i < 0 || i >= len(s.cols) {
-			continue
+		i, err := s.find(t.Column)
+		if err != nil {
+			return err
 		}
-		t.Part = map[class]Part{classBoth: DateAndClock, classDate: Date, classClock: Clock, classSpan: ElapsedClock}[s.cols[i].class]
 		t.Column = s.heading(i)
+		if t.Part == 0 {
+			t.Part = map[class]Part{classBoth: DateAndClock, classDate: Date, classClock: Clock,
+				classSpan: ElapsedClock}[s.cols[i].class]
+		}
+		if t.Part == 0 || len(s.cols[i].values) == 0 {
+			return LineError{Line: s.format.Preamble + 1, Column: short(s.cols[i].name), Err: wrap(ErrHeader,
+				"no column of dates or clocks")}
+		}
 	}
 	s.half()
+	return nil
+}
+
+// dateColumn is the column in which the date stands, or the clock where there is no date.
+func (s *sniffer) dateColumn() int {
+	found := -1
+	for _, t := range s.format.Time {
+		switch {
+		case t.Part == DateAndClock || t.Part == Date:
+			return t.Column.Number - 1
+		case t.Part == Clock:
+			found = t.Column.Number - 1
+		}
+	}
+	return max(found, 0)
 }
 
 // example shows a column by its heading and a value.
@@ -147,7 +179,8 @@ func (s *sniffer) clockDigits() {
 	}
 	for i, c := range s.cols {
 		name := strings.ToLower(c.name)
-		if c.class != classNumber || !(strings.HasPrefix(name, "time") || strings.HasPrefix(name, "clock") || strings.HasPrefix(name, "hhmm") || name == "zeit") {
+		if c.class != classNumber || !(strings.HasPrefix(name, "time") || strings.HasPrefix(name, "clock") ||
+			strings.HasPrefix(name, "hhmm") || name == "zeit") {
 			continue
 		}
 		all := true

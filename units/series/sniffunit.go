@@ -12,14 +12,16 @@ func (s *sniffer) unitColumn() error {
 	}
 	for i, c := range s.cols {
 		name := strings.ToLower(strings.Trim(c.name, " .:"))
-		if len(c.values) == 0 || name != "unit" && name != "units" && name != "scale" && name != "einheit" && name != "uom" {
+		if len(c.values) == 0 || name != "unit" && name != "units" && name != "scale" && name != "einheit" &&
+			name != "uom" {
 			continue
 		}
 		unit := ""
 		for _, v := range c.values { // rows of other quantities have other units, and are those of another sensor
 			u, ok := spelt(s.kind, v)
 			if ok && unit != "" && u != unit {
-				return LineError{Line: s.lineWith(i, v), Column: short(c.name), Text: short(v), Err: wrap(ErrUnit, "the rows before say "+unit)}
+				return LineError{Line: s.lineWith(i, v), Column: short(c.name), Text: short(v),
+					Err: wrap(ErrUnit, "the rows before say "+unit)}
 			}
 			if ok {
 				unit = u
@@ -29,7 +31,8 @@ func (s *sniffer) unitColumn() error {
 			continue
 		}
 		for k := range s.cols {
-			if o := &s.cols[k]; k != i && o.kind == unknown && (o.class == classNumber || o.class == classNone) && !s.isTime(k) && !s.isIndex(k) && !saysOther(o.name) {
+			if o := &s.cols[k]; k != i && o.kind == unknown && (o.class == classNumber ||
+				o.class == classNone) && !s.isTime(k) && !s.isIndex(k) && !saysOther(o.name) {
 				o.kind, o.unit = s.kind, unit
 			}
 		}
@@ -50,14 +53,16 @@ func (s *sniffer) lineWith(i int, text string) int {
 	return 0
 }
 
-// fromPreamble looks for a line before the table that names a column by the parts of its heading, or the unit of all: "Unit: °C".
+// fromPreamble looks for a line before the table that names a column by the parts of its heading, or the unit of
+// all: "Unit: °C".
 func (s *sniffer) fromPreamble() {
 	for _, line := range s.lines[:s.format.Preamble] {
 		k, unit := s.unitOfLine(line)
 		if k == unknown {
 			continue
 		}
-		words := " " + strings.Join(strings.FieldsFunc(line, func(r rune) bool { return strings.ContainsRune(" \t#:,;\"", r) }), " ") + " "
+		words := " " + strings.Join(strings.FieldsFunc(line,
+			func(r rune) bool { return strings.ContainsRune(" \t#:,;\"", r) }), " ") + " "
 		label := strings.ToLower(strings.TrimLeft(line, "#\" \t"))
 		for i := range s.cols {
 			c := &s.cols[i]
@@ -69,7 +74,8 @@ func (s *sniffer) fromPreamble() {
 			for _, part := range parts {
 				all = all && strings.Contains(words, " "+part+" ")
 			}
-			alone := strings.HasPrefix(label, "unit") || strings.HasPrefix(label, "temperature unit") || strings.HasPrefix(label, "temp unit")
+			alone := strings.HasPrefix(label, "unit") || strings.HasPrefix(label, "temperature unit") ||
+				strings.HasPrefix(label, "temp unit")
 			if all || alone && k == s.kind && saysQuantity(k, c.name) || alone && k == s.kind && s.onlyColumn(i) {
 				c.kind, c.unit = k, unit
 				s.because("Unit", "a line before the table says %s", short(strings.TrimSpace(line)))
@@ -119,13 +125,15 @@ func (s *sniffer) unitOf(i int, plausible func(float64) bool) error {
 	}
 	switch {
 	case c.kind != unknown && c.kind != s.kind:
-		return LineError{Line: s.format.Preamble + 1, Column: short(c.name), Text: short(c.unit), Err: wrap(ErrUnit, "no unit of "+string(s.kind))}
+		return LineError{Line: s.format.Preamble + 1, Column: short(c.name), Text: short(c.unit),
+			Err: wrap(ErrUnit, "no unit of "+string(s.kind))}
 	case c.clash != "" || inCells != "" && c.kind == s.kind && inCells != c.unit:
 		other := c.clash
 		if other == "" {
 			other = inCells
 		}
-		s.ask(AskUnit, []Choice{{c.unit, "as the heading says"}, {other, "as stands below it"}}, "Column %d %q says two units. Which one is it?", i+1, short(c.name))
+		s.ask(AskUnit, []Choice{{c.unit, "as the heading says"}, {other, "as stands below it"}},
+			"Column %d %q says two units. Which one is it?", i+1, short(c.name))
 	case c.kind == s.kind:
 		s.format.Unit = c.unit
 		s.because("Unit", "column %d %q says %s", i+1, short(c.name), c.unit)
@@ -157,7 +165,8 @@ func (s *sniffer) unitInCells(c column) string {
 // askUnit asks for a unit that is nowhere in the file; whole numbers beyond every temperature may count parts of one.
 func (s *sniffer) askUnit(i int, plausible func(float64) bool) {
 	c := s.cols[i]
-	units := map[kind][]string{temperature: {"°C", "°F", "K"}, pressure: {"kPa", "psi", "hPa", "bar", "mbar", "Pa", waterMetre, "inHg", "mmHg"},
+	units := map[kind][]string{temperature: {"°C", "°F", "K"}, pressure: {"kPa", "psi", "hPa", "bar", "mbar",
+		"Pa", waterMetre, "inHg", "mmHg"},
 		mass: {"g", "kg", "lb", "oz"}, ratio: {"%", "‰", "ppm"}}[s.kind]
 	if s.kind == temperature && allWhole(c.values) && !s.anyMedian(i, plausible) {
 		units = []string{"0.001 °C", "0.01 °C", "0.1 °C", "0.1 °F", "0.01 °F", "0.001 °F"}
@@ -166,13 +175,18 @@ func (s *sniffer) askUnit(i int, plausible func(float64) bool) {
 	}
 	var choices []Choice
 	for _, unit := range units {
-		choices = append(choices, Choice{unit, short(c.values[0] + " × " + unit)})
+		means := c.values[0] + " " + unit
+		if share, _ := partsOf(unit); share != "1" {
+			means = c.values[0] + " × " + unit
+		}
+		choices = append(choices, Choice{unit, short(means)})
 	}
 	name := "column " + strconv.Itoa(i+1)
 	if c.name != "" {
 		name += " " + strconv.Quote(short(c.name))
 	}
-	s.ask(AskUnit, choices, "In which unit is %s? The first number is %s, and the file does not say.", name, short(c.values[0]))
+	s.ask(AskUnit, choices, "In which unit is %s? The first number is %s, and the file does not say.", name,
+		short(c.values[0]))
 }
 
 func (s *sniffer) anyMedian(i int, plausible func(float64) bool) bool {

@@ -33,38 +33,46 @@ func (s *sniffer) values(plausible func(float64) bool) error {
 	return s.noReadings(i)
 }
 
-// grouped asks where every number of the column may be one with a decimal comma or one with grouped thousands: 101,325 of pascals. For
-// temperatures of thousands of degrees nobody need be asked.
+// grouped asks where every number of the column may be one with a decimal comma or one with grouped thousands:
+// 101,325 of pascals. For temperatures of thousands of degrees nobody need be asked.
 func (s *sniffer) grouped(i int) {
 	if s.stated.Decimal != 0 || s.format.Decimal != DecimalComma {
 		return
 	}
 	for _, v := range s.cols[i].values {
 		whole, after, ok := strings.Cut(strings.TrimLeft(v, "+-"), ",")
-		if !ok || len(after) != 3 || len(whole) > 3 || strings.HasPrefix(whole, "0") || s.kind == temperature && (len(whole) > 1 || whole > "3") {
+		if !ok || len(after) != 3 || len(whole) > 3 || strings.HasPrefix(whole, "0") || s.kind == temperature &&
+			(len(whole) > 1 || whole > "3") {
 			return
 		}
 	}
 	first := s.cols[i].values[0]
-	s.ask(AskDecimal, []Choice{{DecimalComma.String(), strings.Replace(first, ",", ".", 1)}, {DecimalPoint.String(), strings.Replace(first, ",", "", 1) + ", which is refused"}},
+	s.ask(AskDecimal, []Choice{{DecimalComma.String(), strings.Replace(first, ",", ".", 1)},
+		{DecimalPoint.String(), strings.Replace(first, ",", "", 1) + ", which is refused"}},
 		"Is the comma in %s of column %d a decimal mark?", short(first), i+1)
 }
 
 // statedColumn finds the column that the caller names.
 func (s *sniffer) statedColumn() error {
-	p := plan[units.Mass]{names: s.nameList(), headerLine: s.format.Preamble + 1}
-	i, err := p.find(s.stated.Value)
-	if err != nil {
-		return err
+	i, err := s.find(s.stated.Value)
+	if err == nil {
+		s.format.Value = s.heading(i)
 	}
-	if i >= len(s.cols) {
-		return LineError{Line: s.format.Preamble + 1, Err: wrap(ErrHeader, "no column "+strconv.Itoa(i+1)+"; "+listed(s.nameList()))}
-	}
-	s.format.Value = s.heading(i)
-	return nil
+	return err
 }
 
-// chooseColumn takes the only column whose unit is one of the wanted quantity, or the only one whose heading names it. Otherwise it asks.
+// find returns the index of a column that the caller names.
+func (s *sniffer) find(h Heading) (int, error) {
+	p := plan[units.Mass]{names: s.nameList(), headerLine: s.format.Preamble + 1}
+	i, err := p.find(h)
+	if err == nil && (i < 0 || i >= len(s.cols)) {
+		err = LineError{Line: p.headerLine, Err: wrap(ErrHeader, "no column "+strconv.Itoa(i+1)+"; "+listed(s.nameList()))}
+	}
+	return i, err
+}
+
+// chooseColumn takes the only column whose unit is one of the wanted quantity, or the only one whose heading
+// names it. Otherwise it asks.
 func (s *sniffer) chooseColumn(plausible func(float64) bool) error {
 	var stated, named, free []int
 	for i, c := range s.cols {
@@ -76,7 +84,7 @@ func (s *sniffer) chooseColumn(plausible func(float64) bool) error {
 			stated = append(stated, i)
 		case c.kind == unknown && saysQuantity(s.kind, c.name):
 			named = append(named, i)
-		case c.kind == unknown && !s.isIndex(i) && !saysOther(c.name):
+		case c.kind == unknown && !s.isIndex(i) && !saysOther(c.name) && s.epoch(i) == "":
 			free = append(free, i)
 		}
 	}
@@ -102,7 +110,8 @@ func (s *sniffer) chooseColumn(plausible func(float64) bool) error {
 		return wrap(ErrUnit, "no column of "+string(s.kind)+"; "+listed(s.nameList()))
 	case 1:
 		s.format.Value = s.heading(choice[0])
-		s.because("Value", "column %d %q is the only one that can hold the %s", choice[0]+1, short(s.cols[choice[0]].name), string(s.kind))
+		s.because("Value", "column %d %q is the only one that can hold the %s", choice[0]+1,
+			short(s.cols[choice[0]].name), string(s.kind))
 		return nil
 	}
 	s.candidates = choice
@@ -134,7 +143,8 @@ func (s *sniffer) isIndex(i int) bool {
 	}
 	name := strings.ToLower(strings.Trim(c.name, " .:"))
 	switch name {
-	case "#", "no", "nr", "index", "record", "row", "rn", "id", "sample", "count", "n", "line", "seq", "serial", "serialnumber", "ms", "number":
+	case "#", "no", "nr", "index", "record", "row", "rn", "id", "sample", "count", "n", "line", "seq",
+		"serial", "serialnumber", "ms", "number":
 		return true
 	}
 	if name == "" && i == 0 || strings.Contains(name, "rowid") || strings.HasPrefix(name, "record") {
@@ -163,7 +173,8 @@ func (s *sniffer) oneNumber(i, next int) bool {
 // saysOther reports a heading of something else that a logger writes without a unit.
 func saysOther(name string) bool {
 	lower := strings.ToLower(name)
-	for _, word := range []string{"batt", "humid", "rssi", "serial", "voltage", "signal", "latit", "longit", "lontit", "altit", "record", "snr", "alarm",
+	for _, word := range []string{"batt", "humid", "rssi", "serial", "voltage", "signal", "latit", "longit",
+		"lontit", "altit", "record", "snr", "alarm",
 		"co2", "lux", "status", "state", "event", "latitude", "movement", "acceler", "sequence", "counter"} {
 		if strings.Contains(lower, word) {
 			return true

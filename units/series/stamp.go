@@ -9,7 +9,8 @@ type stamp struct {
 	offset  int64 // seconds east of Greenwich
 	shape   shape
 	year    int
-	guessed bool // the order of the date was taken from the Format
+	guessed bool   // the order of the date was taken from the Format
+	zone    string // letters for a time zone behind the clock, which must stay the same
 }
 
 // shape is what a stamp consists of; the rows of a record have one shape.
@@ -29,9 +30,18 @@ const (
 	day    = 24 * hour
 )
 
-// readStamp reads a cell as a date, a clock or both; false for anything else. Dates are 2026-08-01 with -, / or . between, the year
-// in two digits or four, the month by its name in English, or 20260801; a clock is 9:05, 21:05:30.5, 9:05 PM, after a date also 2105 or 210530.
+// readStamp reads a cell as a date, a clock or both; false for anything else. Dates are 2026-08-01 with -, / or
+// . between, the year in two digits or four, the month by its name in English, or 20260801; a clock is 9:05,
+// 21:05:30.5, 9:05 PM, after a date also 2105 or 210530.
 func readStamp(cell string, order DateOrder) (s stamp, ok bool) {
+	if cell == "" || len(cell) > longestNumber {
+		return s, false
+	}
+	if cell[0] > '9' {
+		if cell = withoutWeekday(cell); s.readUnixDate(cell) {
+			return s, true
+		}
+	}
 	rest, ok := cell, true
 	if n := leadingDigits(cell); !(n > 0 && n <= 2 && n < len(cell) && cell[n] == ':') {
 		if rest, ok = s.readDate(cell, order); !ok {
@@ -56,7 +66,48 @@ func readStamp(cell string, order DateOrder) (s stamp, ok bool) {
 	if rest, ok = s.readClock(rest); !ok {
 		return s, false
 	}
+	if len(rest) > 7 && rest[0] == ' ' && s.shape&hasDate == 0 { // the date behind the clock
+		if more, ok := s.readDate(rest[1:], order); ok && more == "" {
+			return s, true
+		}
+	}
 	return s, s.readTail(rest)
+}
+
+// withoutWeekday takes "Thu " or "Thursday, " off a date.
+func withoutWeekday(cell string) string {
+	i := strings.IndexAny(cell, " ,")
+	if i < 3 || !strings.Contains("sunmontuewedthufrisat", strings.ToLower(cell[:3])) {
+		return cell
+	}
+	if month, _ := monthNamed(cell); month != 0 {
+		return cell
+	}
+	return strings.TrimLeft(cell[i:], " ,")
+}
+
+// readUnixDate reads "Oct 11 12:11:00 2012", the year behind the clock and perhaps letters for a zone before it.
+func (s *stamp) readUnixDate(cell string) bool {
+	words := strings.Fields(cell)
+	if len(words) != 4 && len(words) != 5 {
+		return false
+	}
+	month, size := monthNamed(words[0])
+	n, year := leadingDigits(words[1]), words[len(words)-1]
+	if month == 0 || size != len(words[0]) || n == 0 || n > 2 || n != len(words[1]) || len(year) != 4 ||
+		leadingDigits(year) != 4 {
+		return false
+	}
+	rest, ok := s.readClock(words[2])
+	if !ok || rest != "" || !s.setDate(whole(year, 4), month, whole(words[1], n)) {
+		*s = stamp{}
+		return false
+	}
+	if len(words) == 5 && !s.readTail(words[3]) {
+		*s = stamp{}
+		return false
+	}
+	return true
 }
 
 func leadingDigits(s string) int {
@@ -89,7 +140,11 @@ func (s *stamp) readDate(cell string, order DateOrder) (rest string, ok bool) {
 	between := byte(0)
 	for i := range numbers {
 		if i > 0 {
-			if cell == "" || cell[0] != '-' && cell[0] != '/' && cell[0] != '.' && cell[0] != ' ' || i == 2 && cell[0] != between && named < 0 {
+			if named >= 0 && strings.HasPrefix(cell, ", ") { // Aug 1, 2026
+				cell = cell[1:]
+			}
+			if cell == "" || cell[0] != '-' && cell[0] != '/' && cell[0] != '.' && cell[0] != ' ' || i == 2 &&
+				cell[0] != between && named < 0 {
 				return "", false
 			}
 			between, cell = cell[0], cell[1:]

@@ -104,6 +104,10 @@ func (s *stamp) readTail(text string) bool {
 		s.shape |= hasOffset
 		return true
 	}
+	if len(text) >= 2 && len(text) <= 5 && strings.Trim(text, "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == "" {
+		s.zone = text
+		return true
+	}
 	offset, ok := readOffset(text)
 	s.offset, s.shape = offset, s.shape|hasOffset
 	return ok
@@ -132,7 +136,8 @@ func readOffset(text string) (int64, bool) {
 	return offset, true
 }
 
-// readSpan reads a count written h:mm:ss, or h:mm, as nanoseconds: any number of hours, days before them as in "2 03:04:05" or "2.03:04:05".
+// readSpan reads a count written h:mm:ss, or h:mm, as nanoseconds: any number of hours, days before them as in
+// "2 03:04:05" or "2.03:04:05".
 func readSpan(cell string) (int64, bool) {
 	days := int64(0)
 	if i := strings.IndexAny(cell, " ."); i > 0 && i <= 5 && leadingDigits(cell) == i && strings.Contains(cell[i:], ":") {

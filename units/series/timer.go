@@ -1,7 +1,6 @@
 package series
 
 import (
-	"strconv"
 	"strings"
 	"time"
 
@@ -24,8 +23,11 @@ type timer struct {
 	count   int64 // the first row's count
 	drift   int64 // what the clock has jumped against the count so far
 	sample  string
+	letters string // for a zone, behind every clock
 	oneDate int64
-	grain   int64 // of the clock: a second, a minute or a day
+	grain   int64  // of the clock: a second, a minute or a day
+	date    string // how the date of the row before is written, where a blank or T and a clock follow it
+	dayOf   stamp  // and which day it is
 }
 
 type timeCell struct {
@@ -35,8 +37,8 @@ type timeCell struct {
 	unit  int64
 }
 
-// at returns the time of a row: what the elapsed column counts, else what has passed by the clock since the first row. cell is the index of the
-// cell at fault.
+// at returns the time of a row: what the elapsed column counts, else what has passed by the clock since the
+// first row. cell is the index of the cell at fault.
 func (t *timer) at(cells []string) (at int64, cell int, err error) {
 	var s stamp
 	var count int64
@@ -103,7 +105,10 @@ func (t *timer) moment(s stamp, text string) (int64, error) {
 	if t.began && s.shape != t.shape {
 		return 0, wrap(ErrNotAClock, "the rows before are written as "+short(t.sample))
 	}
-	t.shape = s.shape
+	if t.began && s.zone != t.letters {
+		return 0, wrap(ErrAmbiguous, "the clock changes from "+t.letters+" to "+s.zone)
+	}
+	t.shape, t.letters = s.shape, s.zone
 	if t.order == OneDate && s.guessed {
 		if t.began && s.day != t.oneDate {
 			return 0, wrap(ErrNotAClock, "a second date; state whether the day or the month comes first")
@@ -123,108 +128,6 @@ func (t *timer) moment(s stamp, text string) (int64, error) {
 	return now, nil
 }
 
-// clock adds what one cell says to the stamp.
-func (t *timer) clock(s *stamp, text string, c *timeCell) error {
-	switch c.part {
-	case DateAndClock, Date, Clock:
-		one, ok := readStamp(text, t.order)
-		if !ok && c.part == Clock && (len(text) == 4 || len(text) == 6) && leadingDigits(text) == len(text) {
-			_, ok = one.readCompact(text, len(text))
-		}
-		want := map[Part]shape{DateAndClock: hasDate | hasClock, Date: hasDate, Clock: hasClock}[c.part]
-		if !ok || one.shape&(hasDate|hasClock) != want || t.strict && !isoStamp(text, one) {
-			return t.notAClock(one, ok)
-		}
-		if one.shape&hasDate != 0 {
-			s.day, s.year, s.guessed = one.day, one.year, one.guessed
-		}
-		s.clock, s.offset, s.shape = s.clock+one.clock, s.offset+one.offset, s.shape|one.shape
-		if t.grain == 0 || one.shape&hasClock != 0 && !t.began {
-			t.grain = grainOf(text, one)
-		}
-		return nil
-	case HalfDay:
-		half, size := halfDay(text)
-		if size != len(text) || s.shape&hasHalf != 0 || !s.half(half, int(s.clock/hour)) {
-			return wrap(ErrNotAClock, "expected AM or PM beside a clock of 1 to 12 hours")
-		}
-		s.shape |= hasHalf
-		return nil
-	}
-	return t.number(s, text, c)
-}
-
-func grainOf(text string, s stamp) int64 {
-	switch {
-	case s.shape&hasClock == 0:
-		return day
-	case strings.Count(text, ":") > 1:
-		return second
-	}
-	return minute
-}
-
-// number adds a part that is written as a bare number.
-func (t *timer) number(s *stamp, text string, c *timeCell) error {
-	if t.comma {
-		text = strings.Replace(text, ",", ".", 1)
-	}
-	if c.part == Second || c.part == Epoch {
-		ns, err := elapsedTime(text, time.Duration(c.unit))
-		if err != nil || c.part == Second && (ns < 0 || ns >= minute) {
-			return wrap(ErrNotAClock, "expected a count of "+c.part.String())
-		}
-		s.clock += ns
-		if c.part == Epoch {
-			s.shape = hasDate | hasClock | hasOffset
-		}
-		return nil
-	}
-	v, err := strconv.Atoi(text)
-	limits := map[Part][2]int{DayCount: {-100_000, 100_000}, Year: {1970, 2200}, Month: {1, 12}, Day: {1, 31}, Hour: {0, 23}, Minute: {0, 59}}[c.part]
-	if err != nil || v < limits[0] || v > limits[1] {
-		return wrap(ErrNotAClock, "expected a whole number for the "+c.part.String())
-	}
-	switch c.part {
-	case DayCount:
-		s.day, s.shape = int64(v), s.shape|hasDate
-	case Year:
-		s.year = v
-	case Month:
-		s.day = int64(v)
-	case Day:
-		if !s.setDate(s.year, int(s.day), v) {
-			return wrap(ErrNotAClock, "no such day")
-		}
-	case Hour:
-		s.clock, s.shape = int64(v)*hour, s.shape|hasClock
-	case Minute:
-		s.clock += int64(v) * minute
-	}
-	return nil
-}
-
-// isoStamp holds a stamp to the plain form: no AM or PM, a year of four digits first and hyphens, T only with seconds.
-func isoStamp(text string, s stamp) bool {
-	if s.shape&hasHalf != 0 || s.shape&hasDate != 0 && (leadingDigits(text) != 4 || len(text) < 10 || text[4] != '-' || text[7] != '-') {
-		return false
-	}
-	i := strings.IndexByte(text, ':')
-	return i >= 0 && i+3 <= len(text) && leadingDigits(text[i+1:]) == 2
-}
-
-func (t *timer) notAClock(s stamp, ok bool) error {
-	switch {
-	case t.began:
-		return wrap(ErrNotAClock, "the rows before are written as "+short(t.sample))
-	case t.strict:
-		return wrap(ErrNotAClock, "expected 21:05, 21:05:30, 2026-08-01 21:05:00 or RFC 3339")
-	case !ok && s.guessed && t.order == 0:
-		return wrap(ErrNotAClock, "the order of day, month and year is not stated")
-	}
-	return wrap(ErrNotAClock, "expected a date or a clock such as 2026-08-01 21:05")
-}
-
 // elapsed reads a count.
 func (t *timer) elapsed(text string, c *timeCell) (int64, error) {
 	if c.part == ElapsedClock {
@@ -235,6 +138,9 @@ func (t *timer) elapsed(text string, c *timeCell) (int64, error) {
 	}
 	if t.comma {
 		text = strings.Replace(text, ",", ".", 1)
+	}
+	if number, ok := expanded(text); ok && !t.strict {
+		text = number
 	}
 	return elapsedTime(text, time.Duration(c.unit))
 }

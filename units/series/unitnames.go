@@ -11,18 +11,20 @@ const (
 	metreOfWater = "9.80665"
 )
 
-// spellings are the ways loggers write a unit beside those that package units reads, in small letters without blanks, points,
-// degree signs and what a wrong encoding makes of them.
+// spellings are the ways loggers write a unit beside those that package units reads, in small letters without
+// blanks, points, degree signs and what a wrong encoding makes of them.
 var spellings = map[kind]map[string]string{
 	temperature: {
-		"c": "°C", "degc": "°C", "oc": "°C", "celsius": "°C", "degcelsius": "°C", "degreecelsius": "°C", "degreescelsius": "°C",
-		"degreec": "°C", "degreesc": "°C", "gradc": "°C", "centigrade": "°C", "℃": "°C",
+		"c": "°C", "degc": "°C", "oc": "°C", "celsius": "°C", "degcelsius": "°C", "degreecelsius": "°C",
+		"degreescelsius": "°C",
+		"degreec":        "°C", "degreesc": "°C", "gradc": "°C", "centigrade": "°C", "℃": "°C",
 		"f": "°F", "degf": "°F", "of": "°F", "fahrenheit": "°F", "degfahrenheit": "°F", "degreefahrenheit": "°F",
 		"degreesfahrenheit": "°F", "degreef": "°F", "degreesf": "°F", "℉": "°F",
 		"k": "K", "kelvin": "K", "degk": "K",
 	},
 	pressure: {
-		"psi": "psi", "kpa": "kPa", "pa": "Pa", "hpa": "hPa", "bar": "bar", "mbar": "mbar", "millibar": "mbar", "mb": "mbar", "mpa": "MPa",
+		"psi": "psi", "kpa": "kPa", "pa": "Pa", "hpa": "hPa", "bar": "bar", "mbar": "mbar", "millibar": "mbar",
+		"mb": "mbar", "mpa": "MPa",
 		"atm": "atm", "inhg": "inHg", "mmhg": "mmHg", "torr": "torr", "mws": waterMetre, "mh2o": waterMetre, "mwc": waterMetre,
 		"kilopascal": "kPa", "hectopascal": "hPa", "pascal": "Pa",
 	},
@@ -31,9 +33,11 @@ var spellings = map[kind]map[string]string{
 }
 
 // others are units of what a record holds beside the wanted column.
-var others = " v mv volt volts a ma ah w kw wh kwh va ohm kohm ohm*cm hz lux lx klux db dbm ph ntu fnu fnu ms/cm us/cm µs/cm mg/l ug/l µg/l ppb ppt psu " +
-	"m cm mm ft feet in inch inches km m/s km/h mph kn kt l ml l/s l/min m3 m3/h w/m2 w/m² umol/m2/s uv µg/m3 ug/m3 deg degrees rpm g/m3 mol/l " +
-	"counts count raw adc bits c/h f/h c/min f/min c/s f/s k/h k/min "
+const others = " " +
+	"v mv volt volts a ma ah w kw wh kwh va ohm kohm ohm*cm hz lux lx klux db dbm ph ntu fnu fnu " +
+	"ms/cm us/cm µs/cm mg/l ug/l µg/l ppb ppt psu m cm mm ft feet in inch inches km m/s km/h mph kn " +
+	"kt l ml l/s l/min m3 m3/h w/m2 w/m² umol/m2/s uv µg/m3 ug/m3 deg degrees rpm g/m3 mol/l counts " +
+	"count raw adc bits c/h f/h c/min f/min c/s f/s k/h k/min "
 
 // plain strips a unit of letters' case, blanks, points, and the signs that stand for or replace a degree sign.
 func plain(unit string) string {
@@ -86,8 +90,8 @@ func partsOf(stated string) (parts, unit string) {
 	return "1", stated
 }
 
-// unitIn looks for a unit in a heading: in brackets, after its last comma, as its last word. It returns what the unit measures, how
-// it is spelt, and the heading without it.
+// unitIn looks for a unit in a heading: in brackets, after its last comma, as its last word. It returns what the
+// unit measures, how it is spelt, and the heading without it.
 func unitIn(heading string) (k kind, unit, name string) {
 	bare := heading
 	for from := 0; ; {
@@ -115,18 +119,24 @@ func unitIn(heading string) (k kind, unit, name string) {
 	return lastWord(bare)
 }
 
-// lastWord finds a unit at the end of a heading, or within it where it cannot be anything else. A lone letter counts only after
-// a word for temperature: "Water Temp C", not "Probe C".
+// lastWord finds a unit at the end of a heading, or within it where it cannot be anything else. A lone letter
+// counts only after a word for temperature: "Water Temp C", not "Probe C".
 func lastWord(heading string) (k kind, unit, name string) {
-	words := strings.FieldsFunc(heading, func(r rune) bool { return unicode.IsSpace(r) || r == '_' || r == '-' || r == '/' || r == '.' })
+	words := strings.FieldsFunc(heading, func(r rune) bool {
+		return unicode.IsSpace(r) || r == '_' || r == '-' || r == '/' || r == '.' || r == ':'
+	})
 	for i := len(words) - 1; i >= 0; i-- {
 		word := words[i]
 		k, unit := kindOfWord(word)
+		if n := len(word) - 1; k == unknown && n > 3 && saysTemperature(word) && word[n-1] >= 'a' &&
+			word[n-1] <= 'z' && (word[n] == 'C' || word[n] == 'F') {
+			return temperature, "°" + word[n:], strings.Join(words, " ") // tempC
+		}
 		if k == unknown || k == otherUnit && i < len(words)-1 {
 			continue
 		}
 		sure := len([]rune(plain(word))) > 2 || strings.ContainsAny(word, "°%℃℉") || k == pressure && i > 0
-		if sure || i > 0 && k == temperature && saysTemperature(strings.Join(words[:i], " ")) || k == otherUnit && i > 0 {
+		if sure || i > 0 && saysQuantity(k, strings.Join(words[:i], " ")) || k == otherUnit && i > 0 {
 			return k, unit, strings.TrimSpace(strings.TrimRight(strings.Join(words[:i], " "), " "))
 		}
 	}
@@ -136,7 +146,8 @@ func lastWord(heading string) (k kind, unit, name string) {
 // saysTemperature reports a word for temperature.
 func saysTemperature(heading string) bool {
 	lower := strings.ToLower(heading)
-	return strings.Contains(lower, "temp") || strings.Contains(lower, "tmp") || strings.HasPrefix(lower, "t_") || strings.Contains(lower, "°")
+	return strings.Contains(lower, "temp") || strings.Contains(lower, "tmp") || strings.HasPrefix(lower, "t_") ||
+		strings.Contains(lower, "°")
 }
 
 func saysPressure(heading string) bool {

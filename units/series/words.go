@@ -13,7 +13,8 @@ const (
 	Latin1
 )
 
-var encodings = word.List[Encoding]{What: "encoding", Words: []string{"UTF-8", "UTF-16 little-endian", "UTF-16 big-endian",
+var encodings = word.List[Encoding]{What: "encoding", Words: []string{"UTF-8", "UTF-16 little-endian",
+	"UTF-16 big-endian",
 	"Latin-1"}}
 
 // String returns the encoding's name.
@@ -42,7 +43,8 @@ const (
 	Blanks
 )
 
-var separators = word.List[Separator]{What: "separator", Words: []string{"commas", "semicolons", "tabs", "bars", "blanks"}}
+var separators = word.List[Separator]{What: "separator", Words: []string{"commas", "semicolons", "tabs",
+	"bars", "blanks"}}
 
 // String returns the separator's name.
 func (s Separator) String() string { return separators.Of(s) }
@@ -89,8 +91,9 @@ func (d *Decimal) UnmarshalText(text []byte) error { return decimals.Unmarshal(t
 // DateOrder is the order of day, month and year in dates written with numbers.
 type DateOrder uint8
 
-// The orders. Not set takes only dates that say it themselves: a year of four digits first, a month by its name. OneDate stands
-// where all rows bear one date whose order nobody knows: the time of day is kept, the date is not, and another date is refused.
+// The orders. Not set takes only dates that say it themselves: a year of four digits first, a month by its name.
+// OneDate stands where all rows bear one date whose order nobody knows: the time of day is kept, the date is
+// not, and another date is refused.
 const (
 	YearFirst DateOrder = 1 + iota
 	DayFirst
@@ -98,7 +101,8 @@ const (
 	OneDate
 )
 
-var dateOrders = word.List[DateOrder]{What: "date order", Words: []string{"year first", "day first", "month first", "one date"}}
+var dateOrders = word.List[DateOrder]{What: "date order", Words: []string{"year first", "day first",
+	"month first", "one date"}}
 
 // String returns the order's name.
 func (o DateOrder) String() string { return dateOrders.Of(o) }

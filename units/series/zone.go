@@ -5,8 +5,8 @@ import (
 	"time"
 )
 
-// zone turns what a clock on a wall says into instants. In autumn an hour is passed twice: which time it is follows from the order of the rows,
-// or is refused.
+// zone turns what a clock on a wall says into instants. In autumn an hour is passed twice: which time it is
+// follows from the order of the rows, or is refused.
 type zone struct {
 	location *time.Location // nil for a clock that runs evenly
 	last     int64          // instant of the row before
