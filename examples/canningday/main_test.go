@@ -132,7 +132,7 @@ func TestBroken(t *testing.T) {
 		{"night.json", `"log": "night.csv"`, `"log": "missing.csv"`, "missing.csv: no such file"},
 		{"night.json", "", "", "night.json: line 1"},
 		{"night.csv", "\n80,", "\n70,", "the time runs backward"},
-		{"night.csv", "(psi)", "(lb)", "night.csv: line 2"},
+		{"night.csv", "(psi)", "(lb)", "night.csv: wrong unit"},
 		{"night.csv", "", "time (min),dial (psi)\n", "no readings"},
 	} {
 		out, err := changed(t, [3]string{c.file, c.old, c.new})

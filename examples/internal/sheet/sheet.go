@@ -24,8 +24,9 @@ type Sheet struct {
 	System  units.System
 	Sources bool
 
-	cited  []cite.Citation
-	warned []cite.Caution
+	cited   []cite.Citation
+	warned  []cite.Caution
+	printed bool // the cautions
 }
 
 // Verdict prints the first line: the verdict in capitals and, behind it, of what; empty for no more.
@@ -176,8 +177,18 @@ func (s *Sheet) Warn(all ...cite.Caution) {
 	}
 }
 
-// Close prints the cautions, the deciding ones first, and the line of the sources, or their list.
+// Close prints the cautions, unless they are, and the line of the sources, or their list.
 func (s *Sheet) Close() {
+	s.Cautions()
+	s.closeSources()
+}
+
+// Cautions prints the cautions that Warn was given, the deciding ones first. What comes after them is detail.
+func (s *Sheet) Cautions() {
+	if s.printed {
+		return
+	}
+	s.printed = true
 	if len(s.warned) > 0 {
 		s.Heading("Cautions")
 	}
@@ -188,7 +199,6 @@ func (s *Sheet) Close() {
 			}
 		}
 	}
-	s.closeSources()
 }
 
 func (s *Sheet) closeSources() {
