@@ -3,6 +3,7 @@ package solution
 import (
 	"math"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -75,7 +76,7 @@ func SugarActivityCitation() cite.Citation { return sugarCitation }
 func MixedActivityCitation() cite.Citation { return mixedCitation }
 
 func sucrose(perWater float64) float64 {
-	sugar := perWater * sucrosePerKilogram
+	sugar := float64(perWater * sucrosePerKilogram)
 	xs := sugar / (sugar + waterPerKilogram)
-	return (1 - xs) * math.Exp(-norrishSucrose*xs*xs)
+	return (1 - xs) * portable.Exp(-norrishSucrose*xs*xs)
 }
