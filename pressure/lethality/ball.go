@@ -14,10 +14,11 @@ import (
 // for what comes before and after it. Medium is the steam, Start the uniform start, ComeUp how long the steam took. The table assumes z = 18 °F, a
 // cooling lag jcc of 1.41, cooling as fast as heating, and cooling water 180 °F below the centre's highest; a solid's centre has a jcc near 2.
 type Formula struct {
-	Medium, Start units.Temperature
-	Fh            time.Duration
-	Jch           Number
-	ComeUp        time.Duration
+	Medium units.Temperature `wire:"required"`
+	Start  units.Temperature `wire:"required"`
+	Fh     time.Duration     `wire:"required"`
+	Jch    Number            `wire:"required"`
+	ComeUp time.Duration
 }
 
 // Answer is what the formula method makes of a process.

@@ -2,7 +2,6 @@ package lethality
 
 import (
 	"math"
-	"math/bits"
 	"strconv"
 	"time"
 
@@ -27,16 +26,15 @@ func reductions(f, d time.Duration) (Logs, error) {
 	if err := units.CheckDuration("D", d, 1, longest); err != nil {
 		return 0, err
 	}
-	hi, lo := bits.Mul64(uint64(f), uint64(One))
-	if hi >= uint64(d) {
-		return 0, units.RangeError{What: "log reductions", Got: "more than 9.2 million"}
+	logs, err := units.ProrateDown(units.One, units.Ratio(f), units.Ratio(d))
+	if err != nil {
+		return 0, units.RangeError{What: "F at a D of " + units.Lasting(d), Got: units.Lasting(f), High: units.Lasting(mostLogs * d)}
 	}
-	q, _ := bits.Div64(hi, lo, uint64(d))
-	if q > math.MaxInt64 {
-		return 0, units.RangeError{What: "log reductions", Got: "more than 9.2 million"}
-	}
-	return Logs(q), nil
+	return Logs(logs), nil
 }
+
+// mostLogs is how many whole reductions Logs hold.
+const mostLogs = math.MaxInt64 / time.Duration(One)
 
 // Target returns the F for so many log10 reductions at a D: reductions·D, rounded up to the nanosecond. Target(D, Logs(12*One)) is
 // the 12-D of canning. D must be above zero and the reductions 0 to 1,000; otherwise a RangeError.
@@ -47,18 +45,14 @@ func Target(d time.Duration, reductions Logs) (Equivalent, error) {
 	if err := Number(reductions).check("log reductions", 0, 1_000*One); err != nil {
 		return Equivalent{}, err
 	}
-	hi, lo := bits.Mul64(uint64(d), uint64(reductions))
-	if hi >= uint64(One) {
-		return Equivalent{}, units.RangeError{What: "F", Got: "more than 292 years"}
+	f, err := units.ProrateUp(units.Ratio(d), units.Ratio(reductions), units.One)
+	if err != nil {
+		whole := time.Duration((reductions + Logs(One) - 1) / Logs(One))
+		return Equivalent{}, units.RangeError{
+			What: "D for " + reductions.String() + " log reductions", Got: units.Lasting(d), High: units.Lasting(longest / whole),
+		}
 	}
-	q, rest := bits.Div64(hi, lo, uint64(One))
-	if rest > 0 {
-		q++
-	}
-	if q > math.MaxInt64 {
-		return Equivalent{}, units.RangeError{What: "F", Got: "more than 292 years"}
-	}
-	return Equivalent{time.Duration(q), explainsModel()}, nil
+	return Equivalent{time.Duration(f), explainsModel()}, nil
 }
 
 // Survivors returns how many are left on average of a count after log10 reductions: count·10^-reductions, rounded up to 1e-12. The count
@@ -98,7 +92,9 @@ func DFromCounts(before, after int64, between time.Duration) (Equivalent, error)
 		return Equivalent{}, err
 	}
 	if before <= after {
-		return Equivalent{}, units.RangeError{What: "count before", Got: strconv.FormatInt(before, 10), Low: "more than " + strconv.FormatInt(after, 10)}
+		return Equivalent{}, units.RangeError{
+			What: "count before", Got: strconv.FormatInt(before, 10), Low: strconv.FormatInt(after, 10), LowExclusive: true,
+		}
 	}
 	if err := units.CheckDuration("time between counts", between, 1, longest); err != nil {
 		return Equivalent{}, err

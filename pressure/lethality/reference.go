@@ -11,8 +11,8 @@ import (
 // Reference is the temperature at which lethality is counted, and z, the change that makes it ten times as fast. F
 // figures of two references do not compare. The zero Reference is refused everywhere.
 type Reference struct {
-	Temperature units.Temperature
-	Z           units.TemperatureChange
+	Temperature units.Temperature       `wire:"required"`
+	Z           units.TemperatureChange `wire:"required"`
 }
 
 // F0 returns the reference of F0: 121.1 °C and z = 10 K (Geankoplis, section 9.12). Many European texts take 121 °C, which reads
@@ -122,7 +122,7 @@ func ceiled(what string, ns float64) (time.Duration, error) {
 
 func duration(what string, ns float64) (time.Duration, error) {
 	if !(math.Abs(ns) < math.MaxInt64) {
-		return 0, units.RangeError{What: what, Got: "more than 292 years", High: longest.String()}
+		return 0, units.RangeError{What: what, Got: short(ns/float64(time.Hour)) + " h", High: units.Lasting(longest)}
 	}
 	return time.Duration(ns), nil
 }

@@ -10,9 +10,12 @@ import (
 // Run is a run of a canner drawn with straight lines: everything at Start, up to Steam during ComeUp, held, and after the heat goes off down
 // by Cooling each minute to End.
 type Run struct {
-	Start, Steam, End units.Temperature
-	ComeUp, Hold      time.Duration
-	Cooling           units.TemperatureChange // a minute
+	Start   units.Temperature       `wire:"required"`
+	Steam   units.Temperature       `wire:"required"`
+	End     units.Temperature       `wire:"required"`
+	ComeUp  time.Duration           `wire:"required"`
+	Hold    time.Duration           `wire:"required"`
+	Cooling units.TemperatureChange `wire:"required"` // a minute
 }
 
 // SteamOff returns when the heat goes off, from the start of the come-up.

@@ -27,14 +27,14 @@ func Start(r Reference) (Running, error) {
 
 // Next returns the Running with one more reading, which must be set, no hotter than 150 °C, at a time of zero or more and later than the
 // one before; otherwise a series.ReadingError, and r as it was, so that a faulty reading may be left out (it then shows in
-// LongestGap). A Running not made by Start is a RangeError.
+// LongestGap). A Running not made by Start is a units.UnsetError.
 func (r Running) Next(reading series.Reading[units.Temperature]) (Running, error) {
 	fault := func(err error) (Running, error) {
 		return r, series.ReadingError{Index: r.n, At: reading.At, Err: err}
 	}
 	switch {
 	case r.scale.perQuantum == 0:
-		return r, units.RangeError{What: "reference", Got: "not set"}
+		return r, units.UnsetError{What: "reference"}
 	case reading.At < 0:
 		return fault(series.ErrNegative)
 	case r.n > 0 && int64(reading.At) == r.walk.at:

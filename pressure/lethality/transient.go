@@ -8,29 +8,6 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Shape is one of the textbook bodies in which heat runs in one direction.
-type Shape uint8
-
-// The shapes. Lengths are the half thickness of the slab and the radius of the others, never volume over area, never the diameter.
-const (
-	Slab Shape = iota
-	InfiniteCylinder
-	Sphere
-)
-
-// String is the shape's name.
-func (s Shape) String() string {
-	switch s {
-	case Slab:
-		return "slab"
-	case InfiniteCylinder:
-		return "cylinder"
-	case Sphere:
-		return "sphere"
-	}
-	return "shape " + strconv.Itoa(int(s))
-}
-
 // Held is the Biot number of a surface that takes the temperature of the medium at once.
 const Held Number = math.MaxInt64
 
@@ -42,8 +19,8 @@ type Transient struct {
 }
 
 func (b Transient) check() error {
-	if b.Shape > Sphere {
-		return units.RangeError{What: "shape", Got: b.Shape.String(), High: Sphere.String()}
+	if err := shapes.Check(b.Shape); err != nil {
+		return err
 	}
 	if b.Biot == Held {
 		return nil

@@ -1,10 +1,6 @@
 package season
 
-import (
-	"math"
-
-	"example.org/lakelarder/units"
-)
+import "example.org/lakelarder/units"
 
 // Keep returns the plan that keeps as many fish on each trip as may be held and will be eaten in time. In each week, in this
 // order: fish caught at least Lag weeks ago are preserved, oldest first, as far as a processed quota has room; a trip keeps
@@ -139,9 +135,12 @@ func (y Year) room(s shelf, limits Stock, week int) int {
 	return max(0, held-s.kept)
 }
 
+// noLimit is more fish than anybody may hold.
+const noLimit = 1 << 30
+
 // lawful returns how many more fish the limits and the cap let people keep, whether they are eaten in time or not.
 func (y Year) lawful(s shelf, limits Stock) int {
-	held := math.MaxInt32 // no limit
+	held := noLimit
 	if limits.All > 0 {
 		held = min(held, s.done+limits.All)
 	}
