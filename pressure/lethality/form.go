@@ -92,7 +92,8 @@ func (b *Formula) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data,
 // MarshalJSON writes the shares.
 func (c Composition) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
 
-// UnmarshalJSON reads the shares; what the food does not hold may be missing, strictly: anything else is a units.FieldError.
+// UnmarshalJSON reads the shares; what the food does not hold may be missing, strictly: anything else is a
+// units.FieldError.
 func (c *Composition) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
 // cylinderForm is a Cylinder as it leaves the process: a held surface is said, and is no film.
@@ -115,8 +116,8 @@ func (c Cylinder) MarshalJSON() ([]byte, error) {
 }
 
 // UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a measure that is missing too, is a
-// units.FieldError, a film beside a held surface a RangeError, neither of the two a units.UnsetError. On an error c keeps
-// its value.
+// units.FieldError, a film beside a held surface a RangeError, neither of the two a units.UnsetError. On an error c
+// keeps its value.
 func (c *Cylinder) UnmarshalJSON(data []byte) error {
 	var f cylinderForm
 	if err := wire.Unmarshal(data, &f); err != nil {
@@ -124,7 +125,9 @@ func (c *Cylinder) UnmarshalJSON(data []byte) error {
 	}
 	switch {
 	case f.HeldSurface && f.Film != 0:
-		return units.RangeError{What: "film beside a held surface", Got: f.Film.String(), High: units.FilmCoefficient(0).String()}
+		return units.RangeError{
+			What: "film beside a held surface", Got: f.Film.String(), High: units.FilmCoefficient(0).String(),
+		}
 	case f.HeldSurface:
 		f.Film = HeldSurface
 	case f.Film == 0:

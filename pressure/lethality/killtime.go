@@ -60,7 +60,8 @@ func (k KillTable) Cautions() []cite.Caution {
 	switch k {
 	case BotulinumA4, BotulinumUK:
 		keepCold := cite.Caution{
-			ID: "lethality.keep-cold", Text: "It is pasteurised, not sterile. Keep it cold or frozen.", Deciding: true, Citation: k.Citation(),
+			ID: "lethality.keep-cold", Text: "It is pasteurised, not sterile. " +
+				"Keep it cold or frozen.", Deciding: true, Citation: k.Citation(),
 		}
 		cautions := []cite.Caution{moistOnly, keepCold}
 		if k == BotulinumUK {
@@ -69,14 +70,16 @@ func (k KillTable) Cautions() []cite.Caution {
 		return cautions
 	case ListeriaA3, ListeriaUK:
 		return []cite.Caution{{
-			ID:       "lethality.leaves-spores",
-			Text:     "This is for Listeria, at the coldest spot. It leaves spores alive: keep the food cold or frozen.",
+			ID: "lethality.leaves-spores",
+			Text: "This is for Listeria, at the coldest spot. " +
+				"It leaves spores alive: keep the food cold or frozen.",
 			Deciding: true, Citation: k.Citation(),
 		}}
 	case Salmonella1999:
 		return []cite.Caution{{
-			ID:       "lethality.superseded",
-			Text:     "This is for cooked beef and not for fish. Later revisions supersede it and ask for humidity as well.",
+			ID: "lethality.superseded",
+			Text: "This is for cooked beef and not for fish. " +
+				"Later revisions supersede it and ask for humidity as well.",
 			Deciding: true, Citation: k.Citation(),
 		}, {
 			ID:       "lethality.at-once",
@@ -95,13 +98,14 @@ var (
 		Deciding: true, Citation: drySmokeCitation(),
 	}
 	strictTable = cite.Caution{
-		ID: "lethality.stricter-table", Text: "Below 90 °C the US table asks for more time. Go by that.", Deciding: true,
+		ID: "lethality.stricter-table", Text: "Below 90 °C the US table asks for more time. " +
+			"Go by that.", Deciding: true,
 		Citation: BotulinumA4.Citation(),
 	}
 )
 
-// KillTime is one printed row: the time at a held temperature that gives the log10 reductions. A zero Time was printed as 0 s:
-// the heat is instantaneous there, not nought.
+// KillTime is one printed row: the time at a held temperature that gives the log10 reductions. A zero Time was
+// printed as 0 s: the heat is instantaneous there, not nought.
 type KillTime struct {
 	Table       KillTable
 	Temperature units.Temperature
@@ -154,8 +158,8 @@ func KillTimes() []KillTime {
 	return all
 }
 
-// KillTimesAt returns the printed rows of exactly that temperature for a target, the longest time first, which is the one
-// to go by: the UK and US figures differ. No row is an empty slice; the nearest row is never given instead.
+// KillTimesAt returns the printed rows of exactly that temperature for a target, the longest time first, which is the
+// one to go by: the UK and US figures differ. No row is an empty slice; the nearest row is never given instead.
 func KillTimesAt(t units.Temperature, tables ...KillTable) []KillTime {
 	found := []KillTime{}
 	for _, p := range killTimes {

@@ -110,8 +110,9 @@ func (p Pasteurisation) TimeAt(t units.Temperature) (Equivalent, error) {
 
 func (p Pasteurisation) cautions(heat Heat) []cite.Caution {
 	published := cite.Caution{
-		ID:       "lethality.published-decide",
-		Text:     "This is worked out from a formula at one place of the food. The published time and temperature decide.",
+		ID: "lethality.published-decide",
+		Text: "This is worked out from a formula at one place of the food. " +
+			"The published time and temperature decide.",
 		Deciding: true, Citation: p.Citation(),
 	}
 	cautions := []cite.Caution{published, notShelfStable}
@@ -126,16 +127,19 @@ func (p Pasteurisation) cautions(heat Heat) []cite.Caution {
 
 var (
 	notShelfStable = cite.Caution{
-		ID: "lethality.not-shelf-stable", Text: "A pasteurised food is not shelf-stable. Keep it cold or frozen.", Deciding: true,
+		ID: "lethality.not-shelf-stable", Text: "A pasteurised food is not shelf-stable. " +
+			"Keep it cold or frozen.", Deciding: true,
 	}
 	noLysozyme = cite.Caution{
-		ID:       "lethality.no-lysozyme",
-		Text:     "This counts for spores without lysozyme. Fish may hold lysozyme, and then D is tens of times longer.",
+		ID: "lethality.no-lysozyme",
+		Text: "This counts for spores without lysozyme. " +
+			"Fish may hold lysozyme, and then D is tens of times longer.",
 		Deciding: true, Citation: drySmokeCitation(),
 	}
 	drySurface = cite.Caution{
-		ID:       "lethality.dry-surface",
-		Text:     "Dry smoke protects the surface. Published hot-smoking rules hold a core temperature for a time: go by them.",
+		ID: "lethality.dry-surface",
+		Text: "Dry smoke protects the surface. " +
+			"Published hot-smoking rules hold a core temperature for a time: go by them.",
 		Deciding: true,
 	}
 )

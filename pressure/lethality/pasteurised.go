@@ -125,8 +125,9 @@ func (p Pasteurisation) value(record series.Series[units.Temperature], heat Heat
 	out.Above = Outside{Time: time.Duration(s.time[3] + 0.5), P: beyond(s.p[3])}
 	if out.Below.Time > 0 {
 		out.Cautions = append(out.Cautions, cite.Caution{
-			ID:       "lethality.below-the-table",
-			Text:     "The record was colder than the printed table for a time. Nothing was counted there, where germs may grow.",
+			ID: "lethality.below-the-table",
+			Text: "The record was colder than the printed table for a time. " +
+				"Nothing was counted there, where germs may grow.",
 			Deciding: true, Citation: p.Citation(),
 		})
 	}

@@ -9,8 +9,8 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Reductions returns how many log10 reductions an F is for a D at the same reference: F/D, rounded down to 1e-12. F must not be
-// negative and D be above zero; otherwise, or beyond 9.2 million, a RangeError.
+// Reductions returns how many log10 reductions an F is for a D at the same reference: F/D, rounded down to 1e-12. F
+// must not be negative and D be above zero; otherwise, or beyond 9.2 million, a RangeError.
 func Reductions(f, d time.Duration) (Kill, error) {
 	logs, err := reductions(f, d)
 	if err != nil {
@@ -28,7 +28,9 @@ func reductions(f, d time.Duration) (Logs, error) {
 	}
 	logs, err := units.ProrateDown(units.One, units.Ratio(f), units.Ratio(d))
 	if err != nil {
-		return 0, units.RangeError{What: "F at a D of " + units.Lasting(d), Got: units.Lasting(f), High: units.Lasting(mostLogs * d)}
+		return 0, units.RangeError{
+			What: "F at a D of " + units.Lasting(d), Got: units.Lasting(f), High: units.Lasting(mostLogs * d),
+		}
 	}
 	return Logs(logs), nil
 }
@@ -36,8 +38,8 @@ func reductions(f, d time.Duration) (Logs, error) {
 // mostLogs is how many whole reductions Logs hold.
 const mostLogs = math.MaxInt64 / time.Duration(One)
 
-// Target returns the F for so many log10 reductions at a D: reductions·D, rounded up to the nanosecond. Target(D, Logs(12*One)) is
-// the 12-D of canning. D must be above zero and the reductions 0 to 1,000; otherwise a RangeError.
+// Target returns the F for so many log10 reductions at a D: reductions·D, rounded up to the nanosecond. Target(D,
+// Logs(12*One)) is the 12-D of canning. D must be above zero and the reductions 0 to 1,000; otherwise a RangeError.
 func Target(d time.Duration, reductions Logs) (Equivalent, error) {
 	if err := units.CheckDuration("D", d, 1, longest); err != nil {
 		return Equivalent{}, err
@@ -55,8 +57,9 @@ func Target(d time.Duration, reductions Logs) (Equivalent, error) {
 	return Equivalent{time.Duration(f), explainsModel()}, nil
 }
 
-// Survivors returns how many are left on average of a count after log10 reductions: count·10^-reductions, rounded up to 1e-12. The count
-// must be 1 or more and the reductions 0 to 1,000; otherwise, or when more than 9.2 million are left, a RangeError.
+// Survivors returns how many are left on average of a count after log10 reductions: count·10^-reductions, rounded up
+// to 1e-12. The count must be 1 or more and the reductions 0 to 1,000; otherwise, or when more than 9.2 million are
+// left, a RangeError.
 func Survivors(count int64, reductions Logs) (Survival, error) {
 	if err := counted(count); err != nil {
 		return Survival{}, err
@@ -75,8 +78,8 @@ func Survivors(count int64, reductions Logs) (Survival, error) {
 	return Survival{Number(n), explainsModel()}, nil
 }
 
-// LogCount returns the log10 of a count of 1 or more, to the nearest 1e-12; a smaller count is a RangeError. LogCount(n) + Logs(3*One)
-// are the reductions that leave one in a thousand containers spoiled.
+// LogCount returns the log10 of a count of 1 or more, to the nearest 1e-12; a smaller count is a RangeError.
+// LogCount(n) + Logs(3*One) are the reductions that leave one in a thousand containers spoiled.
 func LogCount(count int64) (Logs, error) {
 	if err := counted(count); err != nil {
 		return 0, err
@@ -85,8 +88,9 @@ func LogCount(count int64) (Logs, error) {
 	return Logs(n), err
 }
 
-// DFromCounts returns the D at one temperature from two counts and the time between them: t/log10(N1/N2), rounded up to the
-// nanosecond, the side of more resistance. The counts must fall and the last be 1 or more, the time above zero; otherwise a RangeError.
+// DFromCounts returns the D at one temperature from two counts and the time between them: t/log10(N1/N2), rounded up
+// to the nanosecond, the side of more resistance. The counts must fall and the last be 1 or more, the time above
+// zero; otherwise a RangeError.
 func DFromCounts(before, after int64, between time.Duration) (Equivalent, error) {
 	if err := counted(after); err != nil {
 		return Equivalent{}, err

@@ -48,8 +48,9 @@ var (
 	}
 )
 
-// FBy returns the lethality of a record by a textbook's rule, to compare with its printed answer; F is the one to use. Simpson
-// needs an even number of steps of one length, otherwise a RangeError. A rule that is not stated is a units.UnsetError. Arguments and rounding as for F.
+// FBy returns the lethality of a record by a textbook's rule, to compare with its printed answer; F is the one to
+// use. Simpson needs an even number of steps of one length, otherwise a RangeError. A rule that is not stated is a
+// units.UnsetError. Arguments and rounding as for F.
 func FBy(record series.Series[units.Temperature], r Reference, rule Rule) (Lethality, error) {
 	if err := rules.Check(rule); err != nil {
 		return Lethality{}, err

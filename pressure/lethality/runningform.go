@@ -10,8 +10,8 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// runningForm is a Running as it leaves the process. Rate and Sum are hexadecimal, so that they come back to the last bit
-// and F goes on as if the Running had not been away.
+// runningForm is a Running as it leaves the process. Rate and Sum are hexadecimal, so that they come back to the last
+// bit and F goes on as if the Running had not been away.
 type runningForm struct {
 	Reference  Reference `wire:"required"`
 	Readings   int       `wire:"always"`
@@ -86,7 +86,9 @@ func (f runningForm) walk(s scale) (walk, error) {
 		return walk{}, err
 	}
 	if fair := s.rate(w.q); math.Abs(w.rate-fair) > 1e-9*fair {
-		return walk{}, units.RangeError{What: "lethal rate at the last reading", Got: short(w.rate), Low: short(fair), High: short(fair)}
+		return walk{}, units.RangeError{
+			What: "lethal rate at the last reading", Got: short(w.rate), Low: short(fair), High: short(fair),
+		}
 	}
 	_, err = floored("F", w.sum)
 	return w, err
@@ -98,7 +100,9 @@ func hexadecimal(x float64) string { return strconv.FormatFloat(x, 'x', -1, 64) 
 func plainFloat(what, s string) (float64, error) {
 	x, err := strconv.ParseFloat(s, 64)
 	if err != nil || hexadecimal(x) != s || !(x >= 0) || math.IsInf(x, 0) {
-		return 0, units.ParseError{Quantity: what, Text: s, Reason: "expected a hexadecimal number, as a saved watch has it"}
+		return 0, units.ParseError{
+			Quantity: what, Text: s, Reason: "expected a hexadecimal number, as a saved watch has it",
+		}
 	}
 	return x, nil
 }

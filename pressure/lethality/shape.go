@@ -5,8 +5,8 @@ import "example.org/lakelarder/internal/word"
 // Shape is one of the textbook bodies in which heat runs in one direction. The zero Shape is not stated.
 type Shape uint8
 
-// The shapes. Lengths are the half thickness of the slab and the radius of the others, never volume over area, never the
-// diameter.
+// The shapes. Lengths are the half thickness of the slab and the radius of the others, never volume over area, never
+// the diameter.
 const (
 	Slab Shape = iota + 1
 	InfiniteCylinder
