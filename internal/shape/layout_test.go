@@ -20,7 +20,7 @@ var mayImport = map[string][]string{
 		"pressure/process", "pressure", "units/verdict", "internal/wire", "internal/word", "units/series", "units",
 		"units/cite",
 	},
-	"pressure/lethality": {"units/series", "units", "units/cite", "internal/portable"},
+	"pressure/lethality": {"internal/wire", "internal/word", "units/series", "units", "units/cite", "internal/portable"},
 	"pressure/process":   {"pressure", "units/verdict", "internal/wire", "internal/word", "units", "units/cite"},
 	"brine": {
 		"units", "units/cite", "internal/portable", "brine/solution", "units/verdict", "internal/wire",
