@@ -6,14 +6,18 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// AuditAbsolute is Audit for the record of an absolute sensor, which reads the pressure of the air when the pot is open:
-// the air's pressure is subtracted from every reading. With a Barometer of station pressure that is exact; otherwise the
-// air is that of the standard at the altitude, and so much as the weather may have more of it counts as an error of the
-// recorder, on the safe side. A dial has no absolute readings: Gauge.ReadsHigh must be zero, else it is a
-// ContradictionError. Other errors as of Audit. The weather's range is that of San Francisco State University's page.
+// AuditAbsolute is Audit for the record of an absolute sensor, which reads the pressure of the air when the pot is
+// open: the air's pressure is subtracted from every reading. With a Barometer of station pressure that is exact;
+// otherwise the air is that of the standard at the altitude, and so much as the weather may have more of it counts as
+// an error of the recorder, on the safe side. A dial has no absolute readings: Gauge.ReadsHigh must be zero, else it
+// is a ContradictionError. Other errors as of Audit. The weather's range is that of San Francisco State University's
+// page.
 func AuditAbsolute(run Run, record series.Series[units.Pressure]) (Report, error) {
 	if run.Gauge.ReadsHigh != 0 {
-		return Report{}, ContradictionError{What: "gauge error", Got: run.Gauge.ReadsHigh.String(), Expected: "none: no dial wrote an absolute record"}
+		return Report{}, ContradictionError{
+			What: "gauge error", Got: run.Gauge.ReadsHigh.String(),
+			Expected: "none: no dial wrote an absolute record",
+		}
 	}
 	air, fault, err := run.around()
 	if err != nil {

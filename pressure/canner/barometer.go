@@ -18,7 +18,9 @@ const (
 	SeaLevel                          // reduced to sea level, as weather reports are
 )
 
-var barometerKinds = word.List[BarometerKind]{What: "kind of barometer reading", Words: []string{"station pressure", "reduced to sea level"}}
+var barometerKinds = word.List[BarometerKind]{
+	What: "kind of barometer reading", Words: []string{"station pressure", "reduced to sea level"},
+}
 
 // ParseBarometerKind reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
 func ParseBarometerKind(s string) (BarometerKind, error) { return barometerKinds.Parse(s) }
@@ -32,8 +34,8 @@ func (k BarometerKind) MarshalText() ([]byte, error) { return barometerKinds.Mar
 // UnmarshalText is ParseBarometerKind, and the empty text is one that is not set.
 func (k *BarometerKind) UnmarshalText(text []byte) error { return barometerKinds.Unmarshal(text, k) }
 
-// Barometer is a reading of a barometer beside the canner, and what it shows. The zero Barometer is not stated. Where the
-// kind decides and is not stated, the verdict is CannotTell.
+// Barometer is a reading of a barometer beside the canner, and what it shows. The zero Barometer is not stated. Where
+// the kind decides and is not stated, the verdict is CannotTell.
 type Barometer struct {
 	Reading units.Pressure
 	Kind    BarometerKind
@@ -51,11 +53,14 @@ const (
 	mostSeaLevel  = 1050 * units.Hectopascal
 )
 
-var weatherSource = cite.Citation{Source: cite.SFSUAtmosphericPressure, Where: "typical range at sea level", Basis: cite.Read}
+var weatherSource = cite.Citation{
+	Source: cite.SFSUAtmosphericPressure, Where: "typical range at sea level", Basis: cite.Read,
+}
 
-// around is the air around the canner, and what is wrong with the barometer: its Kind is zero when nothing is. Where the
-// barometer cannot be believed the air is the standard one. A reading that was reduced to sea level is taken back by the
-// standard atmosphere; weather services reduce it by other rules too, so it never counts as less than standard air.
+// around is the air around the canner, and what is wrong with the barometer: its Kind is zero when nothing is. Where
+// the barometer cannot be believed the air is the standard one. A reading that was reduced to sea level is taken back
+// by the standard atmosphere; weather services reduce it by other rules too, so it never counts as less than standard
+// air.
 func (r *Run) around() (pressure.Air, verdict.Finding, error) {
 	altitude := r.Schedule.Altitude.Value
 	air, err := pressure.AirAt(altitude)
@@ -74,9 +79,13 @@ func (r *Run) around() (pressure.Air, verdict.Finding, error) {
 	if err != nil {
 		return air, verdict.Finding{}, err
 	}
-	f := verdict.Finding{Rule: RuleBarometer, What: "barometer", Verdict: verdict.CannotTell, Stated: units.Exactly(b.Reading), Citation: weatherSource}
-	low, high := leastSeaLevel, mostSeaLevel
+	f := verdict.Finding{
+		Rule: RuleBarometer, What: "barometer", Verdict: verdict.CannotTell, Stated: units.Exactly(b.Reading),
+		Citation: weatherSource,
+	}
+	low, high, where := leastSeaLevel, mostSeaLevel, "at sea level"
 	if b.Kind != SeaLevel {
+		where = "at this altitude"
 		var usual [2]units.Pressure
 		usual, err = weatherAt(air)
 		low, high = usual[0], usual[1]
@@ -85,12 +94,13 @@ func (r *Run) around() (pressure.Air, verdict.Finding, error) {
 	case err != nil:
 		return air, f, err
 	case b.Reading < low || b.Reading > high:
-		f.Kind, f.Wanted = verdict.Impossible, units.Between(low, high).With("at this altitude")
+		f.Kind, f.Wanted = verdict.Impossible, units.Between(low, high).With(where)
 		return air, f, nil
 	case b.Kind == Station:
 		return read, verdict.Finding{}, nil
 	case b.Kind == 0:
-		f.Kind, f.What, f.Stated = verdict.Missing, "whether the barometer shows station pressure or is reduced to sea level", units.Figure{}
+		f.Kind, f.Stated = verdict.Missing, units.Figure{}
+		f.What = "whether the barometer shows station pressure or is reduced to sea level"
 		return air, f, nil
 	}
 	back, err := units.Prorate(b.Reading, air.Pressure(), sea.Pressure())

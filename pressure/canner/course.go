@@ -22,11 +22,12 @@ type course[T Record] struct {
 	limit, none, restQ, calmQ, coldQ, longQ, mostQ int64         // limits in quanta
 	maxGap                                         time.Duration // of the run
 
-	from, to       time.Duration               // the window that counts: after the vent is closed, before the heat is off
-	steady, closed units.Stated[time.Duration] // the vent is open between them
-	opened         units.Stated[time.Duration] // weight or lid, whichever is marked first
-	heatOff        time.Duration               // no pressure left counts from here on; zero when it was not marked
-	timer          time.Duration               // a record that begins under pressure is bridged back to here
+	// The window that counts, after the vent is closed and before the heat is off; the vent is open from steady to closed;
+	// opened is when weight or lid came off, whichever is marked first. No pressure left counts from heatOff on, zero when
+	// that was not marked. A record that begins under pressure is bridged back to the timer.
+	from, to               time.Duration
+	steady, closed, opened units.Stated[time.Duration]
+	heatOff, timer         time.Duration
 }
 
 // open checks the run and works out its course.
@@ -52,7 +53,8 @@ func (c *course[T]) open(run *Run) (err error) {
 		return err
 	}
 	c.limit, c.none, c.maxGap = quanta(c.atLeast), quanta(c.zero), run.MaxGap
-	c.restQ, c.calmQ, c.coldQ, c.longQ, c.mostQ = quanta(c.rest), quanta(c.calm), math.MinInt64, quanta(c.long), quanta(c.most)
+	c.restQ, c.calmQ, c.coldQ = quanta(c.rest), quanta(c.calm), math.MinInt64
+	c.longQ, c.mostQ = quanta(c.long), quanta(c.most)
 	if cold := quanta(c.cold); cold > 0 { // of temperatures
 		c.coldQ = cold
 	}

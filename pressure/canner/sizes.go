@@ -8,8 +8,8 @@ const (
 	largest  = 1 * units.Metre
 )
 
-// The least that anybody measures or states of each; what is smaller and not zero is a bare number, whose unit was left
-// out. Practice, no source.
+// The least that anybody measures or states of each; what is smaller and not zero is a bare number, whose unit was
+// left out. Practice, no source.
 const (
 	leastAltitude = 1 * units.Millimetre
 	leastLength   = units.Millimetre / 10

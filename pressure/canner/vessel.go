@@ -15,8 +15,8 @@ type Vessel struct {
 	Divider  units.Length // thickness of the rack between two layers; zero: there is none, so one layer
 	Capacity units.Volume // as the canner is sold; zero: not known, and then not for smoked fish
 
-	// Layers that the maker's manual allows, 1 or 2; zero: it does not say, and the published rule holds: one of quarts,
-	// two at most of smaller jars. Three are not tested.
+	// Layers that the maker's manual allows, 1 or 2; zero: it does not say, and the published rule holds: one of
+	// quarts, two at most of smaller jars. Three are not tested.
 	QuartLayers   int
 	SmallerLayers int
 }
@@ -57,7 +57,9 @@ func (v Vessel) check() error {
 	}
 	for _, n := range [...]int{v.QuartLayers, v.SmallerLayers} {
 		if n < 0 || n > mostLayers {
-			return units.RangeError{What: "layers that the maker allows", Got: strconv.Itoa(n), Low: "1", High: strconv.Itoa(mostLayers)}
+			return units.RangeError{
+				What: "layers that the maker allows", Got: strconv.Itoa(n), Low: "1", High: strconv.Itoa(mostLayers),
+			}
 		}
 	}
 	return nil
