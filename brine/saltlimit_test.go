@@ -55,8 +55,3 @@ func TestDefaultIsTheStrictestWithoutNitrite(t *testing.T) {
 	SaltLimits()[0].Least = 0
 	require.Equal(t, standard, DefaultSaltLimit(), "the slice is the caller's own")
 }
-
-func TestPackText(t *testing.T) {
-	require.Equal(t, []string{"pack not stated", "air pack", "low-oxygen pack", "Pack(3)"},
-		[]string{PackNotStated.String(), AirPack.String(), LowOxygenPack.String(), Pack(3).String()})
-}

@@ -36,7 +36,7 @@ func (a Assessment) readyToEat() []cite.Caution {
 	all := make([]cite.Caution, 1, 16)
 	all[0] = airIsNotCore
 	if a.Governing.AtLeast.IsSet() { // a caller's own limit need not have an ID
-		all = append(all, holdCautions(a.Governing)...)
+		all = append(all, holdCautions(a.Governing, 0)...)
 	}
 	return append(append(all, coldAtOnce), a.Storage.Cautions...)
 }

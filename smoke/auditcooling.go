@@ -6,7 +6,6 @@ import (
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
-	"example.org/lakelarder/units/series"
 	"example.org/lakelarder/units/verdict"
 )
 
@@ -35,65 +34,108 @@ func (c *Cooling) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data,
 var coldestCore = units.Celsius(-40)
 
 // AuditCooling judges a record of the core, from before the end of the heating on, against a cooling rule; the slowest
-// probe decides each step. The clock of a step starts when the core first falls below From after its highest reading and
-// stops when it is at To and stays there until the time is up, each rounded to the nanosecond that makes it longer; what
-// comes after is storage. It is CannotTell when the record begins below From, or for a clock from the end of the heating
-// does not show that end at 145 °F or above, when it ends above To before the time is up, and when it has a gap longer than
-// MaxGap while the clock runs and would be met only by trusting the line across. MaxGap must be above 0 and at most an
-// hour, and a caller's own rule must have steps that go down, to 70 °F or below, in at most 12 h: otherwise a
-// units.RangeError; probes as for AuditHold, and none below -40 °C: otherwise a ProbeError.
+// probe decides each step. The clock of a step starts when the core first falls below From after its highest reading, that
+// of a second step no later than the first ended, and stops when the core is at To and stays there until the time is up,
+// each rounded to the nanosecond that makes it longer; what comes after is storage. Fish that is heated again before it is
+// cold takes the time it had spent with it, and heated again once it was cold, has another cooling to go through.
+//
+// It is CannotTell when the record begins below From, or for a clock from the end of the heating does not show that end at
+// 145 °F or above, when it ends above To before the time is up, when it has a gap longer than MaxGap while the clock runs
+// and would be met only by trusting the line across, and when it is met only by readings that no core can have: colder than
+// a bare slab gets in ice water, or warmer than its air. MaxGap must be 1 s to an hour, and a caller's own rule must have
+// steps that go down, to 70 °F or below, in at most 12 h: otherwise a units.RangeError; probes as for AuditHold, and none
+// below -40 °C: otherwise a ProbeError.
 func AuditCooling(rule CoolingRule, r Record) (Cooling, error) {
-	if err := r.checkGap(time.Hour); err != nil {
+	if err := r.check(time.Hour); err != nil {
 		return Cooling{}, err
 	}
 	if err := rule.check(); err != nil {
 		return Cooling{}, err
 	}
-	if err := r.checkCores(); err != nil {
+	all, err := r.checkCores()
+	if err != nil {
 		return Cooling{}, err
 	}
+	if all.low.Below(coldestCore) {
+		return Cooling{}, r.loose()
+	}
+	c := Cooling{Rule: rule}
+	found := c.judge(r)
+	if found == nil {
+		found = c.doubted(r, r.doubt(reachOf(r.Piece, iceWaterFilm), all))
+	}
+	c.Report = verdict.Of(found, coolingCautions(rule, r.Site))
+	return c, nil
+}
+
+// loose is the fault of the first probe that shows what no fish gets to by cooling.
+func (r Record) loose() error {
 	for i, core := range r.Cores {
 		if lowest, _ := core.Min(); lowest.Value.Below(coldestCore) {
 			fault := units.RangeError{
 				What: "core temperature", Got: inBoth(lowest.Value), Low: inBoth(coldestCore) + ", below which the probe has come loose",
 			}
-			return Cooling{}, ProbeError{Probe: i, At: lowest.At, Err: fault}
+			return ProbeError{Probe: i, At: lowest.At, Err: fault}
 		}
 	}
-	c := Cooling{Rule: rule}
-	var found []verdict.Finding
-	for i, step := range rule.Steps {
+	return nil
+}
+
+// doubted says what is not believed of a record that meets the rule, where it would not without that.
+func (c Cooling) doubted(r Record, d doubt) []verdict.Finding {
+	if d.same < 0 && d.why == nil {
+		return nil
+	}
+	believed := r
+	believed.Cores = d.believedOnly(r.Cores)
+	for _, core := range believed.Cores {
+		if core.Len() == 0 {
+			return d.findings(r)
+		}
+	}
+	if again := (&Cooling{Rule: c.Rule}); d.same < 0 && again.judge(believed) == nil {
+		return nil
+	}
+	return d.findings(r)
+}
+
+// judge times the steps, and says why they are not met.
+func (c *Cooling) judge(r Record) (found []verdict.Finding) {
+	worst, why := [2]CoolingTook{}, [2]clock{}
+	for probe, core := range r.Cores {
+		parts, cooked := c.Rule.coolings(core)
+		for n, part := range parts {
+			if first, _ := part.First(); n > 0 {
+				cooked = first.At
+			}
+			var before *clock
+			for i, step := range c.Rule.Steps {
+				if !step.To.IsSet() {
+					continue
+				}
+				t, went := c.Rule.took(part, i, r.MaxGap, cooked, before)
+				t.Probe, before = probe, &went
+				if probe == 0 && n == 0 || t.worse(worst[i]) {
+					worst[i], why[i] = t, went
+				}
+			}
+		}
+	}
+	for i, step := range c.Rule.Steps {
 		if !step.To.IsSet() {
 			continue
 		}
-		worst, why := slowest(r, rule, step)
-		c.Steps = append(c.Steps, worst)
-		if worst.Verdict != verdict.Met {
-			found = append(found, why.finding(r, rule, i, worst))
+		c.Steps = append(c.Steps, worst[i])
+		if worst[i].Verdict != verdict.Met {
+			found = append(found, why[i].finding(r, c.Rule, i, worst[i]))
 		}
 	}
-	c.Report = verdict.Of(found, coolingCautions(rule))
-	return c, nil
+	return found
 }
 
-// slowest is the probe that is worst in a step, and how it went there.
-func slowest(r Record, rule CoolingRule, step CoolingStep) (worst CoolingTook, why clock) {
-	for i, core := range r.Cores {
-		t, went := took(core, rule.Steps[0], step, r.MaxGap)
-		if i == 0 || t.Verdict > worst.Verdict || t.Verdict == worst.Verdict && t.Took > worst.Took {
-			t.Probe = i
-			worst, why = t, went
-		}
-	}
-	return worst, why
-}
-
-// clock is how a step went on one probe: from when to when it ran, whether its start was seen and its end reached, and the
-// longest gap while it ran.
-type clock struct {
-	series.Stretch
-	seen, there bool
-	gap         series.Stretch
+// worse reports whether a probe or a cooling decides a step before another.
+func (t CoolingTook) worse(than CoolingTook) bool {
+	return t.Verdict > than.Verdict || t.Verdict == than.Verdict && t.Took > than.Took
 }
 
 // coolingSteps are the steps as a finding names them.
@@ -119,8 +161,11 @@ func (w clock) finding(r Record, rule CoolingRule, i int, t CoolingTook) verdict
 	return f
 }
 
-func coolingCautions(rule CoolingRule) []cite.Caution {
-	all := make([]cite.Caution, 0, 3)
+func coolingCautions(rule CoolingRule, site Site) []cite.Caution {
+	all := make([]cite.Caution, 0, 4)
+	if site > InThickest {
+		all = append(all, badSite)
+	}
 	all = append(all, coldAtOnce, notByHeatAlone)
 	if rule.Citation.Unverified() {
 		all = append(all, cite.Caution{ID: "smoke.cooling-unseen", Text: "This cooling rule was not seen in print, and the sources disagree.", Citation: rule.Citation})

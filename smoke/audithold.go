@@ -4,6 +4,8 @@ import (
 	"time"
 
 	"example.org/lakelarder/internal/wire"
+	"example.org/lakelarder/smoke/moistair"
+	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
 	"example.org/lakelarder/units/verdict"
@@ -42,35 +44,48 @@ func AuditHold(limit CoreLimit, r Record) (Hold, error) {
 	if err := limit.check(); err != nil {
 		return Hold{}, err
 	}
-	if err := r.checkGap(limit.Hold / 2); err != nil {
+	if err := r.check(limit.Hold / 2); err != nil {
 		return Hold{}, err
 	}
-	if err := r.checkCores(); err != nil {
+	all, err := r.checkCores()
+	if err != nil {
 		return Hold{}, err
 	}
-	h := Hold{Limit: limit, MaxGap: r.MaxGap}
-	for _, p := range r.Cores {
-		if gap := p.LongestGap(); gap.Length() > h.LargestGap.Length() {
-			h.LargestGap = gap
-		}
-	}
-	bridged := longestTogether(r.Cores, limit.AtLeast, anyGap)
-	held := bridged
-	if h.LargestGap.Length() > r.MaxGap {
-		held = longestTogether(r.Cores, limit.AtLeast, r.MaxGap)
-	}
+	h := Hold{Limit: limit, MaxGap: r.MaxGap, LargestGap: all.longest}
+	held, bridged := h.longest(r.Cores)
 	h.Began, h.Held, h.Bridged = held.From, held.Length(), bridged.Length()
+	doubt := r.doubt(reachOf(r.Piece, moistair.SmokerFilm().Coefficient.High), all).tooHot()
 	var found []verdict.Finding
-	if h.Held < limit.Hold {
+	switch {
+	case h.Held < limit.Hold:
 		h.Verdict = verdict.CannotTell
 		if h.Bridged < limit.Hold {
 			h.Verdict = verdict.NotMet
 		}
-		h.Owed = limit.Hold - running(r.Cores, limit.AtLeast, r.MaxGap)
-		found = h.findings(r, held, bridged)
+		found = append(h.findings(r, held, bridged), doubt.findings(r)...)
+	case doubt.same >= 0 || doubt.hot != nil && !h.heldIn(doubt.without(r.Cores)):
+		h.Verdict = verdict.CannotTell
+		found = doubt.findings(r)
 	}
-	h.Report = verdict.Of(found, holdCautions(limit))
+	if found != nil {
+		h.Owed = limit.Hold - running(doubt.without(r.Cores), limit.AtLeast, r.MaxGap)
+	}
+	h.Report = verdict.Of(found, holdCautions(limit, r.Site))
 	return h, nil
+}
+
+// longest is the longest hold without a longer gap than allowed, and across every gap.
+func (h Hold) longest(cores []series.Series[units.Temperature]) (held, bridged series.Stretch) {
+	bridged = longestTogether(cores, h.Limit.AtLeast, anyGap)
+	if h.LargestGap.Length() <= h.MaxGap {
+		return bridged, bridged
+	}
+	return longestTogether(cores, h.Limit.AtLeast, h.MaxGap), bridged
+}
+
+// heldIn reports whether the hold is long enough in what is believed of the record.
+func (h Hold) heldIn(cores []series.Series[units.Temperature]) bool {
+	return longestTogether(cores, h.Limit.AtLeast, h.MaxGap).Length() >= h.Limit.Hold
 }
 
 // unobservedCitation is the reason behind MaxGap.

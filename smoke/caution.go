@@ -3,6 +3,12 @@ package smoke
 import "example.org/lakelarder/units/cite"
 
 var (
+	badSite = cite.Caution{
+		ID: "smoke.bad-site", Deciding: true,
+		Text: "A probe near bone, near the rack or in a thin tail is warmer than the middle of the thickest part. " +
+			"This verdict holds for where the probe sat, not for the fish.",
+		Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.7(1)", Basis: cite.Read},
+	}
 	coldAtOnce = cite.Caution{
 		ID:       "smoke.cold-at-once",
 		Text:     "Cool smoked fish at once to 38 °F (3.3 °C) or below. The hours of a rule are a limit, not a plan.",
@@ -35,8 +41,12 @@ func readIn(source cite.Source, where string) cite.Citation {
 	return cite.Citation{Source: source, Where: where, Basis: cite.Read}
 }
 
-func holdCautions(limit CoreLimit) []cite.Caution {
-	all := make([]cite.Caution, 0, 5)
+// holdCautions are the cautions of a hold; a probe that sits badly stands first.
+func holdCautions(limit CoreLimit, site Site) []cite.Caution {
+	all := make([]cite.Caution, 0, 6)
+	if site > InThickest {
+		all = append(all, badSite)
+	}
 	all = append(all, probeInCore, notByHeatAlone)
 	if limit.AtLeast.Below(DefaultCoreLimit().AtLeast) {
 		all = append(all, stricterExists)

@@ -25,7 +25,7 @@ func everyCaution(t *testing.T) map[cite.Caution]bool {
 		}
 	}
 	for _, l := range CoreLimits() {
-		add(holdCautions(l), nil)
+		add(holdCautions(l, 0), nil)
 	}
 	cold, film := air(t, 4, 70*units.Percent, units.Atmosphere), moistair.SmokerFilm()
 	slow, err := moistair.FilmAlong(cold, units.MetrePerSecond/2)

@@ -174,7 +174,7 @@ func TestOwnLimitIsWarnedOf(t *testing.T) {
 	own := CoreLimit{AtLeast: units.Fahrenheit(150), Hold: 30 * time.Minute}
 	a, err := CheckAgainst(own, Claim{Smoking: HotSmoked})
 	require.NoError(t, err)
-	require.Subset(t, a.Cautions, holdCautions(own))
+	require.Subset(t, a.Cautions, holdCautions(own, 0))
 	require.Contains(t, a.Cautions, stricterExists)
 }
 

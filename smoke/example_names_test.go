@@ -2,8 +2,10 @@ package smoke_test
 
 import (
 	"fmt"
+	"time"
 
 	"example.org/lakelarder/smoke"
+	"example.org/lakelarder/units"
 )
 
 func ExampleCoreLimitID() {
@@ -79,4 +81,36 @@ func ExampleParseEvent() {
 	e, err := smoke.ParseEvent("baste")
 	fmt.Println(e, err)
 	// Output: baste <nil>
+}
+
+func ExampleParseSite() {
+	s, err := smoke.ParseSite("near bone")
+	fmt.Println(s == smoke.NearBone, err)
+	// Output: true <nil>
+}
+
+// The probe shows what the air shows, from the first reading on: it lies beside the fish.
+func ExampleRunningHold_NextInAir() {
+	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), smoke.Record{MaxGap: 15 * time.Minute})
+	for i, f := range []float64{70, 185, 190, 190} {
+		h, _ = h.NextInAir(time.Duration(i)*15*time.Minute, units.Fahrenheit(f), units.Fahrenheit(f))
+	}
+	fmt.Println(h.Met(), h)
+	// Output:
+	// false a probe is not in the core; 30 minutes still owed
+}
+
+// From 70 to 185 °F in a minute: no fish does that.
+func ExampleRunningHold_Doubted() {
+	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), smoke.Record{MaxGap: 10 * time.Minute})
+	h, _ = h.Next(0, units.Fahrenheit(70))
+	h, _ = h.Next(time.Minute, units.Fahrenheit(185))
+	fmt.Println(h.Doubted(), h)
+	// Output:
+	// true a probe is not in the core; 30 minutes still owed
+}
+
+func ExampleSite() {
+	fmt.Println(smoke.InThickest, "or", smoke.InTail)
+	// Output: thickest part or thin tail
 }

@@ -105,7 +105,7 @@ func ExampleRunningHold_UnmarshalJSON() {
 	err := json.Unmarshal([]byte(`{"limit": {"atLeast": "180 °F", "hold": "30 min"}, "maxGap": "1 h"}`), &h)
 	fmt.Println(err)
 	// Output:
-	// longest gap 1 h is out of range: expected 1ns to 15 min
+	// longest gap 1 h is out of range: expected 1 s to 15 min
 }
 
 func ExampleSchedule_MarshalJSON() {

@@ -26,6 +26,7 @@ const (
 	RuleGap        verdict.Rule = "smoke.gap"
 	RuleCooling    verdict.Rule = "smoke.cooling"
 	RuleColdFinish verdict.Rule = "smoke.cold-finish"
+	RuleDoubt      verdict.Rule = "smoke.doubt" // what contradicts physics, the air or itself
 )
 
 // checkWarmth returns a units.UnsetError for a temperature that is not set, and a units.RangeError in both scales unless

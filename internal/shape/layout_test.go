@@ -9,7 +9,7 @@ const module = "example.org/lakelarder"
 var mayImport = map[string][]string{
 	"units":             {},
 	"units/cite":        {"internal/wire", "internal/word", "units"},
-	"units/series":      {"internal/word", "units"},
+	"units/series":      {"internal/wire", "internal/word", "units"},
 	"units/verdict":     {"internal/word", "units/series", "units", "units/cite"},
 	"internal/portable": {},
 	"internal/root":     {},
@@ -22,7 +22,11 @@ var mayImport = map[string][]string{
 	},
 	"pressure/lethality": {"units/series", "units", "units/cite", "internal/portable"},
 	"pressure/process":   {"pressure", "units/verdict", "internal/wire", "internal/word", "units", "units/cite"},
-	"brine":              {"units", "units/cite", "internal/portable"},
+	"brine": {
+		"units", "units/cite", "internal/portable", "brine/solution", "units/verdict", "internal/wire",
+		"internal/word",
+	},
+	"brine/solution": {"internal/wire", "units", "units/cite"}, // what brine is by itself; it knows no fish
 	"smoke": {
 		"units/series", "units", "units/cite", "internal/portable", "smoke/moistair", "units/verdict",
 		"internal/root", "internal/wire", "internal/word",

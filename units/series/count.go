@@ -1,6 +1,7 @@
 package series
 
 import (
+	"strconv"
 	"strings"
 	"time"
 
@@ -34,6 +35,31 @@ func timeUnit(word string) time.Duration {
 		return 24 * time.Hour
 	}
 	return timeUnits[word]
+}
+
+// expanded writes 2.1e+01 as 21: what statistics programs print for a plain decimal. False for anything else.
+func expanded(cell string) (string, bool) {
+	i := strings.IndexAny(cell, "eE")
+	if i < 1 || len(cell) > longestNumber || !isNumber(cell[:i]) {
+		return "", false
+	}
+	power, err := strconv.Atoi(cell[i+1:])
+	if err != nil || power < -15 || power > 15 {
+		return "", false
+	}
+	sign, number := "", cell[:i]
+	if number[0] == '-' || number[0] == '+' {
+		sign, number = number[:1], number[1:]
+	}
+	whole, after, _ := strings.Cut(number, ".")
+	if power < 0 {
+		all := strings.Repeat("0", -power) + whole
+		whole, after = all[:len(all)+power], all[len(all)+power:]+after
+	} else {
+		all := after + strings.Repeat("0", power)
+		whole, after = whole+all[:power], all[power:]
+	}
+	return sign + whole + "." + after, true
 }
 
 // elapsedTime reads a count of the unit, rounded once to the nanosecond.

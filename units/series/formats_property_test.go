@@ -41,6 +41,9 @@ func TestNumbersAreTheParsers(t *testing.T) {
 func temperature(t *testing.T, text, unit string) {
 	t.Helper()
 	want, err := units.ParseTemperature(text + " " + unit)
+	if strings.HasPrefix(text, "-127") || strings.HasPrefix(text, "32767") {
+		return // codes of broken probes, on whatever scale
+	}
 	switch want {
 	case units.Celsius(-127), units.Celsius(1800), units.Celsius(3276.7), units.Celsius(32767):
 		return

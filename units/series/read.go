@@ -192,6 +192,11 @@ func (p *plan[T]) valueOf(cells []string) (int64, Why, error) {
 	}
 	q, err := p.scale.read(number)
 	if err != nil {
+		if text, ok := expanded(number); ok {
+			q, err = p.scale.read(text)
+		}
+	}
+	if err != nil {
 		if p.missing[strings.ToLower(cell)] {
 			return 0, Missing, nil
 		}
@@ -213,7 +218,10 @@ func isFault(faults []int64, q int64, number string) bool {
 			return true
 		}
 	}
-	return faults != nil && strings.HasPrefix(number, "32767") && bare(number) == "32767"
+	if faults == nil || !strings.HasPrefix(number, "32767") && !strings.HasPrefix(number, "-127") {
+		return false
+	}
+	return bare(number) == "32767" || bare(number) == "-127" // on whatever scale
 }
 
 func faultsOf[T Value]() []int64 {

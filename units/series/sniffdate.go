@@ -32,7 +32,8 @@ func (s *sniffer) order() error {
 		why string
 	}{
 		{s.byHeading, "the headings say it"}, {s.byDots, "dates with points have the day before the month"},
-		{s.byPreamble, "the lines before the table name the first day"}, {s.byStep,
+		{s.byPreamble, "the lines before the table name the first day"},
+		{s.byOtherDates, "the dates before the table are possible in that order only"}, {s.byStep,
 			"the step across midnight is then as even as the others"},
 	} {
 		if len(left) > 1 {

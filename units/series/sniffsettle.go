@@ -24,6 +24,27 @@ func (s *sniffer) byPreamble(left []DateOrder, _ map[DateOrder][]int64) []DateOr
 	})
 }
 
+// byOtherDates keeps the order of dates in the lines before the table that are possible in one order only: the
+// same program wrote them.
+func (s *sniffer) byOtherDates(left []DateOrder, _ map[DateOrder][]int64) []DateOrder {
+	fits := map[DateOrder]bool{}
+	for _, line := range s.lines[:s.format.Preamble] {
+		for _, word := range strings.FieldsFunc(line, func(r rune) bool { return strings.ContainsRune(" \t,;\"", r) }) {
+			possible := kept([]DateOrder{YearFirst, DayFirst, MonthFirst}, func(o DateOrder) bool {
+				st, ok := readStamp(word, o)
+				return ok && st.guessed && st.shape == hasDate
+			})
+			if len(possible) == 1 {
+				fits[possible[0]] = true
+			}
+		}
+	}
+	if len(fits) != 1 {
+		return nil
+	}
+	return kept(left, func(o DateOrder) bool { return fits[o] })
+}
+
 // datesIn are the days that a line names beyond doubt: 2012-10-11, 11 Oct 2012, Thu Oct 11 12:11:00 CST 2012.
 func datesIn(line string) (days []int64) {
 	words := strings.FieldsFunc(line, func(r rune) bool {

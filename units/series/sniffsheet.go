@@ -39,7 +39,6 @@ func decodedText(head []byte, e Encoding) (string, error) {
 // sheet is the text split at one separator.
 type sheet struct {
 	sep   Separator
-	comma bool    // numbers have decimal commas
 	rows  []srow  // every line that is not blank
 	width int     // cells of a data row, spare ones at the end left out
 	first int     // index in rows of the first data row
@@ -90,6 +89,9 @@ func classify(cell string) class {
 		return classComma
 	case saysNone(cell):
 		return classNone
+	}
+	if _, ok := expanded(strings.Replace(cell, ",", ".", 1)); ok {
+		return classNumber
 	}
 	for _, order := range []DateOrder{DayFirst, MonthFirst, YearFirst} {
 		if s, ok := readStamp(cell, order); ok {

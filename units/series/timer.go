@@ -139,6 +139,9 @@ func (t *timer) elapsed(text string, c *timeCell) (int64, error) {
 	if t.comma {
 		text = strings.Replace(text, ",", ".", 1)
 	}
+	if number, ok := expanded(text); ok && !t.strict {
+		text = number
+	}
 	return elapsedTime(text, time.Duration(c.unit))
 }
 

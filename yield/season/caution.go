@@ -45,6 +45,16 @@ var (
 		ID:   "season.best-catch",
 		Text: "The plan reckons with the best catch that may be hoped for, not with the expected one.",
 	}
+	notProven = cite.Caution{
+		ID: "season.not-proven",
+		Text: "Fish is preserved after two weeks or later, and not every choice was tried. " +
+			"Another choice of fish to keep or to begin might let more be eaten.",
+	}
+	lawfulSpared = cite.Caution{
+		ID: "season.lawful-fish-spared",
+		Text: "Some trips may lawfully keep more fish than the plan does. " +
+			"Those would not be eaten in time and would be thrown away.",
+	}
 	cannotBeHeld = cite.Caution{
 		ID: "season.cannot-be-held", Deciding: true,
 		Text: "The year cannot be held under these limits and trips. Eat less, fish on other weeks, or buy the rest. " +
@@ -55,13 +65,15 @@ var (
 // cautions are what must be shown beside a plan, the deciding ones first.
 func (p Plan) cautions() []cite.Caution {
 	y := p.Year
-	var first, rest []cite.Caution
+	all := make([]cite.Caution, 0, 12)
+	deciding := 0
 	say := func(c cite.Caution, from cite.Citation) {
 		c.Citation = from
+		all = append(all, c)
 		if c.Deciding {
-			first = append(first, c)
-		} else {
-			rest = append(rest, c)
+			copy(all[deciding+1:], all[deciding:])
+			all[deciding] = c
+			deciding++
 		}
 	}
 	shape, none := y.Rule.Shape.Citation(), cite.Citation{}
@@ -87,5 +99,11 @@ func (p Plan) cautions() []cite.Caution {
 	if y.Fishing == Possible {
 		say(bestCatch, none)
 	}
-	return append(first, rest...)
+	if !p.Feasible() && p.Spared > 0 {
+		say(lawfulSpared, none)
+	}
+	if !p.Proven {
+		say(notProven, none)
+	}
+	return all
 }

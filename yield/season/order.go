@@ -9,9 +9,10 @@ type Order uint8
 const (
 	FreshFirst  Order = iota + 1 // the oldest fresh fish, then the oldest preserved one
 	OldestFirst                  // the oldest fish, preserved before fresh: first in, first out
+	AsListed                     // as Plan.Begun lists them, week by week
 )
 
-var orders = word.List[Order]{What: "order of eating", Words: []string{"fresh first", "oldest first"}}
+var orders = word.List[Order]{What: "order of eating", Words: []string{"fresh first", "oldest first", "as listed"}}
 
 // ParseOrder reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
 func ParseOrder(s string) (Order, error) { return orders.Parse(s) }

@@ -33,5 +33,5 @@ func TestWords(t *testing.T) {
 	require.ErrorIs(t, err, units.ErrSyntax)
 	require.Equal(t, "shape of a possession rule(5)", season.Shape(5).String())
 	require.Equal(t, "catch to plan with(3)", season.Fishing(3).String())
-	require.Equal(t, "order of eating(3)", season.Order(3).String())
+	require.Equal(t, "order of eating(4)", season.Order(4).String())
 }
