@@ -1,7 +1,6 @@
 package canner
 
 import (
-	"example.org/lakelarder/pressure"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
@@ -19,33 +18,21 @@ func AuditAbsolute(run Run, record series.Series[units.Pressure]) (Report, error
 			Expected: "none: no dial wrote an absolute record",
 		}
 	}
-	air, fault, err := run.around()
+	around, err := run.around()
 	if err != nil {
 		return Report{}, err
 	}
-	if run.Barometer.Kind != Station || fault.Kind != 0 {
-		more, err := moreAir(air)
-		if err != nil {
-			return Report{}, err
-		}
-		run.Recorder.Pressure += more
+	air := around.air.Pressure()
+	if run.Barometer.Kind != Station || around.barometer.Kind != 0 {
+		run.Recorder.Pressure += max(0, around.heavy-air)
 	}
 	readings := record.Readings()
 	for i := range readings {
-		readings[i].Value -= air.Pressure()
+		readings[i].Value -= air
 	}
 	gauge, err := series.New(readings)
 	if err != nil {
 		return Report{}, err
 	}
 	return Audit(run, gauge)
-}
-
-// moreAir is by how much the weather may make the air heavier than it is at that altitude.
-func moreAir(air pressure.Air) (units.Pressure, error) {
-	sea, err := pressure.AirAt(0)
-	if err != nil {
-		return 0, err
-	}
-	return units.ProrateUp(mostSeaLevel-sea.Pressure(), air.Pressure(), sea.Pressure())
 }

@@ -62,17 +62,11 @@ var airSource = cite.Citation{
 func airIn(
 	run *Run, pressures series.Series[units.Pressure], temperatures series.Series[units.Temperature], held series.Stretch,
 ) (verdict.Finding, error) {
-	air, _, err := run.around()
+	around, err := run.around()
 	if err != nil {
 		return verdict.Finding{}, err
 	}
-	off, thermometer := run.Gauge.ReadsHigh+run.Recorder.Pressure, run.Recorder.Temperature
-	if run.Recorder.Pressure == 0 {
-		off += usualPressure
-	}
-	if thermometer == 0 {
-		thermometer = usualTemperature
-	}
+	off, thermometer := run.errors()
 	var worst units.TemperatureChange
 	var found verdict.Finding
 	seen := false
@@ -86,7 +80,7 @@ func airIn(
 		if err != nil {
 			return verdict.Finding{}, err
 		}
-		steam, err := air.SteamUnder(max(0, p-off))
+		steam, err := around.air.SteamUnder(max(0, p-off))
 		if err != nil {
 			return verdict.Finding{}, err
 		}
@@ -103,6 +97,18 @@ func airIn(
 		}, nil
 	}
 	return found, nil
+}
+
+// errors are by how much a recorded pressure and temperature may be too high and too low; what is not stated is the usual.
+func (r *Run) errors() (units.Pressure, units.TemperatureChange) {
+	off, thermometer := r.Recorder.Pressure, r.Recorder.Temperature
+	if off == 0 {
+		off = usualPressure
+	}
+	if thermometer == 0 {
+		thermometer = usualTemperature
+	}
+	return r.Gauge.ReadsHigh + off, thermometer
 }
 
 func colder(r series.Reading[units.Temperature], least units.Temperature, by units.TemperatureChange) verdict.Finding {

@@ -4,20 +4,16 @@ import (
 	"math"
 	"time"
 
-	"example.org/lakelarder/pressure"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
-	"example.org/lakelarder/units/verdict"
 )
 
 // course is a run with everything worked out that its readings are held against.
 type course[T Record] struct {
 	run Run
 	limits[T]
-	air       pressure.Air
-	weather   [2]units.Pressure // the usual range of the air here
-	barometer verdict.Finding   // what is wrong with it; its Kind is zero when nothing is
-	doubting  series.Doubting[T]
+	surroundings
+	doubting series.Doubting[T]
 
 	limit, none, restQ, calmQ, coldQ, longQ, mostQ int64         // limits in quanta
 	maxGap                                         time.Duration // of the run
@@ -36,14 +32,7 @@ func (c *course[T]) open(run *Run) (err error) {
 		return err
 	}
 	c.run = *run
-	if c.air, c.barometer, err = run.around(); err != nil {
-		return err
-	}
-	standard, err := pressure.AirAt(run.Schedule.Altitude.Value)
-	if err != nil {
-		return err
-	}
-	if c.weather, err = weatherAt(standard); err != nil {
+	if c.surroundings, err = run.around(); err != nil {
 		return err
 	}
 	if err := c.limits.set(run, c.air); err != nil {

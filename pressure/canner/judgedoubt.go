@@ -145,7 +145,7 @@ const (
 func (j *judgement[T]) absolute() {
 	low, ok := any(j.walk.Doubt.Least.Value).(units.Pressure)
 	high, _ := any(j.walk.Doubt.Most.Value).(units.Pressure)
-	if !ok || high-low > openMoves || low < j.weather[0] || high > j.weather[1] || low == high && low%dialStep == 0 {
+	if !ok || high-low > openMoves || low < j.light || high > j.heavy || low == high && low%dialStep == 0 {
 		return
 	}
 	j.impossible(verdict.Finding{
