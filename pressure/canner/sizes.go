@@ -18,3 +18,6 @@ const (
 	leastPressure = units.PSI / 1000
 	leastChange   = units.CelsiusDegrees / 1000
 )
+
+// bare reports whether a quantity is so small that its unit was left out; units.CheckUnit says so in words.
+func bare[Q units.Length | units.Volume](q, least Q) bool { return q != 0 && -least < q && q < least }

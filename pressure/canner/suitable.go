@@ -28,14 +28,14 @@ func suitable(s process.Schedule, v Vessel, jar JarSize) error {
 	if jar.Jar == process.Quart {
 		diameter, height = jar.Diameter, jar.Height
 	}
-	quarts, _ := across(v.Diameter, diameter)
-	if v.Rack+height > v.Height {
-		quarts = 0
-	}
-	if quarts < leastQuarts {
+	if under := v.Rack+height <= v.Height; !under || v.Diameter < room(leastQuarts, diameter) {
+		quarts := 0
+		if under {
+			quarts, _ = across(v.Diameter, diameter)
+		}
 		return UnsuitableError{
-			What: "vessel", Got: strconv.Itoa(quarts) + " quart jars upright on the rack under the lid",
-			Required: "at least 4", Citation: fourQuarts,
+			What: "vessel", Got: strconv.Itoa(quarts) + " quart jars upright on the rack under the lid", Required: "at least 4",
+			Citation: fourQuarts,
 		}
 	}
 	if s.Product == process.SmokedFish && (v.Capacity < smokedLeast || v.Capacity > smokedMost) {

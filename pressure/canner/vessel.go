@@ -1,6 +1,7 @@
 package canner
 
 import (
+	"errors"
 	"strconv"
 
 	"example.org/lakelarder/internal/wire"
@@ -35,16 +36,9 @@ func (v Vessel) check() error {
 	if err := units.Check("inside height", v.Height, smallest, largest); err != nil {
 		return err
 	}
-	for _, l := range [...]struct {
-		what string
-		got  units.Length
-	}{{"rack", v.Rack}, {"divider", v.Divider}} {
-		if err := units.CheckUnit(l.what, l.got, leastLength); err != nil {
-			return err
-		}
-	}
-	if err := units.CheckUnit("capacity", v.Capacity, leastVolume); err != nil {
-		return err
+	if bare(v.Rack, leastLength) || bare(v.Divider, leastLength) || bare(v.Capacity, leastVolume) {
+		return errors.Join(units.CheckUnit("rack", v.Rack, leastLength), units.CheckUnit("divider", v.Divider, leastLength),
+			units.CheckUnit("capacity", v.Capacity, leastVolume))
 	}
 	if err := units.Check("rack", v.Rack, 0, v.Height); err != nil {
 		return err
