@@ -99,10 +99,16 @@ func atLeastFigure[T Record](v T) units.Figure { return units.Figure{Low: amount
 
 func atMostFigure[T Record](v T) units.Figure { return units.Figure{High: amount(v)} }
 
+// isSteam reports whether the record holds temperatures.
+func isSteam[T Record]() bool {
+	var none T
+	_, ok := any(none).(units.Temperature)
+	return ok
+}
+
 // quantityOf says in one word what the record holds.
 func quantityOf[T Record]() string {
-	var none T
-	if _, ok := any(none).(units.Temperature); ok {
+	if isSteam[T]() {
 		return "steam"
 	}
 	return "pressure"

@@ -7,7 +7,7 @@ import (
 
 // doubts is the gate before every Met: what contradicts physics, itself or the marks cannot be judged.
 func (j *judgement[T]) doubts() {
-	if j.barometer.Kind == verdict.Impossible || j.barometer.Kind != 0 && quantityOf[T]() == "steam" {
+	if j.barometer.Kind == verdict.Impossible || j.barometer.Kind != 0 && isSteam[T]() { // a gauge does not ask for the air
 		j.add(j.barometer, putRight)
 	}
 	j.reachable()
