@@ -48,6 +48,10 @@ func fieldsOf(path string, of reflect.Type, demo any) []Field {
 		if !f.IsExported() || f.Tag.Get("wire") == "-" {
 			continue
 		}
+		if f.Anonymous && f.Type.Kind() == reflect.Struct { // lends its fields
+			all = append(all, fieldsOf(path, f.Type, demo)...)
+			continue
+		}
 		object, _ := demo.(map[string]any)
 		name := memberName(f.Name)
 		all = append(all, fieldOf(join(path, name), f.Type, f.Tag, object[name])...)
