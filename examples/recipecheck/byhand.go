@@ -137,11 +137,10 @@ func (j judged) taken(p *byhand.Page, name string, d units.Diffusivity, water st
 
 // apartByHand is by how much a stated figure and a published one are apart.
 func apartByHand(p *byhand.Page, f verdict.Finding, system units.System) {
-	wanted := f.Wanted.Low
-	if f.Kind == verdict.TooWarm || f.Kind == verdict.TooLong || f.Kind == verdict.Over || !wanted.IsStated() {
+	stated, wanted := f.Stated.Low, f.Wanted.Low
+	if past, known := stated.Compare(f.Wanted.High); known && past > 0 {
 		wanted = f.Wanted.High
 	}
-	stated := f.Stated.Low
 	if !f.By.IsStated() || !stated.IsStated() || !wanted.IsStated() {
 		return
 	}

@@ -1,6 +1,8 @@
 package main
 
 import (
+	"strings"
+
 	"example.org/lakelarder/examples/internal/sheet"
 	"example.org/lakelarder/units/verdict"
 )
@@ -28,8 +30,12 @@ func (j judged) print(p *sheet.Sheet) {
 	}
 	p.Heading("What governs")
 	for _, part := range parts {
+		var figures []string
 		for _, g := range part.governs {
-			p.Line("%s: %s: %s%s", part.name, g.what, g.figure.Text(p.System), p.From(g.citation))
+			figures = append(figures, g.what+": "+g.figure.Text(p.System)+p.From(g.citation))
+		}
+		if len(figures) > 0 {
+			p.Line("%s: %s", part.name, strings.Join(figures, "; "))
 		}
 	}
 	p.Warn(j.Cautions...)

@@ -65,7 +65,7 @@ func digitsOf(a units.Amount, system units.System) (digits, unit string, known b
 	}
 	digits, unit, _ = strings.Cut(strings.ReplaceAll(a.Text(system, units.Nearest), ",", ""), " ")
 	if _, ok := units.As[units.Temperature](a); ok { // what is between two temperatures is not one
-		unit = map[string]string{"°F": "F°", "°C": "K"}[unit]
+		unit = map[string]string{"°F": "F°", "°C": "C°"}[unit]
 	}
 	_, err := Evaluate(digits)
 	return digits, unit, err == nil
