@@ -10,14 +10,13 @@ import (
 // print is the verdict, why, what to do, and the published figures behind it.
 func (j judged) print(p *sheet.Sheet) {
 	p.Verdict(j.Verdict, j.Title)
-	p.Line("%s", meaning(j.Verdict))
+	p.Do("%s", meaning(j.Verdict))
 	p.Line("%s", j.About)
-	p.Heading("Why")
 	parts := j.parts()
 	for _, part := range parts {
 		p.Line("%s", part.headline())
 		if part.refusal != "" {
-			p.Item("%s", part.refusal)
+			p.Line("Why: %s", part.refusal)
 		}
 		if len(part.report.Findings) > 0 {
 			p.Findings(verdict.Report{Findings: part.report.Findings}, nil, nil)
@@ -58,15 +57,15 @@ func (p part) headline() string {
 func meaning(v verdict.Verdict) string {
 	switch v {
 	case verdict.Met:
-		return "Every figure that is judged is stated and agrees with what is published. It is no proof of what is in a jar or in a fish."
+		return "keep to it as it is written. Every figure that is judged is stated and agrees with what is published. It is no proof of what is in a jar or in a fish."
 	case verdict.More:
-		return "Nothing falls short. Something is more than published, which is not better."
+		return "take the published figures. Nothing falls short, but something is more than published, which is not better."
 	case verdict.CannotTell:
-		return "Something that decides is not known. Until it is, do not make it."
+		return "find out what is missing. Something that decides is not known; until it is, do not make it."
 	case verdict.Differs:
-		return "A figure is another one than published. Do not make it by that figure."
+		return "look at the figure that is another one than published. Do not make it by that figure."
 	case verdict.NotMet:
-		return "Do not make it: put the published figures in the place of those that fall short. More of one never makes up for less of another."
+		return "put the published figures in the place of those that fall short, and do not make it as it is written. More of one never makes up for less of another."
 	}
-	return "No process is published for it. Do not make it: take a published one as it is printed, or freeze the fish."
+	return "take a published process as it is printed, or freeze the fish. None is published for this one: do not make it."
 }
