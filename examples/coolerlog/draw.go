@@ -36,7 +36,7 @@ func (v verdicts) draw(system units.System) string {
 		}
 	}
 	x := chart.Axis{Low: 0, High: math.Ceil(end.Hours())}
-	above := &chart.Plot{Picture: c, Left: 38, Top: 62, Right: chart.Width - 10, Bottom: 280, X: x,
+	above := &chart.Plot{Picture: c, Left: 38, Top: 62, Right: chart.Width - 20, Bottom: 280, X: x,
 		Y: chart.Axis{Low: math.Floor(chart.Degrees(units.Celsius(-2), system)), High: math.Ceil(chart.Degrees(high, system))}}
 	above.Frame("hours since the record began", "inside the fish, "+chart.Scale(system), nil, nil)
 	for _, l := range drawn {
@@ -46,26 +46,34 @@ func (v verdicts) draw(system units.System) string {
 		if l.fahrenheit == 38 { // close below the next
 			shift = 10
 		}
-		above.Text(above.Right, y+shift, "end", chart.Small, units.AmountOf(units.Fahrenheit(l.fahrenheit)).Text(system, units.Nearest)+"  "+l.what)
+		above.Text(above.Right, y+shift, "end", chart.Halo, scaleText(units.Fahrenheit(l.fahrenheit), system)+" "+l.what)
 	}
-	below := &chart.Plot{Picture: c, Left: 38, Top: 348, Right: chart.Width - 10, Bottom: 500, X: x, Y: chart.Axis{Low: 0, High: 200}}
+	below := &chart.Plot{Picture: c, Left: 38, Top: 348, Right: chart.Width - 20, Bottom: 500, X: x, Y: chart.Axis{Low: 0, High: 200}}
 	below.Frame("hours since the record began", "% used of the allowance that governs (at most 200 shown)", nil, nil)
 	below.Line(below.Left, below.AtY(100), below.Right, below.AtY(100), chart.Limit)
 	y := 545.
 	for i, j := range v.fish {
 		style := lines[i%len(lines)]
-		j.curves(above, below, style, system)
+		j.curves(above, below, style, float64(18*(i%2)), system)
 		y = below.Key(y, style, fmt.Sprintf("%s: %s; events %s1 to %s%d", j.name, j.all.Verdict, j.name[:1], j.name[:1], len(j.events)))
 		c.Text(70, y, "start", chart.Small, "governs: "+name(tightest(j.report))+", "+units.Text(tightest(j.report).Used, units.Percent, 0))
-		y += 18
+		y += 20
 	}
 	return c.String()
+}
+
+// scaleText is a temperature on the one scale of the picture.
+func scaleText(t units.Temperature, system units.System) string {
+	if system == units.Both {
+		system = units.US
+	}
+	return units.AmountOf(t).Text(system, units.Nearest)
 }
 
 func (v verdicts) verdictText() string { return "Verdict: " + v.together().Verdict.String() + "." }
 
 // curves draws one fish, with its events as numbers on the curve.
-func (j judged) curves(above, below *chart.Plot, style string, system units.System) {
+func (j judged) curves(above, below *chart.Plot, style string, shift float64, system units.System) {
 	var warm []chart.Point
 	gap, before := j.report.Terms.MaxGap, time.Duration(0)
 	for i, r := range j.record.Readings() {
@@ -91,6 +99,6 @@ func (j judged) curves(above, below *chart.Plot, style string, system units.Syst
 		}
 		q := above.At(s.At.Hours(), math.Max(chart.Degrees(value, system), above.Y.Low))
 		above.Line(q.X, q.Y-5, q.X, q.Y+5, style)
-		above.Text(q.X+3, q.Y-7, "start", chart.Small, fmt.Sprint(j.name[:1], i+1))
+		above.Text(q.X+3, q.Y-7+shift, "start", chart.Halo, fmt.Sprint(j.name[:1], i+1))
 	}
 }
