@@ -113,7 +113,7 @@ func TestReadLog(t *testing.T) {
 	dates := "date,time,fish (°C)\n" + strings.Join([]string{"03/04/2031,10:01,4", "04/04/2031,10:01,5"}, "\n") + "\n"
 	_, err = log(dates, series.Format{})
 	require.ErrorContains(t, err, "not read, for the file does not say:")
-	require.ErrorContains(t, err, `answer with "format": {`)
+	require.ErrorContains(t, err, `set format to {`)
 	read, err = log(dates, series.Format{Order: series.DayFirst})
 	require.NoError(t, err)
 	require.Contains(t, read.Read, series.DayFirst.String())
