@@ -9,6 +9,7 @@ import (
 
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/verdict"
 )
 
 func stated[T comparable](t *testing.T, r printed.Row, col string, parse func(string) (T, error)) units.Stated[T] {
@@ -57,15 +58,15 @@ func TestCheck(t *testing.T) {
 		require.NoError(t, err)
 		var found []string
 		for _, f := range a.Findings {
-			found = append(found, strings.TrimSpace(f.What+" "+f.Kind.String()+" "+f.Difference))
-			if f.Kind != NotStated {
+			found = append(found, strings.TrimSpace(f.What+" "+f.Kind.String()+" "+f.By.Text(units.US, units.Up)))
+			if f.Kind != verdict.Missing {
 				require.NoError(t, f.Citation.Check(), f.String())
 			}
 		}
 		require.Equal(t, r.Text("findings"), strings.Join(found, "; "), "%v", a.Findings)
 		require.Equal(t, r.Text("verdict"), a.Verdict.String())
-		require.NotEmpty(t, a.Cautions())
-		for _, c := range a.Cautions() {
+		require.NotEmpty(t, a.Cautions)
+		for _, c := range a.Cautions {
 			require.NoError(t, c.Citation.Check(), c.Text)
 		}
 	})
@@ -77,21 +78,21 @@ func TestCheckToTheQuantum(t *testing.T) {
 		SaltToFish: units.State(30 * units.PerMille), Time: units.State(24 * time.Hour), Temperature: units.State(units.Fahrenheit(38)),
 		WaterPhaseSalt: units.State(35 * units.PerMille),
 	}
-	verdict := func(change func(*Claim)) Verdict {
+	judged := func(change func(*Claim)) verdict.Verdict {
 		c := good
 		change(&c)
 		a, err := Check(c)
 		require.NoError(t, err)
 		return a.Verdict
 	}
-	require.Equal(t, Meets, verdict(func(*Claim) {}))
-	require.Equal(t, FallsShort, verdict(func(c *Claim) { c.SaltToFish.Value-- }))
-	require.Equal(t, FallsShort, verdict(func(c *Claim) { c.WaterPhaseSalt.Value-- }))
-	require.Equal(t, FallsShort, verdict(func(c *Claim) { c.Temperature.Value = c.Temperature.Value.Add(1) }))
-	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.Temperature = units.Stated[units.Temperature]{} }))
-	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.Time = units.Stated[time.Duration]{} }))
-	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.WaterPhaseSalt = units.Stated[units.Ratio]{} }))
-	require.Equal(t, CannotTell, verdict(func(c *Claim) { c.SaltToFish = units.Stated[units.Ratio]{}; c.Method = DrySalted }))
+	require.Equal(t, verdict.Met, judged(func(*Claim) {}))
+	require.Equal(t, verdict.NotMet, judged(func(c *Claim) { c.SaltToFish.Value-- }))
+	require.Equal(t, verdict.NotMet, judged(func(c *Claim) { c.WaterPhaseSalt.Value-- }))
+	require.Equal(t, verdict.NotMet, judged(func(c *Claim) { c.Temperature.Value = c.Temperature.Value.Add(1) }))
+	require.Equal(t, verdict.CannotTell, judged(func(c *Claim) { c.Temperature = units.Stated[units.Temperature]{} }))
+	require.Equal(t, verdict.CannotTell, judged(func(c *Claim) { c.Time = units.Stated[time.Duration]{} }))
+	require.Equal(t, verdict.CannotTell, judged(func(c *Claim) { c.WaterPhaseSalt = units.Stated[units.Ratio]{} }))
+	require.Equal(t, verdict.CannotTell, judged(func(c *Claim) { c.SaltToFish = units.Stated[units.Ratio]{}; c.Method = DrySalted }))
 }
 
 // No estimate passes a recipe, however long and thin: the highest that the model can come to is still not a measured share.
@@ -106,7 +107,7 @@ func TestNoEstimatePasses(t *testing.T) {
 					c.Thickness, c.Faces, c.Time, c.Loss = units.State(thickness), faces, units.State(time.Duration(hours)*time.Hour), units.State(20*units.Percent)
 					a, err := Check(c)
 					require.NoError(t, err)
-					require.GreaterOrEqual(t, a.Verdict, CannotTell)
+					require.GreaterOrEqual(t, a.Verdict, verdict.CannotTell)
 					require.False(t, a.Estimate.Citation.IsZero())
 				}
 			}
@@ -121,8 +122,8 @@ func TestNoSaltStated(t *testing.T) {
 	} {
 		a, err := Check(c)
 		require.NoError(t, err)
-		require.Equal(t, FallsShort, a.Verdict)
-		require.Contains(t, a.Findings[0].String(), what+": 0.00 % stated, ")
+		require.Equal(t, verdict.NotMet, a.Verdict)
+		require.Contains(t, a.Findings[0].String(), what+": 0 % stated, ")
 	}
 }
 
@@ -131,16 +132,16 @@ func TestForJars(t *testing.T) {
 	cold := units.State(units.Fahrenheit(38))
 	for name, c := range map[string]struct {
 		claim   Claim
-		verdict Verdict
+		verdict verdict.Verdict
 	}{
-		"little salt":      {Claim{SaltToFish: units.State(units.Percent), Temperature: cold}, Meets},
-		"between doses":    {Claim{SaltToFish: units.State(5 * units.Percent), Temperature: cold}, Meets},
-		"a nameless salt":  {Claim{Method: WetBrined, SaltVolume: units.State(units.Cup), Temperature: cold}, Meets},
-		"a warm brine":     {Claim{Strength: units.State(10 * units.Percent), Time: units.State(time.Hour), Temperature: units.State(units.Fahrenheit(61))}, FallsShort},
-		"a warm dry cure":  {Claim{SaltToFish: units.State(3 * units.Percent), Temperature: units.State(units.Fahrenheit(39))}, FallsShort},
-		"nitrite":          {Claim{SaltToFish: units.State(3 * units.Percent), Temperature: cold, Nitrite: true}, Differs},
-		"two methods":      {Claim{SaltToFish: units.State(3 * units.Percent), Method: WetBrined, Temperature: cold}, Differs},
-		"nothing but jars": {Claim{}, CannotTell},
+		"little salt":      {Claim{SaltToFish: units.State(units.Percent), Temperature: cold}, verdict.Met},
+		"between doses":    {Claim{SaltToFish: units.State(5 * units.Percent), Temperature: cold}, verdict.Met},
+		"a nameless salt":  {Claim{Method: WetBrined, SaltVolume: units.State(units.Cup), Temperature: cold}, verdict.Met},
+		"a warm brine":     {Claim{Strength: units.State(10 * units.Percent), Time: units.State(time.Hour), Temperature: units.State(units.Fahrenheit(61))}, verdict.NotMet},
+		"a warm dry cure":  {Claim{SaltToFish: units.State(3 * units.Percent), Temperature: units.State(units.Fahrenheit(39))}, verdict.NotMet},
+		"nitrite":          {Claim{SaltToFish: units.State(3 * units.Percent), Temperature: cold, Nitrite: true}, verdict.Differs},
+		"two methods":      {Claim{SaltToFish: units.State(3 * units.Percent), Method: WetBrined, Temperature: cold}, verdict.Differs},
+		"nothing but jars": {Claim{}, verdict.CannotTell},
 	} {
 		c.claim.ForJars = true
 		a, err := Check(c.claim)
@@ -148,13 +149,13 @@ func TestForJars(t *testing.T) {
 		require.Equal(t, c.verdict, a.Verdict, name)
 		require.Zero(t, a.Limit, name)
 		require.Zero(t, a.Estimate, name)
-		require.Contains(t, a.Cautions(), saltInJars, name)
-		require.NotContains(t, a.Cautions(), measureIt, name)
+		require.Contains(t, a.Cautions, saltInJars, name)
+		require.NotContains(t, a.Cautions, measureIt, name)
 		c.claim.ForJars = false
 		a, err = Check(c.claim)
 		require.NoError(t, err, name)
-		require.NotEqual(t, Meets, a.Verdict, name)
-		require.NotContains(t, a.Cautions(), saltInJars, name)
+		require.NotEqual(t, verdict.Met, a.Verdict, name)
+		require.NotContains(t, a.Cautions, saltInJars, name)
 	}
 }
 
@@ -164,9 +165,9 @@ func TestBuriedFishIsFreshened(t *testing.T) {
 		a, err := Check(Claim{SaltToFish: units.State(dose)})
 		require.NoError(t, err)
 		if warned {
-			require.Contains(t, a.Cautions(), excess)
+			require.Contains(t, a.Cautions, excess)
 		} else {
-			require.NotContains(t, a.Cautions(), excess)
+			require.NotContains(t, a.Cautions, excess)
 		}
 	}
 }
@@ -182,13 +183,19 @@ func TestClaimsRefused(t *testing.T) {
 		"negative dose": {SaltToFish: units.State(units.Ratio(-1))}, "dose above all": {SaltToFish: units.State(units.One + 1)}, "strength above all": {Strength: units.State(2 * units.One)},
 		"negative loss": {Loss: units.State(units.Ratio(-1))}, "negative share": {WaterPhaseSalt: units.State(units.Ratio(-1))}, "more than dissolves": {WaterPhaseSalt: units.State(27 * units.Percent)}, "no time": {Time: units.State(time.Duration(0))},
 		"a season": {Time: units.State(longest + 1)}, "no thickness": {Thickness: units.State(units.Length(0))}, "a temperature not set": {Temperature: units.State(units.Temperature{})},
-		"an unknown method": {Method: WetBrined + 1}, "unknown faces": {Faces: TwoFaces + 1}, "an unknown fatness": {Fatness: LeanFish + 1},
-		"an unknown smoking": {Smoked: ColdSmoked + 1}, "an unknown pack": {Pack: LowOxygenPack + 1},
 		"boiling": {Temperature: units.State(units.Celsius(100))}, "all lost": {SaltToFish: units.State(units.Percent), Loss: units.State(70 * units.Percent)},
 	} {
 		a, err := Check(c)
 		require.ErrorIs(t, err, units.ErrRange, name)
 		require.Zero(t, a.Verdict, name)
+	}
+	for name, c := range map[string]Claim{
+		"an unknown method": {Method: WetBrined + 1}, "unknown faces": {Faces: TwoFaces + 1}, "an unknown fatness": {Fatness: LeanFish + 1},
+		"an unknown smoking": {Smoked: ColdSmoked + 1}, "an unknown pack": {Pack: LowOxygenPack + 1},
+	} {
+		a, err := Check(c)
+		require.ErrorIs(t, err, units.ErrUnknown, name)
+		require.Zero(t, a, name)
 	}
 	sugar, err := FindIngredient("honey")
 	require.NoError(t, err)

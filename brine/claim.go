@@ -1,35 +1,16 @@
 package brine
 
 import (
-	"fmt"
 	"time"
 
+	"example.org/lakelarder/brine/solution"
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
-// Method is how a recipe salts the fish. The zero Method is not stated.
-type Method uint8
-
-// The methods.
-const (
-	MethodNotStated Method = iota
-	DrySalted
-	WetBrined
-)
-
-// String is the method in words: "dry salted".
-func (m Method) String() string {
-	switch m {
-	case DrySalted:
-		return "dry salted"
-	case WetBrined:
-		return "wet brined"
-	}
-	return "method not stated"
-}
-
-// Claim is what a recipe states about its salting. What it does not state stays zero. Salt and sugar are told by weight, or by volume of a
-// named ingredient; a dry cure also as salt to fish, a brine also as its strength by mass. Claims are comparable.
+// Claim is what a recipe states about its salting. What it does not state stays zero. Salt and sugar are stated by
+// weight, or by volume of a named ingredient; a dry cure also as salt to fish, a brine also as its strength by mass.
+// Claims are comparable.
 type Claim struct {
 	Method Method
 	Fish   units.Stated[units.Mass]
@@ -52,64 +33,56 @@ type Claim struct {
 	Faces       Faces
 	Fatness     Fatness
 
-	ForJars        bool // salted for jars: salt is flavour there, and the process alone keeps the fish
+	ForJars        bool // salted for jars: salt is flavour there, and only the process keeps the fish
 	Smoked         Smoking
 	Pack           Pack
 	Loss           units.Stated[units.Ratio] // of raw weight, in drying and smoking
 	WaterPhaseSalt units.Stated[units.Ratio] // measured in the loin
 	Nitrite        bool
+
+	Ungutted  bool // salted with guts, roe or milt still in
+	UsedBrine bool // brine that other fish lay in, used again as it is
+	MixedLoad bool // several kinds of fish, or pieces of very different size, salted together
 }
 
+// MarshalJSON writes the claim in the words that UnmarshalJSON reads.
+func (c Claim) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
+
+// UnmarshalJSON reads a claim strictly: what it does not name is not stated, and a name that is no field is refused.
+func (c *Claim) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
+
+// What a recipe can state at least, to catch figures that lost their unit, and at most. Practice, no source.
+const (
+	leastSalt    = units.Gram / 10
+	leastVolume  = units.Millilitre / 10
+	largestBrine = 1_000 * units.Litre
+	leastTime    = time.Second
+)
+
 // check refuses figures that no recipe can have.
-func (c Claim) check() error {
-	for _, w := range []struct {
-		what             string
-		got, first, last fmt.Stringer
-		unknown          bool // an unknown one would have no limit
-	}{
-		{"method", c.Method, DrySalted, WetBrined, c.Method > WetBrined}, {"faces", c.Faces, OneFace, TwoFaces, c.Faces > TwoFaces},
-		{"fatness", c.Fatness, FatFish, LeanFish, c.Fatness > LeanFish}, {"smoking", c.Smoked, HotSmoked, ColdSmoked, c.Smoked > ColdSmoked},
-		{"pack", c.Pack, AirPack, LowOxygenPack, c.Pack > LowOxygenPack},
+func (c *Claim) check() error {
+	for _, err := range [...]error{
+		methods.CheckIfSet(c.Method), faces.CheckIfSet(c.Faces), fatnesses.CheckIfSet(c.Fatness),
+		smokings.CheckIfSet(c.Smoked), packs.CheckIfSet(c.Pack),
+		checkStated("fish", c.Fish, smallestFillet, largestFillet),
+		checkStated("salt", c.Salt, leastSalt, largestFillet),
+		checkStated("sugar", c.Sugar, leastSalt, sweetest*largestFillet),
+		checkStated("salt", c.SaltVolume, leastVolume, largestBrine),
+		checkStated("sugar", c.SugarVolume, leastVolume, largestBrine),
+		checkStated("water", c.Water, leastVolume, largestBrine),
+		checkFrom0("salt to fish", c.SaltToFish.Value, smallestRatio, units.One),
+		checkFrom0("brine strength", c.Strength.Value, smallestRatio, units.One),
+		checkFrom0("loss", c.Loss.Value, smallestRatio, wettest), // more than all the water
+		checkFrom0(inTheWater, c.WaterPhaseSalt.Value, smallestRatio, units.One),
+		solution.CheckShare(inTheWater, c.WaterPhaseSalt.Value),
+		checkStated("thickness", c.Thickness, thinnest, thickest),
 	} {
-		if w.unknown {
-			return units.RangeError{What: w.what, Got: w.got.String(), Low: w.first.String(), High: w.last.String()}
-		}
-	}
-	for _, m := range []struct {
-		what string
-		mass units.Stated[units.Mass]
-		most units.Mass
-	}{{"fish", c.Fish, largestFillet}, {"salt", c.Salt, largestFillet}, {"sugar", c.Sugar, sweetest * largestFillet}} {
-		if m.mass.Given && (m.mass.Value <= 0 || m.mass.Value > m.most) {
-			return units.RangeError{What: m.what, Got: m.mass.Value.String(), Low: "more than 0 g", High: m.most.String()}
-		}
-	}
-	for _, v := range []struct {
-		what   string
-		volume units.Stated[units.Volume]
-	}{{"salt", c.SaltVolume}, {"sugar", c.SugarVolume}, {"water", c.Water}} {
-		if v.volume.Given && (v.volume.Value <= 0 || v.volume.Value > largestBrine) {
-			return units.RangeError{What: v.what, Got: v.volume.Value.String(), Low: "more than 0 mL", High: largestBrine.String()}
-		}
-	}
-	for _, r := range []struct {
-		what  string
-		share units.Stated[units.Ratio]
-	}{{"salt to fish", c.SaltToFish}, {"brine strength", c.Strength}, {"loss", c.Loss}} {
-		if err := units.Check(r.what, r.share.Value, 0, units.One); err != nil {
+		if err != nil {
 			return err
 		}
 	}
-	if err := checkShare(c.WaterPhaseSalt.Value); err != nil {
-		return err
-	}
 	if c.Time.Given {
-		if c.Time.Value <= 0 || c.Time.Value > longest {
-			return units.RangeError{What: "time", Got: units.Lasting(c.Time.Value), Low: "more than 0 min", High: units.Lasting(longest)}
-		}
-	}
-	if c.Thickness.Given {
-		if err := units.Check("thickness", c.Thickness.Value, thinnest, thickest); err != nil {
+		if err := checkTime(c.Time.Value); err != nil {
 			return err
 		}
 	}
@@ -119,18 +92,33 @@ func (c Claim) check() error {
 	return nil
 }
 
-// largestBrine catches slips of units; practice, no source.
-const largestBrine = 1_000 * units.Litre
+// checkTime is checkFigure of a time in salt.
+func checkTime(t time.Duration) error {
+	err := units.CheckDuration("time", t, leastTime, longest)
+	if e, ok := err.(units.RangeError); ok && t > 0 && t < leastTime/1000 {
+		e.Got += unitLeftOut
+		return e
+	}
+	return err
+}
 
-// method is the one stated, or else the one that the figures of the claim tell.
-func (c Claim) method() Method {
+// checkStated is checkFigure of a figure that is stated.
+func checkStated[Q units.Quantity](what string, got units.Stated[Q], least, most Q) error {
+	if !got.Given {
+		return nil
+	}
+	return checkFigure(what, got.Value, least, most)
+}
+
+// method is the one stated, or else the one that the figures of the claim show.
+func (c *Claim) method() Method {
 	switch {
-	case c.Method != MethodNotStated:
+	case c.Method != 0:
 		return c.Method
 	case c.Water.Given || c.Strength.Given:
 		return WetBrined
 	case c.SaltToFish.Given || c.Fish.Given && (c.Salt.Given || c.SaltVolume.Given):
 		return DrySalted
 	}
-	return MethodNotStated
+	return 0
 }

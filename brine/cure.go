@@ -1,25 +1,11 @@
 package brine
 
 import (
-	"strconv"
-
+	"example.org/lakelarder/brine/solution"
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
-
-// Mix is the salt and sugar of a dry cure in parts by mass. Only the proportion counts: Mix{Salt: 1, Sugar: 2} and
-// Mix{Salt: 50 * units.Gram, Sugar: 100 * units.Gram} are one mix. A mix told in cups goes through
-// Ingredient.MassOf or VolumeMix first. Others are spices and the like; nitrite is refused.
-type Mix struct {
-	Salt, Sugar units.Mass
-	Others      []Part
-}
-
-// Part is a named ingredient of a mix that is neither salt nor sugar.
-type Part struct {
-	Name string
-	Mass units.Mass
-}
 
 // Cure is the dry cure for one weight of fish. Total is Salt + Sugar and the Others to the quantum.
 type Cure struct {
@@ -27,29 +13,47 @@ type Cure struct {
 	Ratio    units.Ratio // salt to fish by mass
 	Salt     units.Mass
 	Sugar    units.Mass
-	Others   []Part
+	Others   []Portion
 	Total    units.Mass
 	Cautions []cite.Caution
 }
 
-// What a cure is asked for at most, to catch slips of units: one to one by mass buries the fish, and the sweetest
-// recipe in circulation has some thirteen of sugar to one of salt. All practice, no source.
+// Portion is how much of a named ingredient goes into a cure.
+type Portion struct {
+	Name string
+	Mass units.Mass `wire:"always"`
+}
+
+// MarshalJSON writes the cure as an app shows it.
+func (c Cure) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (c *Cure) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
+
+// What a cure is asked for at least and at most, to catch slips of units: nobody salts less than a gram of fish or
+// weighs a ten-thousandth of it, and one to one by mass buries the fish. All practice, no source.
 const (
-	largestFillet = 100 * units.Kilogram
-	largestRatio  = units.One
-	sweetest      = 20
-	mostOthers    = 16
+	smallestFillet = units.Gram
+	largestFillet  = 100 * units.Kilogram
+	smallestRatio  = units.Percent / 100
+	largestRatio   = units.One
 )
 
-// DryCure returns the salt and sugar for a weight of fish: salt is the fillet times salt, a mass of salt to a mass
-// of raw fish such as 30*units.PerMille; sugar follows by the mix. Fillet must be above 0, to 100 kg; salt above
-// 0 %, to 100 %; the mix needs salt, and no more than 20 of sugar to 1 of salt: otherwise a RangeError. Both are
+// DryCure returns the salt and sugar for a weight of fish: salt is the fillet times salt, a mass of salt to a mass of
+// raw fish such as 30*units.PerMille; sugar follows by the mix. Fillet must be 1 g to 100 kg, salt 0.01 % to 100 %,
+// the mix needs salt, and no more than 20 parts of sugar to 1: otherwise a RangeError or an UnsetError. Both are
 // rounded to the quantum, 1/16 ng; on a scale round salt up. It is a plan, never a proof of the salt in the flesh.
 //
-// Published doses: 30 g per kg (Foods 2020, 9:1048), 1:4 (trade book), 1:3 (Michigan State University Extension
-// 1997). Nothing tested was found between the first two.
+// Published doses: 30 g per kg (Foods 2020, 9:1048), 1:4 (trade book), 1:3 (Michigan State University Extension 1997).
+// Nothing tested was found between the first two.
 func DryCure(fillet units.Mass, salt units.Ratio, mix Mix) (Cure, error) {
-	if err := checkCure(fillet, salt, mix); err != nil {
+	if err := checkFigure("fillet", fillet, smallestFillet, largestFillet); err != nil {
+		return Cure{}, err
+	}
+	if err := checkFigure("salt to fish", salt, smallestRatio, largestRatio); err != nil {
+		return Cure{}, err
+	}
+	if err := mix.check(); err != nil {
 		return Cure{}, err
 	}
 	c := Cure{Fillet: fillet, Ratio: salt}
@@ -57,52 +61,49 @@ func DryCure(fillet units.Mass, salt units.Ratio, mix Mix) (Cure, error) {
 	if c.Salt, err = units.Prorate(fillet, salt, units.One); err != nil {
 		return Cure{}, err
 	}
-	if c.Sugar, err = units.Prorate(c.Salt, mix.Sugar, mix.Salt); err != nil {
+	if c.Sugar, err = mix.of(c.Salt, mix.Sugar); err != nil {
 		return Cure{}, err
 	}
 	c.Total = c.Salt + c.Sugar // below 100 kg × 21, and 16 others of 2,000 kg: far inside the range
 	for _, other := range mix.Others {
-		part := Part{Name: other.Name}
-		if part.Mass, err = units.Prorate(c.Salt, other.Mass, mix.Salt); err != nil {
+		portion := Portion{Name: other.Name}
+		if portion.Mass, err = mix.of(c.Salt, other.Parts); err != nil {
 			return Cure{}, err
 		}
-		c.Others = append(c.Others, part)
-		c.Total += part.Mass
+		c.Others = append(c.Others, portion)
+		c.Total += portion.Mass
 	}
 	c.Cautions = cureCautions(salt, c.Sugar)
 	return c, nil
 }
 
-func checkCure(fillet units.Mass, salt units.Ratio, mix Mix) error {
-	switch {
-	case fillet <= 0 || fillet > largestFillet:
-		return units.RangeError{What: "fillet", Got: fillet.String(), Low: "more than 0 g", High: largestFillet.String()}
-	case salt <= 0 || salt > largestRatio:
-		return units.RangeError{What: "salt to fish", Got: salt.String(), Low: "more than 0 %", High: largestRatio.String()}
-	case mix.Salt <= 0:
-		return units.RangeError{What: "parts of salt", Got: mix.Salt.String(), Low: "more than 0"}
-	case mix.Sugar < 0:
-		return units.RangeError{What: "parts of sugar", Got: mix.Sugar.String(), Low: "0"}
-	case (mix.Sugar-1)/sweetest >= mix.Salt: // more than 20 times, without overflow
-		return units.RangeError{What: "parts of sugar", Got: mix.Sugar.String(), Low: "0", High: "20 times the salt, " + mix.Salt.String()}
-	case len(mix.Others) > mostOthers:
-		return units.RangeError{What: "other ingredients", Got: strconv.Itoa(len(mix.Others)), Low: "0", High: strconv.Itoa(mostOthers)}
-	}
-	return mix.checkOthers()
+// of is what goes with so much salt.
+func (m Mix) of(salt units.Mass, parts int64) (units.Mass, error) {
+	return units.Prorate(salt, units.Ratio(parts), units.Ratio(m.Salt))
 }
 
-func (m Mix) checkOthers() error {
-	for _, other := range m.Others {
-		switch {
-		case isNitrite(other.Name):
-			return NitriteError{Name: other.Name}
-		case other.Name == "":
-			return units.RangeError{What: "name of another ingredient", Got: "none", Low: "a name"}
-		case other.Mass < 0:
-			return units.RangeError{What: "parts of " + other.Name, Got: other.Mass.String(), Low: "0"}
-		case (other.Mass-1)/sweetest >= m.Salt:
-			return units.RangeError{What: "parts of " + other.Name, Got: other.Mass.String(), Low: "0", High: "20 times the salt, " + m.Salt.String()}
-		}
+// mostExcess catches a slip of a unit; practice, no source.
+const mostExcess = 2 * units.One
+
+// BuryCure returns the cure that fish is buried in: salt enough to saturate all of its water and an excess of that on
+// top, so that dry salt is left to the end. Water is the share of water in the raw fish, 50 to 85 %, excess 0 to 200
+// %, the others as DryCure has them: otherwise a RangeError. At 71.64 % of water, raw Chinook, saturation alone takes
+// 256.9 g per kg, and an excess of 29.7 % is the printed 1 part to 3. Time and rinsing decide the salt in the fish,
+// not the excess: see FindSaltingTime.
+func BuryCure(fillet units.Mass, water, excess units.Ratio, mix Mix) (Cure, error) {
+	if err := units.Check("water of the raw fish", water, 50*units.Percent, 85*units.Percent); err != nil {
+		return Cure{}, err
 	}
-	return nil
+	if err := units.Check("excess of salt", excess, 0, mostExcess); err != nil {
+		return Cure{}, err
+	}
+	saturated, _ := solution.Saturation()
+	salt, err := units.Prorate(water, saturated, units.One-saturated)
+	if err != nil {
+		return Cure{}, err
+	}
+	if salt, err = units.Prorate(salt, units.One+excess, units.One); err != nil {
+		return Cure{}, err
+	}
+	return DryCure(fillet, salt, mix)
 }

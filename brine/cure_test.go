@@ -45,12 +45,15 @@ func TestCureByHand(t *testing.T) {
 	require.Equal(t, 1_250*units.Gram, c.Fillet)
 	require.Equal(t, 30*units.PerMille, c.Ratio)
 
-	same, err := DryCure(1_250*units.Gram, 30*units.PerMille, Mix{Salt: 20 * units.Gram, Sugar: 30 * units.Gram})
+	same, err := DryCure(1_250*units.Gram, 30*units.PerMille, Mix{Salt: 20, Sugar: 30})
 	require.NoError(t, err)
 	require.Equal(t, c, same, "only the proportion of the parts counts")
 
 	// A home cure by weight in circulation: 1/2 oz of salt and 2 oz of brown sugar to a pound, 31.25 g and 125 g per kg.
-	c, err = DryCure(units.Kilogram, 31_250*units.PartsPerMillion, Mix{Salt: units.Ounce / 2, Sugar: 2 * units.Ounce})
+	mix, err := MixOf(units.Ounce/2, 2*units.Ounce)
+	require.NoError(t, err)
+	require.Equal(t, Mix{Salt: 1, Sugar: 4}, mix)
+	c, err = DryCure(units.Kilogram, 31_250*units.PartsPerMillion, mix)
 	require.NoError(t, err)
 	require.Equal(t, 31_250*units.Milligram, c.Salt)
 	require.Equal(t, 125*units.Gram, c.Sugar)
@@ -59,7 +62,7 @@ func TestCureByHand(t *testing.T) {
 func TestCureCautions(t *testing.T) {
 	for _, c := range []struct {
 		salt  units.Ratio
-		sugar units.Mass
+		sugar int64
 		want  []cite.Caution
 	}{
 		{30*units.PerMille - 1, 0, []cite.Caution{measureIt, keepCold, lowDose}},
@@ -87,19 +90,25 @@ func TestCuresRefused(t *testing.T) {
 		mix    Mix
 		want   string
 	}{
-		"no fish":                {0, units.Percent, one, "fillet 0 g is out of range: expected more than 0 g to 100 kg"},
-		"negative fish":          {-units.Gram, units.Percent, one, "fillet -1 g is out of range: expected more than 0 g to 100 kg"},
-		"grams typed as kilos":   {450 * units.Kilogram, units.Percent, one, "fillet 450 kg is out of range: expected more than 0 g to 100 kg"},
+		"no fish":                {0, units.Percent, one, "fillet 0 g is out of range: expected 1 g to 100 kg"},
+		"negative fish":          {-units.Gram, units.Percent, one, "fillet -1 g is out of range: expected 1 g to 100 kg"},
+		"grams typed as kilos":   {450 * units.Kilogram, units.Percent, one, "fillet 450 kg is out of range: expected 1 g to 100 kg"},
 		"a quantum too heavy":    {100*units.Kilogram + 1, units.Percent, one, ""},
-		"no salt":                {units.Kilogram, 0, one, "salt to fish 0 % is out of range: expected more than 0 % to 100 %"},
+		"no salt":                {units.Kilogram, 0, one, "salt to fish 0 % is out of range: expected 0.01 % to 100 %"},
 		"negative salt":          {units.Kilogram, -units.Percent, one, ""},
-		"three to one":           {units.Kilogram, 3 * units.One, one, "salt to fish 300 % is out of range: expected more than 0 % to 100 %"},
+		"three to one":           {units.Kilogram, 3 * units.One, one, "salt to fish 300 % is out of range: expected 0.01 % to 100 %"},
 		"a quantum over all":     {units.Kilogram, units.One + 1, one, ""},
-		"sugar alone":            {units.Kilogram, units.Percent, Mix{Sugar: 1}, "parts of salt 0 g is out of range: expected more than 0"},
-		"negative parts":         {units.Kilogram, units.Percent, Mix{Salt: -1, Sugar: 1}, ""},
+		"only sugar":             {units.Kilogram, units.Percent, Mix{Sugar: 1}, "salt of the mix is not stated"},
+		"a bare 450":             {450, units.Percent, one, "fillet 0.000000028125 g (was the unit left out?) is out of range: expected 1 g to 100 kg"},
+		"a bare 3":               {units.Kilogram, 3, one, "salt to fish 0.0000000003 % (was the unit left out?) is out of range: expected 0.01 % to 100 %"},
+		"a little under a gram":  {units.Gram - 1, units.Percent, one, ""},
+		"a little salt":          {units.Kilogram, units.Percent/100 - 1, one, ""},
+		"41 of sugar":            {units.Kilogram, units.Percent, Mix{Salt: 1, Sugar: 41}, "sugar 41 parts to 1 of salt is out of range: expected 0 to 20 parts to 1 of salt"},
+		"82 of sugar to 2":       {units.Kilogram, units.Percent, Mix{Salt: 2, Sugar: 82}, "sugar 41 parts to 1 of salt is out of range: expected 0 to 20 parts to 1 of salt"},
+		"83 of sugar to 2":       {units.Kilogram, units.Percent, Mix{Salt: 2, Sugar: 83}, "sugar 83 parts to 2 of salt is out of range: expected 0 to 20 parts to 1 of salt"},
+		"negative parts":         {units.Kilogram, units.Percent, Mix{Salt: -1, Sugar: 1}, "salt of the mix -1 parts is out of range: expected at least 1 part"},
 		"negative sugar":         {units.Kilogram, units.Percent, Mix{Salt: 1, Sugar: -1}, ""},
-		"parts in two units":     {units.Kilogram, units.Percent, Mix{Salt: 1, Sugar: 2 * units.Gram}, ""},
-		"twenty-one to one":      {units.Kilogram, units.Percent, Mix{Salt: units.Gram, Sugar: 20*units.Gram + 1}, ""},
+		"twenty-one to one":      {units.Kilogram, units.Percent, Mix{Salt: 1_000, Sugar: 20_001}, ""},
 		"the emptiest of orders": {0, 0, Mix{}, ""},
 	} {
 		got, err := DryCure(c.fillet, c.salt, c.mix)
@@ -119,10 +128,11 @@ func TestCuresRefused(t *testing.T) {
 // they take together.
 func FuzzDryCure(f *testing.F) {
 	f.Add(int64(20*units.Kilogram), int64(7*units.Gram), int64(30*units.PerMille), int64(1), int64(3))
+	f.Add(int64(units.Gram), int64(units.Gram), int64(units.Percent/100), int64(1), int64(0))
 	f.Add(int64(1), int64(1), int64(1), int64(1), int64(0))
 	f.Add(int64(50*units.Kilogram), int64(50*units.Kilogram), int64(units.One), int64(1), int64(20))
 	f.Fuzz(func(t *testing.T, a, b, salt, parts, sugar int64) {
-		mix := Mix{Salt: units.Mass(parts), Sugar: units.Mass(sugar)}
+		mix := Mix{Salt: parts, Sugar: sugar}
 		first, err1 := DryCure(units.Mass(a), units.Ratio(salt), mix)
 		second, err2 := DryCure(units.Mass(b), units.Ratio(salt), mix)
 		if err1 != nil || err2 != nil {

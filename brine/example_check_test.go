@@ -1,6 +1,7 @@
 package brine_test
 
 import (
+	"encoding/json"
 	"fmt"
 	"time"
 
@@ -22,41 +23,10 @@ func ExampleCheck() {
 		fmt.Println(f)
 	}
 	// Output:
-	// falls short <nil>
-	// salt to fish: 2.00 % stated, 3.00 % published, short by 1.00 %
-	// temperature: 45 °F stated, at most 38 °F published, too warm by 7.0 °F
-	// water phase salt: not stated, 3.50 % published
-}
-
-func ExampleAssessment_Cautions() {
-	a, _ := brine.Check(brine.Claim{SaltToFish: units.State(3 * units.Percent)})
-	fmt.Println(a.Verdict, "-", a.Cautions()[0].Text)
-	// Output: cannot tell - only the figures of the salting were compared; a recipe that is not a tested one stays so
-}
-
-func ExampleFinding() {
-	fmt.Println(brine.Finding{What: "time", Kind: brine.Short, Stated: "9h0m0s", Published: "12h0m0s", Difference: "3h0m0s"})
-	// Output: time: 9h0m0s stated, 12h0m0s published, short by 3h0m0s
-}
-
-func ExampleVerdict() {
-	fmt.Println(brine.Meets, brine.FallsShort, brine.Verdict(0))
-	// Output: meets falls short no verdict
-}
-
-func ExampleKind() {
-	fmt.Println(brine.Short, brine.TooWarm, brine.Kind(0))
-	// Output: short too warm no finding
-}
-
-func ExampleMethod() {
-	fmt.Println(brine.DrySalted, brine.WetBrined, brine.Method(0))
-	// Output: dry salted wet brined method not stated
-}
-
-func ExampleSmoking() {
-	fmt.Println(brine.HotSmoked, brine.ColdSmoked, brine.Smoking(0))
-	// Output: hot-smoked cold-smoked smoking not stated
+	// not met <nil>
+	// salt to fish: 2 % stated, at least 3 % published, short by 1 %
+	// temperature: 45 °F (7.3 °C) stated, at most 38 °F (3.3 °C) published, too warm by 7 F° (3.9 C°)
+	// water phase salt: missing, at least 3.5 % published
 }
 
 func ExampleStrictestSaltLimit() {
@@ -64,7 +34,7 @@ func ExampleStrictestSaltLimit() {
 	fmt.Println(l.Least, l.Place)
 	fmt.Println(brine.StrictestSaltLimit(brine.ColdSmoked, brine.LowOxygenPack).Least)
 	// Output:
-	// 3 % Michigan
+	// 3.5 % UK (advice)
 	// 3.5 %
 }
 
@@ -109,16 +79,154 @@ func ExampleKeepLimits() {
 	}
 	// Output:
 	// 20 % Alaska
-	// 17 % Maine
+	// 20 % US FDA
 }
 
 func ExampleSaltingRules() {
 	for _, r := range brine.SaltingRules()[:4] {
-		fmt.Println(r.Most.Text(units.FahrenheitScale, 0), r.What)
+		fmt.Println(r.Limit.Text(units.Both), r.What)
 	}
 	// Output:
-	// 38 °F raw fish until it is salted
-	// 60 °F brine at its start
-	// 38 °F where fish brines for more than 4 h
-	// 38 °F where dry-salted fish lies, from the start
+	// at most 38 °F (3.3 °C) raw fish until it is salted
+	// at most 60 °F (15.6 °C) brine at its start
+	// at most 38 °F (3.3 °C) where fish brines for more than 4 h
+	// at most 38 °F (3.3 °C) where dry-salted fish lies, from the start
+}
+
+// An assessment is saved, read again, and shown in one system of units.
+func ExampleAssessment() {
+	a, err := brine.Check(brine.Claim{SaltToFish: units.State(3 * units.Percent), Time: units.State(24 * time.Hour)})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	text, err := json.Marshal(a)
+	fmt.Println(len(text) > 1000, err)
+	var back brine.Assessment
+	fmt.Println(json.Unmarshal(text, &back), back.Verdict, back.Cautions[0].ID)
+	for _, f := range back.Findings {
+		fmt.Println(f.Text(units.Metric))
+	}
+	// Output:
+	// true <nil>
+	// <nil> cannot tell brine.figures-only
+	// temperature: missing, at most 3.3 °C published
+	// water phase salt: missing, at least 3.5 % published
+}
+
+func ExampleClaim() {
+	var c brine.Claim
+	err := json.Unmarshal([]byte(`{"fish": "2 kg", "saltVolume": "1/4 cup", "saltAs": "table salt", "time": "24 h", "pack": "air pack"}`), &c)
+	fmt.Println(c.Fish.Value, c.SaltAs.Name, units.Lasting(c.Time.Value), c.Pack, err)
+	err = json.Unmarshal([]byte(`{"fish": "2 kg", "salt": 60}`), &c)
+	fmt.Println(err)
+	// Output:
+	// 2 kg table salt 24 h air pack <nil>
+	// salt (line 1, column 26): expected text with a unit, such as "1 lb 6 oz", not the number 60
+}
+
+func ExampleParseMethod() {
+	m, err := brine.ParseMethod("Dry salted")
+	fmt.Println(m, err)
+	fmt.Println(brine.Method(0))
+	_, err = brine.ParseMethod("pickled")
+	fmt.Println(err)
+	// Output:
+	// dry salted <nil>
+	// not stated
+	// unknown method of salting "pickled": expected dry salted or wet brined
+}
+
+func ExampleParseSmoking() {
+	s, err := brine.ParseSmoking("cold-smoked")
+	fmt.Println(s, err)
+	// Output:
+	// cold-smoked <nil>
+}
+
+func ExampleParsePack() {
+	p, err := brine.ParsePack("low-oxygen pack")
+	fmt.Println(p, err)
+	// Output:
+	// low-oxygen pack <nil>
+}
+
+func ExampleParseFaces() {
+	f, err := brine.ParseFaces("two faces")
+	fmt.Println(f, err)
+	// Output:
+	// two faces <nil>
+}
+
+func ExampleParseFatness() {
+	f, err := brine.ParseFatness("lean fish")
+	fmt.Println(f, err)
+	// Output:
+	// lean fish <nil>
+}
+
+func ExampleParseBarrier() {
+	b, err := brine.ParseBarrier("ph")
+	fmt.Println(b, err)
+	// Output:
+	// pH <nil>
+}
+
+func ExampleMethod() {
+	fmt.Println(brine.DrySalted, "or", brine.WetBrined)
+	// Output: dry salted or wet brined
+}
+
+func ExampleSmoking() {
+	fmt.Println(brine.HotSmoked, "or", brine.ColdSmoked)
+	// Output: hot-smoked or cold-smoked
+}
+
+func ExamplePack() {
+	fmt.Println(brine.AirPack, "or", brine.LowOxygenPack)
+	// Output: air pack or low-oxygen pack
+}
+
+func ExampleFaces() {
+	fmt.Println(brine.OneFace, "or", brine.TwoFaces)
+	// Output: one face or two faces
+}
+
+func ExampleFatness() {
+	fmt.Println(brine.FatFish, "or", brine.LeanFish)
+	// Output: fat fish or lean fish
+}
+
+// 3.0 % in an air pack passes only where somebody names the authority that says so.
+func ExampleCheckAgainst() {
+	c := brine.Claim{
+		SaltToFish: units.State(3 * units.Percent), Time: units.State(24 * time.Hour), Temperature: units.State(units.Celsius(3.3)),
+		Smoked: brine.HotSmoked, Pack: brine.AirPack, WaterPhaseSalt: units.State(3 * units.Percent),
+	}
+	a, err := brine.Check(c)
+	fmt.Println(a.Verdict, a.Limit.Place, err)
+	a, err = brine.CheckAgainst(c, brine.MichiganAir)
+	fmt.Println(a.Verdict, a.Limit.Place, err)
+	c.Pack = brine.LowOxygenPack
+	a, err = brine.CheckAgainst(c, brine.MichiganAir)
+	fmt.Println(a.Verdict, err)
+	for _, f := range a.Findings {
+		fmt.Println(f)
+	}
+	// Output:
+	// not met UK (advice) <nil>
+	// met Michigan <nil>
+	// not met <nil>
+	// water phase salt: 3 % stated, at least 3.5 % published, short by 0.5 %
+	// pack: low-oxygen pack stated, air pack published
+}
+
+func ExampleFindSaltLimit() {
+	l, err := brine.FindSaltLimit(brine.MaineVacuum)
+	fmt.Println(l.Least, l.Pack, err)
+	_, err = brine.FindSaltLimit("WPS")
+	fmt.Println(err)
+	// Output:
+	// 3.5 % low-oxygen pack <nil>
+	// unknown limit of water phase salt "WPS": expected WPS-US-VAC, WPS-FDA-CH13, WPS-ME-VAC, WPS-TORRY, WPS-MI-AIR, WPS-GL-MODEL, WPS-ME-AIR, WPS-US-VAC-NIT, WPS-FDA-CH13-NIT or WPS-ME-VAC-NIT
 }

@@ -1,11 +1,13 @@
 package brine_test
 
 import (
+	"encoding/json"
 	"errors"
 	"fmt"
 	"time"
 
 	"example.org/lakelarder/brine"
+	"example.org/lakelarder/brine/solution"
 	"example.org/lakelarder/units"
 )
 
@@ -45,7 +47,7 @@ func ExampleFilletError() {
 	fmt.Println(err)
 	fmt.Println(errors.Is(err, units.ErrRange))
 	// Output:
-	// fillet 2: fillet 0 g is out of range: expected more than 0 g to 100 kg
+	// fillet 2: fillet 0 g is out of range: expected 1 g to 100 kg
 	// true
 }
 
@@ -69,7 +71,7 @@ func ExampleMixOfVolumes() {
 }
 
 func ExampleNitriteError() {
-	_, err := brine.DryCure(units.Kilogram, 3*units.Percent, brine.Mix{Salt: 1, Others: []brine.Part{{Name: "sodium nitrite", Mass: 1}}})
+	_, err := brine.DryCure(units.Kilogram, 3*units.Percent, brine.Mix{Salt: 1, Others: []brine.Part{{Name: "sodium nitrite", Parts: 1}}})
 	fmt.Println(err)
 	// Output: "sodium nitrite" is not dosed here: nitrite and nitrate wrong by a factor of ten are dangerous, and fish at home needs none
 }
@@ -94,21 +96,6 @@ func ExampleFindSaltingTime() {
 	// Output:
 	// 13h12m0s computed <nil>
 	// 7h0m0s read
-}
-
-func ExampleFatness() {
-	fmt.Println(brine.FatFish, brine.LeanFish, brine.Fatness(0))
-	// Output: fat fish lean fish fatness not stated
-}
-
-func ExampleAfterSalting() {
-	for _, c := range brine.AfterSalting() {
-		fmt.Println("-", c.Text)
-	}
-	// Output:
-	// - put the salted fish straight back to 38 °F (3.3 °C) or below
-	// - rinse the salt off afterwards
-	// - then let the fish rest in the cold, at 38 °F (3.3 °C) or below, so that the salt evens out: the surface is far saltier than the loin
 }
 
 // A kilogram of Chinook with 30 g of salt, 80 g of drip and 100 g lost in the smokehouse.
@@ -137,13 +124,6 @@ func ExampleSaltBeforeLoss() {
 	// Output: 18.73 g <nil>
 }
 
-// An inch of fillet on its skin, twelve hours: salt is slow.
-func ExampleSlab_UptakeRange() {
-	e, err := brine.Slab{Thickness: units.Inch, Faces: brine.OneFace}.UptakeRange(brine.FleshDiffusivity(), 12*time.Hour)
-	fmt.Println(units.Text(e.Low, units.Percent, 1), units.Text(e.Likely, units.Percent, 1), units.Text(e.High, units.Percent, 1), err)
-	// Output: 2.9 % 5.2 % 9.2 % <nil>
-}
-
 func ExampleSlab_Uptake() {
 	d, _ := units.ParseDiffusivity("1e-10 m²/s")
 	up, err := brine.Slab{Thickness: 25 * units.Millimetre, Faces: brine.OneFace}.Uptake(d, 12*time.Hour)
@@ -158,23 +138,12 @@ func ExampleSlab_CoreUptake() {
 	// Output: 1.4 % <nil>
 }
 
-func ExampleSlab_LeftAfterSoak() {
-	e, err := brine.Slab{Thickness: units.Inch, Faces: brine.TwoFaces}.LeftAfterSoak(brine.FleshDiffusivity(), time.Hour)
-	fmt.Println(units.Text(e.Low, units.Percent, 0), "to", units.Text(e.High, units.Percent, 0), err)
-	// Output: 95 % to 98 % <nil>
-}
-
 // Under dry salt for a day, with salt for 4 % in all.
 func ExampleSlab_WaterPhaseSaltRange() {
-	saturated, _ := brine.Saturation()
+	saturated, _ := solution.Saturation()
 	e, err := brine.Slab{Thickness: units.Inch, Faces: brine.OneFace}.WaterPhaseSaltRange(saturated, 4*units.Percent, brine.FleshDiffusivity(), 24*time.Hour)
 	fmt.Println(units.Text(e.Low, units.Percent, 1), units.Text(e.Likely, units.Percent, 1), units.Text(e.High, units.Percent, 1), err)
 	// Output: 1.5 % 2.6 % 4.0 % <nil>
-}
-
-func ExampleFaces() {
-	fmt.Println(brine.OneFace, brine.TwoFaces, brine.Faces(0))
-	// Output: one face two faces faces not stated
 }
 
 func ExampleFleshDiffusivity() {
@@ -182,11 +151,58 @@ func ExampleFleshDiffusivity() {
 	// Output: 0.00001 mm²/s 0.0001 mm²/s
 }
 
-func ExampleEstimateCautions() {
-	for _, c := range brine.EstimateCautions()[:2] {
-		fmt.Println("-", c.Text)
-	}
+// Where a strong brine and four pounds of fish come to rest.
+func ExampleBrineEnd() {
+	m, _ := solution.MakeBrine(units.Gallon, 10*units.Percent, units.Celsius(4))
+	end, err := brine.BrineEnd(m.Salt, m.Water, 70*(4*units.Pound)/100)
+	fmt.Println(units.Text(end, units.Percent, 1), err)
+	// Output: 7.6 % <nil>
+}
+
+func ExampleMix() {
+	var m brine.Mix
+	err := json.Unmarshal([]byte(`{"salt": 1, "sugar": 2, "others": [{"name": "pepper", "parts": 1}]}`), &m)
+	fmt.Println(m, err)
+	err = json.Unmarshal([]byte(`{"sugar": 2}`), &m)
+	fmt.Println(err)
 	// Output:
-	// - a computed salt content is an estimate, whatever the number: without a laboratory keep the fish at or below 38 °F (3.3 °C)
-	// - eat home-smoked fish within 14 days, which is printed for storage below 36 °F (2.2 °C), or freeze it
+	// 1 part of salt to 2 of sugar, 1 of pepper <nil>
+	// salt (line 1, column 1): it is required and missing
+}
+
+func ExampleMixOf() {
+	fmt.Println(brine.MixOf(50*units.Gram, 125*units.Gram))
+	_, err := brine.MixOf(units.Gram, 41*units.Gram)
+	fmt.Println(err)
+	// Output:
+	// 2 parts of salt to 5 of sugar <nil>
+	// sugar 41 parts to 1 of salt is out of range: expected 0 to 20 parts to 1 of salt
+}
+
+func ExampleCuring() {
+	var c brine.Curing
+	err := json.Unmarshal([]byte(`{"raw": "1 kg", "water": "716.4 g", "salt": "30 g"}`), &c)
+	fmt.Println(c.Raw, c.Water, c.Salt, err)
+	// Output:
+	// 1 kg 716.4 g 30 g <nil>
+}
+
+func ExampleSlab() {
+	text, err := json.Marshal(brine.Slab{Thickness: units.Inch, Faces: brine.OneFace})
+	fmt.Println(string(text), err)
+	// Output:
+	// {"thickness":"1 in","faces":"one face"} <nil>
+}
+
+func ExampleEquilibrium() {
+	e, err := brine.Curing{Raw: units.Kilogram, Water: 700 * units.Gram, Salt: 30 * units.Gram, Drip: 70 * units.Gram}.Equilibrium()
+	fmt.Println(e.Kept, e.InDrip, e.LeftOver, e.Cautions[0].ID, err)
+	// Output: 27 g 3 g 0 g brine.an-estimate <nil>
+}
+
+func ExampleEstimate() {
+	e, err := brine.Slab{Thickness: units.Inch, Faces: brine.TwoFaces}.WaterPhaseSaltRange(10*units.Percent, 10*units.Percent, brine.FleshDiffusivity(), 48*time.Hour)
+	fmt.Println(e, err)
+	// Output:
+	// 1.28 % to 3.95 %, likely 2.26 % <nil>
 }

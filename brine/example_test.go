@@ -24,10 +24,10 @@ func ExampleDryCure() {
 	// Output:
 	// salt  36.8 g
 	// sugar 73.5 g
-	// - a dose is not a result: have the water phase salt measured in the loin, the thickest and slowest part, against the limit for the pack
-	// - put the salted fish straight back to 38 °F (3.3 °C) or below
-	// - no published dose lies between 30 g per kg and 1 part of salt to 4 of fish: a plan of your own, not a tested recipe
-	// - sugar does not count in water phase salt and replaces no salt
+	// - A dose is not a result. Have the water phase salt measured in the loin, the thickest and slowest part, against the limit for the pack.
+	// - Put the salted fish straight back to 38 °F (3.3 °C) or below.
+	// - No dose is published between 30 g per kg and 1 part of salt to 4 of fish. This is a plan of your own, not a tested recipe.
+	// - Sugar does not count in water phase salt and replaces no salt.
 }
 
 // The same cure on spoons and cups: only through ingredients with a name and a weight.
@@ -50,21 +50,27 @@ func ExampleCure_Volumes() {
 	// ingredient "packed brown sugar" is sugar: expected salt
 }
 
+// What the volumes of a cure rest on goes along with them.
+func ExampleCureVolumes() {
+	cure, _ := brine.DryCure(units.Kilogram, 30*units.PerMille, brine.Mix{Salt: 1})
+	salt, _ := brine.FindIngredient("table salt")
+	v, err := cure.Volumes(salt, brine.Ingredient{})
+	fmt.Println(units.Kitchen(v.Salt, 4, units.Teaspoon), "of", v.SaltAs.Name, err)
+	fmt.Println(v.Cautions[len(v.Cautions)-1].ID)
+	// Output:
+	// 5 tsp of table salt <nil>
+	// brine.weigh-it
+}
+
 // A salt without a published weight is refused; weigh it.
 func ExampleFindIngredient() {
 	salt, _ := brine.FindIngredient("Table salt")
 	fmt.Println(salt.Citation)
 	_, err := brine.FindIngredient("coarse salt")
-	fmt.Println(errors.As(err, &brine.NoWeightError{}))
+	fmt.Println(errors.Is(err, units.ErrUnknown))
 	// Output:
 	// USDA, National Nutrient Database for Standard Reference, release 28 (2015), weight table, NDB 02047 (read)
 	// true
-}
-
-func ExampleNoWeightError() {
-	fmt.Println(brine.NoWeightError{Name: "coarse salt"})
-	// Output:
-	// no weight per volume is published for "coarse salt": expected table salt, packed brown sugar, unpacked brown sugar, white sugar, unsifted powdered sugar, honey, or a weighing of your own (WeighedSalt, WeighedSugar); a quarter cup of seven salts weighed from 33.2 g to 76.0 g, unofficial, one writer's weighings of a quarter cup of seven salts (2012), a quarter cup of each (read in an unofficial source)
 }
 
 func ExampleIngredients() {
@@ -139,6 +145,12 @@ func ExampleIngredient_Density() {
 	// Output: 1.43 g/mL
 }
 
+func ExampleParseSubstance() {
+	s, err := brine.ParseSubstance("sugar")
+	fmt.Println(s, err)
+	// Output: sugar <nil>
+}
+
 func ExampleSubstance() {
 	honey, _ := brine.FindIngredient("honey")
 	fmt.Println(honey.Substance)
@@ -184,24 +196,6 @@ func ExampleSaltFromSodium() {
 	// Output: 1.708 g 2.32 %
 }
 
-func ExampleSaturation() {
-	limit, citation := brine.Saturation()
-	fmt.Println(limit, citation)
-	// Output: 26.395 % Province of British Columbia, Preparing a Saltbrine, 100 salometer degrees at 60 °F (read)
-}
-
-// Steelhead, dried, NDB 35180 of USDA SR28: more salt than its water can dissolve.
-func ExampleSaturatedError() {
-	salt, _ := brine.SaltFromSodium(2850 * units.Milligram)
-	_, err := brine.WaterPhaseSalt(salt, 6_490*units.Milligram)
-	var saturated brine.SaturatedError
-	fmt.Println(errors.As(err, &saturated), errors.Is(err, units.ErrRange))
-	fmt.Println(units.Text(saturated.Share, units.Percent, 1))
-	// Output:
-	// true true
-	// 52.7 %
-}
-
 func ExampleSaltLimits() {
 	for _, l := range brine.SaltLimits() {
 		if !l.Nitrite && l.Pack == brine.AirPack {
@@ -220,9 +214,4 @@ func ExampleDefaultSaltLimit() {
 	// Output:
 	// 3.5 % low-oxygen pack
 	// US FDA, warning letter FLA-02-27 of 12 February 2002 (2002), least water phase salt (read)
-}
-
-func ExamplePack() {
-	fmt.Println(brine.AirPack, "and", brine.LowOxygenPack)
-	// Output: air pack and low-oxygen pack
 }

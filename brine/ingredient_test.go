@@ -99,14 +99,15 @@ func TestIngredientRefusesWhatItCannotMeasure(t *testing.T) {
 	require.ErrorIs(t, err, units.ErrRange)
 
 	var refusal units.RangeError
-	var noSubstance SubstanceError
+	var noSubstance units.UnsetError
+	var unknown units.UnknownError
 	for name, broken := range map[string]struct {
 		Ingredient
 		as any
 	}{
 		"zero":              {Ingredient{}, &noSubstance},
 		"without substance": {Ingredient{Name: "x", Volume: units.Cup, Mass: 250 * units.Gram}, &noSubstance},
-		"no such substance": {Ingredient{Name: "x", Substance: 9, Volume: units.Cup, Mass: 250 * units.Gram}, &noSubstance},
+		"no such substance": {Ingredient{Name: "x", Substance: 9, Volume: units.Cup, Mass: 250 * units.Gram}, &unknown},
 		"without volume":    {Ingredient{Name: "x", Substance: Salt, Mass: 250 * units.Gram}, &refusal},
 		"without mass":      {Ingredient{Name: "x", Substance: Salt, Volume: units.Cup}, &refusal},
 		"absurd":            {Ingredient{Name: "x", Substance: Sugar, Volume: units.Cup, Mass: units.Kilogram}, &refusal},
@@ -119,10 +120,10 @@ func TestIngredientRefusesWhatItCannotMeasure(t *testing.T) {
 		require.ErrorAs(t, err, broken.as, name)
 	}
 	_, err = Ingredient{Name: "x"}.MassOf(1)
-	require.EqualError(t, err, `ingredient "x" is no substance: expected salt or sugar`)
+	require.EqualError(t, err, "substance is not stated")
 }
 
 func TestSubstanceText(t *testing.T) {
-	require.Equal(t, []string{"no substance", "salt", "sugar", "Substance(3)"},
+	require.Equal(t, []string{"not stated", "salt", "sugar", "substance(3)"},
 		[]string{Substance(0).String(), Salt.String(), Sugar.String(), Substance(3).String()})
 }

@@ -3,160 +3,179 @@ package brine
 import (
 	"time"
 
+	"example.org/lakelarder/brine/solution"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/units/verdict"
 )
 
-// leastBrine is the weakest brine for smoking in print: a cup of salt to a gallon of water, with table salt.
-var leastBrineCitation = cite.Citation{Source: cite.MSUEPreservingFoodSafely1997, Where: "item 01600579", Basis: cite.Read}
+// leastBrine is the weakest brine for smoking in print: a cup of table salt, 48 printed teaspoons, to a gallon of water.
+const (
+	leastBrine     units.Ratio = 70_766_889_328
+	leastBrineNote             = "(a cup of table salt to the gallon)"
+)
 
-func leastBrine() (units.Ratio, error) {
-	salt, err := weighings[0].MassOf(units.Cup)
-	if err != nil {
-		return 0, err
-	}
-	return strengthOf(salt, units.Gallon)
+var leastBrineCitation = cite.Citation{
+	Source: cite.MSUEPreservingFoodSafely1997, Where: "item 01600579", Basis: cite.Read,
 }
 
-// judgeMethod tells a recipe that is a dry cure and a brine at once: figures of the one say nothing of the other.
-func judgeMethod(c Claim, a *Assessment) error {
-	f := Finding{What: "method", Kind: Different, Published: "one method", Citation: cite.Citation{Where: "the recipe's own figures", Basis: cite.Computed}}
-	switch {
-	case a.Method == DrySalted && (c.Water.Given || c.Strength.Given):
-		f.Stated = "dry salted, with a brine"
-	case a.Method == WetBrined && c.SaltToFish.Given:
-		f.Stated = "wet brined, with salt to fish"
-	default:
-		return nil
-	}
-	a.find(f)
-	return nil
-}
+// ownFigures is where a figure is from that the recipe itself gives.
+var ownFigures = cite.Citation{Where: "the recipe's own figures", Basis: cite.Computed}
 
-func judgeDose(c Claim, a *Assessment) error {
-	switch {
-	case a.Method == MethodNotStated:
-		a.find(Finding{What: "method", Kind: NotStated})
-	case a.Method == DrySalted && a.SaltToFish == 0 && !c.SaltToFish.Given:
-		a.find(Finding{What: "salt to fish", Kind: NotStated, Published: "30 g per kg, 1:4 and 1:3", Citation: handSaltedCitation})
-	case a.Method == DrySalted:
-		judgeDryDose(a)
-	case a.Strength == 0 && !c.Strength.Given:
-		a.find(Finding{What: "brine strength", Kind: NotStated})
-	default:
-		return judgeStrength(a)
+// judgeMethod finds a recipe that is a dry cure and a brine at once: figures of the one say nothing of the other.
+func (j *judgement) judgeMethod() {
+	f := verdict.Finding{
+		Rule: RuleMethod, What: "method", Kind: verdict.Different, Wanted: units.InWords("one method"), Citation: ownFigures,
 	}
-	return nil
-}
-
-func judgeDryDose(a *Assessment) {
-	f := Finding{What: "salt to fish", Stated: percent(a.SaltToFish)}
 	switch {
-	case a.SaltToFish < handSalted:
-		f.Kind, f.Published, f.Citation = Short, percent(handSalted), handSaltedCitation
-		f.Difference = percent(handSalted - a.SaltToFish)
-	case a.SaltToFish > handSalted && a.SaltToFish < quarter:
-		f.Kind, f.Published, f.Citation = Different, "no dose between 3 % and 1:4", quarterCitation
-	case a.SaltToFish > third+1:
-		f.Kind, f.Published, f.Citation = Over, "1:3", thirdCitation
+	case j.found.Method == DrySalted && (j.Water.Given || j.Strength.Given):
+		f.Stated = units.InWords("dry salted, with a brine")
+	case j.found.Method == WetBrined && j.SaltToFish.Given:
+		f.Stated = units.InWords("wet brined, with salt to fish")
 	default:
 		return
 	}
-	a.find(f)
+	j.find(f)
 }
 
-func judgeStrength(a *Assessment) error {
-	least, err := leastBrine()
-	if err != nil {
-		return err
+// judgeHandling finds what a recipe does to the fish and the brine that no amount of salt makes good.
+func (j *judgement) judgeHandling() {
+	if j.Ungutted {
+		j.find(verdict.Finding{
+			Rule: RuleGutting, What: "gutting", Kind: verdict.Different, Verdict: verdict.NotMet, Citation: gutFirst.Citation,
+			Stated: units.InWords("guts, roe or milt left in"), Wanted: units.InWords("all of them out before the salt"),
+		})
 	}
-	limit, citation := Saturation()
-	f := Finding{What: "brine strength", Stated: percent(a.Strength)}
+	if j.UsedBrine && j.found.Method != DrySalted {
+		j.find(verdict.Finding{
+			Rule: RuleFreshBrine, What: "brine", Kind: verdict.Different, Verdict: verdict.NotMet,
+			Stated: units.InWords("a used brine"), Wanted: units.InWords("a fresh one, or one that was treated"),
+			Citation: cite.Citation{
+				Source: cite.MichiganRegulation569, Where: "brine used again; also 1 NYCRR 262", Basis: cite.Read,
+			},
+		})
+	}
+	if j.MixedLoad {
+		j.find(verdict.Finding{
+			Rule: RuleLoad, What: "load", Kind: verdict.Different, Citation: oneKind.Citation,
+			Stated: units.InWords("a mixed load"), Wanted: units.InWords("one kind of fish in pieces of about one size"),
+		})
+	}
+}
+
+// judgeDose holds the salt of a dry cure or the strength of a brine against what is published.
+func (j *judgement) judgeDose() {
+	switch dose, strength := j.found.SaltToFish, j.found.Strength; {
+	case j.found.Method == 0:
+		j.missing(RuleMethod, "method", units.Figure{}, cite.Citation{})
+	case j.found.Method == DrySalted && !dose.Given:
+		j.missing(RuleSaltToFish, "salt to fish", units.AtLeast(handSalted), handSaltedCitation)
+	case j.found.Method == DrySalted:
+		j.judgeDryDose(dose.Value)
+	case !strength.Given:
+		j.missing(RuleStrength, "brine strength", units.AtLeast(leastBrine).With(leastBrineNote), leastBrineCitation)
+	default:
+		j.judgeStrength(strength.Value)
+	}
+}
+
+func (j *judgement) judgeDryDose(dose units.Ratio) {
+	f := verdict.Finding{Rule: RuleSaltToFish, What: "salt to fish", Stated: units.Exactly(dose)}
 	switch {
-	case a.Strength < least:
-		f.Kind, f.Published, f.Citation = Short, percent(least)+" (a cup of table salt to the gallon)", leastBrineCitation
-		f.Difference = percent(least - a.Strength)
-	case a.Strength > limit:
-		f.Kind, f.Published, f.Citation = Different, percent(limit)+" (saturation)", citation
-		f.Difference = percent(a.Strength - limit)
+	case dose < handSalted:
+		f.Kind, f.Wanted, f.Citation = verdict.Short, units.AtLeast(handSalted), handSaltedCitation
+		f.By = units.AmountOf(handSalted - dose)
+	case dose > handSaltedUp && dose < quarter:
+		f.Kind, f.Wanted, f.Citation = verdict.Different, units.InWords("no dose between 3 % and 1:4"), quarterCitation
+	case dose > thirdUp:
+		f.Kind, f.Wanted, f.Citation = verdict.Over, units.AtMost(third).With("(1:3)"), thirdCitation
+		f.By = units.AmountOf(dose - third)
 	default:
-		return nil
+		return
 	}
-	a.find(f)
-	return nil
+	j.find(f)
 }
 
-// judgeTime holds fish buried in salt against the dry-salting table; a measured dose and a brine are judged by what salt they can bring in.
-func judgeTime(c Claim, a *Assessment) error {
-	if !c.Time.Given {
-		a.find(Finding{What: "time", Kind: NotStated})
-		return nil
+func (j *judgement) judgeStrength(strength units.Ratio) {
+	saturated, citation := solution.Saturation()
+	f := verdict.Finding{Rule: RuleStrength, What: "brine strength", Stated: units.Exactly(strength)}
+	switch {
+	case strength < leastBrine:
+		f.Kind, f.Wanted, f.Citation = verdict.Short, units.AtLeast(leastBrine).With(leastBrineNote), leastBrineCitation
+		f.By = units.AmountOf(leastBrine - strength)
+	case strength > saturated:
+		f.Kind, f.Wanted, f.Citation = verdict.Different, units.AtMost(saturated).With("(saturation)"), citation
+		f.By = units.AmountOf(strength - saturated)
+	default:
+		return
 	}
-	if a.SaltToFish < quarter || !c.Thickness.Given {
-		return nil
+	j.find(f)
+}
+
+// judgeTime holds fish buried in salt against the dry-salting table; a measured dose and a brine are judged by what salt
+// they can bring in.
+func (j *judgement) judgeTime() {
+	if !j.Time.Given {
+		j.missing(RuleTime, "time", units.Figure{}, cite.Citation{})
+		return
 	}
-	if c.Fatness == FatnessNotStated {
-		c.Fatness = FatFish // the longer time
+	if j.found.SaltToFish.Value < quarter || !j.Thickness.Given {
+		return
 	}
-	printed, err := FindSaltingTime(c.Thickness.Value, c.Fatness)
+	fatness := j.Fatness
+	if fatness == 0 {
+		fatness = FatFish // the longer time
+	}
+	f := verdict.Finding{Rule: RuleTime, What: "time", Kind: verdict.Different, Stated: units.Exactly(j.Time.Value)}
+	published, from, err := saltingTime(j.Thickness.Value, fatness)
 	if err != nil {
-		a.find(Finding{What: "time", Kind: Different, Stated: units.Lasting(c.Time.Value), Published: "no time for this thickness",
-			Citation: cite.Citation{Source: cite.WhelanSmoking, Where: "dry-salting table", Basis: cite.Read}})
-		return nil
+		f.Wanted, f.Citation = units.InWords("no time for this thickness"), saltingTimeCitation
+		j.find(f)
+		return
 	}
-	f := Finding{What: "time", Stated: units.Lasting(c.Time.Value), Published: units.Lasting(printed.Time) + " for " + c.Fatness.String(), Citation: printed.Citation}
-	switch off := c.Time.Value - printed.Time; {
+	switch off := j.Time.Value - published; {
 	case off < 0:
-		f.Kind, f.Difference = Short, units.Lasting(-off)
+		f.Kind, f.By = verdict.Short, units.AmountOf(-off)
 	case off > 0:
-		f.Kind, f.Difference = Over, units.Lasting(off)
+		f.Kind, f.By = verdict.Over, units.AmountOf(off)
 	default:
-		return nil
+		return
 	}
-	a.find(f)
-	return nil
+	f.Wanted, f.Citation = units.Exactly(published).With("for "+fatness.String()), from
+	j.find(f)
 }
 
-// The published temperatures: where dry-salted fish lies and where it brines for more than four hours, and the brine at its start.
+// The published temperatures, each printed in two scales and met by either reading: where dry-salted fish lies and where
+// it brines for more than four hours, and the brine at its start.
 var (
-	coldLimit         = units.Fahrenheit(38)
-	startLimit        = units.Fahrenheit(60)
-	startLimitHolds   = 4 * time.Hour
-	brineTempCitation = cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.5(2); also 1 NYCRR 262.5(a)", Basis: cite.Read}
+	at38              = units.AtMost(units.Fahrenheit(38)).Also(units.AtMost(units.Celsius(3.3)))
+	at40              = units.AtMost(units.Fahrenheit(40)).Also(units.AtMost(units.Celsius(4.4)))
+	at60              = units.AtMost(units.Fahrenheit(60)).Also(units.AtMost(units.Celsius(15.6)))
+	brineTempCitation = cite.Citation{
+		Source: cite.MichiganRegulation569, Where: "R 285.569.5(2); also 1 NYCRR 262.5(a)", Basis: cite.Read,
+	}
 )
 
-func judgeTemperature(c Claim, a *Assessment) error {
-	limit, citation := coldLimit, keepCold.Citation
-	if a.Method == WetBrined {
+const startLimitHolds = 4 * time.Hour
+
+func (j *judgement) judgeTemperature() {
+	limit, citation := at38, keepCold.Citation
+	if j.found.Method == WetBrined {
 		citation = brineTempCitation
-		if c.Time.Given && c.Time.Value <= startLimitHolds {
-			limit = startLimit
+		if j.Time.Given && j.Time.Value <= startLimitHolds {
+			limit = at60
 		}
 	}
-	if !c.Temperature.Given {
-		a.find(Finding{What: "temperature", Kind: NotStated, Published: "at most " + limit.Text(units.FahrenheitScale, 0), Citation: citation})
-		return nil
+	if !j.Temperature.Given {
+		j.missing(RuleTemperature, "temperature", limit, citation)
+		return
 	}
-	if !c.Temperature.Value.Above(limit) {
-		return nil
+	stated := units.AmountOf(j.Temperature.Value)
+	if limit.Admits(stated) {
+		return
 	}
-	off, err := c.Temperature.Value.Sub(limit)
-	if err != nil {
-		return err
-	}
-	places := int32(1)
-	if off < units.Kelvins/20 { // never "too warm by nothing"
-		places = 6
-	}
-	a.find(Finding{What: "temperature", Kind: TooWarm, Stated: c.Temperature.Value.String(), Published: "at most " + limit.Text(units.FahrenheitScale, 0),
-		Difference: units.Text(off, units.FahrenheitDegrees, places), Citation: citation})
-	return nil
-}
-
-// percent is to two decimals, and exact where that would hide a shortfall.
-func percent(r units.Ratio) string {
-	if r > 0 && r < units.Percent/100 {
-		return r.String()
-	}
-	return units.Text(r, units.Percent, 2)
+	j.find(verdict.Finding{
+		Rule: RuleTemperature, What: "temperature", Kind: verdict.TooWarm, Stated: units.Exactly(j.Temperature.Value),
+		Wanted: limit, By: stated.Minus(limit.High), Citation: citation,
+	})
 }

@@ -29,7 +29,7 @@ func TestSaltingTimes(t *testing.T) {
 			require.NoError(t, err)
 			printed.WithinFloat(t, r, col, s.Time.Hours())
 			requireFrom(t, r, s.Citation)
-			require.Equal(t, AfterSalting(), s.Cautions)
+			require.Equal(t, afterSalting(), s.Cautions)
 		}
 	})
 	// The column of fat fish is linear, 12 h to the inch, between its rows as on them.
@@ -43,10 +43,12 @@ func TestSaltingTimes(t *testing.T) {
 		require.NoError(t, err)
 		require.Less(t, lean.Time, s.Time)
 	}
+	_, err := FindSaltingTime(units.Inch, LeanFish+1)
+	require.ErrorIs(t, err, units.ErrUnknown)
 	for _, c := range []struct {
 		thickness units.Length
 		fat       Fatness
-	}{{75*units.Inch/100 - 1, FatFish}, {3*units.Inch + 1, FatFish}, {0, LeanFish}, {units.Inch, FatnessNotStated}, {units.Inch, 3}} {
+	}{{75*units.Inch/100 - 1, FatFish}, {3*units.Inch + 1, FatFish}, {0, LeanFish}, {units.Inch, 0}} {
 		_, err := FindSaltingTime(c.thickness, c.fat)
 		require.ErrorIs(t, err, units.ErrRange)
 	}
@@ -135,14 +137,21 @@ func TestOtherLimits(t *testing.T) {
 			continue
 		}
 		require.Equal(t, r.Text("activity"), units.In(l.Activity, units.One, 2).String())
+		require.Equal(t, r.Text("bound") == "below", l.Below)
+		require.Contains(t, []string{"below", "at most"}, r.Text("bound"))
 	}
 	rules := printed.Table(t, "brine/salting-rules.csv")
 	require.Len(t, SaltingRules(), len(rules))
 	for i, r := range rules {
 		l := SaltingRules()[i]
-		require.Equal(t, r.Text("id"), l.ID)
-		require.Equal(t, r.Text("most_f"), l.Most.In(units.FahrenheitScale, 3).String())
-		printed.Within(t, r, "most_c", l.Most.In(units.CelsiusScale, 6))
+		require.Equal(t, r.Text("id"), string(l.ID))
+		require.Equal(t, "at most "+r.Text("most_f")+" °F ("+r.Text("most_c")+" °C)", l.Limit.Text(units.Both))
+		for col, scale := range map[string]units.Scale{"most_f": units.FahrenheitScale, "most_c": units.CelsiusScale} {
+			printedAt, err := units.TemperatureOf(r.Decimal(col), scale)
+			require.NoError(t, err)
+			require.True(t, l.Limit.Admits(units.AmountOf(printedAt)), "as printed in either scale")
+		}
+		require.False(t, l.Limit.Admits(units.AmountOf(units.Fahrenheit(r.Float("most_f")+0.1))))
 		requireFrom(t, r, l.Citation)
 	}
 }
@@ -153,14 +162,14 @@ func TestStrictestSaltLimit(t *testing.T) {
 		pack   Pack
 		want   units.Ratio
 	}{
-		{SmokingNotStated, PackNotStated, 35}, {HotSmoked, LowOxygenPack, 35}, {ColdSmoked, LowOxygenPack, 35},
-		{HotSmoked, AirPack, 35}, {ColdSmoked, AirPack, 30}, {SmokingNotStated, AirPack, 35},
+		{0, 0, 35}, {HotSmoked, LowOxygenPack, 35}, {ColdSmoked, LowOxygenPack, 35},
+		{HotSmoked, AirPack, 35}, {ColdSmoked, AirPack, 35}, {0, AirPack, 35},
 	} {
 		l := StrictestSaltLimit(c.smoked, c.pack)
 		require.Equal(t, c.want*units.PerMille, l.Least, "%s, %s", c.smoked, c.pack)
 		require.False(t, l.Nitrite)
 	}
-	require.Equal(t, DefaultSaltLimit(), StrictestSaltLimit(SmokingNotStated, PackNotStated))
+	require.Equal(t, DefaultSaltLimit(), StrictestSaltLimit(0, 0))
 }
 
 func TestBatches(t *testing.T) {

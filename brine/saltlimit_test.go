@@ -35,7 +35,7 @@ func TestSaltLimitsAreThePrintedOnes(t *testing.T) {
 		require.NotEmpty(t, l.Fish)
 		require.NotEmpty(t, l.Place)
 		got = append(got, limitRow{
-			l.ID, l.Least, l.Pack.String(), l.Smoked.String(), l.Nitrite, l.Citation.Source.Key(), l.Citation.Where, l.Citation.Basis.String(),
+			string(l.ID), l.Least, l.Pack.String(), l.Smoked.String(), l.Nitrite, l.Citation.Source.Key(), l.Citation.Where, l.Citation.Basis.String(),
 		})
 	}
 	for _, rows := range [][]limitRow{want, got} {
@@ -54,9 +54,4 @@ func TestDefaultIsTheStrictestWithoutNitrite(t *testing.T) {
 	}
 	SaltLimits()[0].Least = 0
 	require.Equal(t, standard, DefaultSaltLimit(), "the slice is the caller's own")
-}
-
-func TestPackText(t *testing.T) {
-	require.Equal(t, []string{"pack not stated", "air pack", "low-oxygen pack", "Pack(3)"},
-		[]string{PackNotStated.String(), AirPack.String(), LowOxygenPack.String(), Pack(3).String()})
 }

@@ -2,42 +2,24 @@ package brine
 
 import (
 	"math"
-	"strconv"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
 
-// Faces is how many sides of a piece the salt comes in through. The zero Faces is not stated.
-type Faces uint8
-
-// A fillet on its skin takes salt through one face: skin and the fat under it let almost none through. A skinless piece in brine takes it
-// through two.
-const (
-	FacesNotStated Faces = iota
-	OneFace
-	TwoFaces
-)
-
-// String is the faces in words: "one face".
-func (f Faces) String() string {
-	switch f {
-	case FacesNotStated:
-		return "faces not stated"
-	case OneFace:
-		return "one face"
-	case TwoFaces:
-		return "two faces"
-	}
-	return "Faces(" + strconv.Itoa(int(f)) + ")"
-}
-
 // Slab is a piece of fish as diffusion sees it: wide, of one thickness.
 type Slab struct {
-	Thickness units.Length
-	Faces     Faces
+	Thickness units.Length `wire:"required"`
+	Faces     Faces        `wire:"required"`
 }
+
+// MarshalJSON writes the piece in the words that UnmarshalJSON reads.
+func (s Slab) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
+
+// UnmarshalJSON reads a piece strictly; both fields are required.
+func (s *Slab) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
 
 // What a fillet can be, to catch slips of units, and how long a cure; practice, no source.
 const (
@@ -49,10 +31,11 @@ const (
 	shortUntil = 0.2
 )
 
-// Uptake returns how much of what the piece would take up in the end it has taken up, on average, with its surface held at one strength:
-// 0 at the start, 1 in the end. Faces must be stated, the thickness 1 to 300 mm, D above 0 to 1e-8 m²/s, time 0 to 60 days: otherwise a
-// RangeError. Exact to 1e-10 at every time: both forms of the solution of Fick's law are summed until nothing is left.
-// It is physics of a bare slab: a warning how slow salt is, never a proof that it has arrived.
+// Uptake returns the average uptake of the piece as a share of what it takes up in the end, with its surface held at
+// one strength: 0 at the start, 1 in the end. Faces must be stated, the thickness 1 to 300 mm, D above 0 to 1e-8
+// m²/s, time 0 to 60 days: otherwise an UnsetError or a RangeError. Exact to 1e-10 at every time: both forms of the
+// solution of Fick's law are summed until nothing is left. It is physics of a bare slab: a warning how slow salt is,
+// never a proof that it has arrived.
 func (s Slab) Uptake(d units.Diffusivity, t time.Duration) (units.Ratio, error) {
 	fo, err := s.fourier(d, t)
 	if err != nil {
@@ -61,7 +44,8 @@ func (s Slab) Uptake(d units.Diffusivity, t time.Duration) (units.Ratio, error) 
 	return units.OfFloat(meanUptake(fo), units.One)
 }
 
-// CoreUptake is Uptake where salt arrives last: at the skin of a piece with one open face, in the middle of one with two.
+// CoreUptake is Uptake where salt arrives last: at the skin of a piece with one open face, in the middle of one with
+// two.
 func (s Slab) CoreUptake(d units.Diffusivity, t time.Duration) (units.Ratio, error) {
 	fo, err := s.fourier(d, t)
 	if err != nil {
@@ -73,9 +57,9 @@ func (s Slab) CoreUptake(d units.Diffusivity, t time.Duration) (units.Ratio, err
 // fourier is Fo = D t/L², L the whole thickness with one face open and half of it with two.
 func (s Slab) fourier(d units.Diffusivity, t time.Duration) (float64, error) {
 	if s.Faces != OneFace && s.Faces != TwoFaces {
-		return 0, units.RangeError{What: "faces", Got: s.Faces.String(), Low: OneFace.String(), High: TwoFaces.String()}
+		return 0, faces.Check(s.Faces)
 	}
-	if err := units.Check("thickness", s.Thickness, thinnest, thickest); err != nil {
+	if err := checkFigure("thickness", s.Thickness, thinnest, thickest); err != nil {
 		return 0, err
 	}
 	if err := units.Check("diffusivity", d, slowest, quickest); err != nil {
@@ -146,16 +130,17 @@ func coreUptake(fo float64) float64 {
 
 // Diffusivities are the least, a likely and the greatest diffusivity of salt in fish.
 type Diffusivities struct {
-	Low, Likely, High units.Diffusivity
-	Citation          cite.Citation
+	units.Range[units.Diffusivity]
+	Citation cite.Citation
 }
 
-// FleshDiffusivity returns the published range of salt in fish from the flesh side, 1e-11 to 1e-10 m²/s; between them the geometric mean,
-// 3.16e-11, which nobody published. The temperature is not stated there, and salmon's own figures were not read.
-// Source: Journal of Cookery Science of Japan 25(4), 1992, abstract.
+// FleshDiffusivity returns the published range of salt in fish from the flesh side, 1e-11 to 1e-10 m²/s; between them
+// the geometric mean, 3.16e-11, which is not published. The temperature is not stated there, and the figures of
+// salmon itself were not read. Source: Journal of Cookery Science of Japan 25(4), 1992, abstract.
 func FleshDiffusivity() Diffusivities {
+	const least = 10 * units.SquareMillimetrePerSecond / 1_000_000
 	return Diffusivities{
-		Low: 10 * units.SquareMillimetrePerSecond / 1_000_000, Likely: 31_622_777, High: 100 * units.SquareMillimetrePerSecond / 1_000_000,
+		Range:    units.Range[units.Diffusivity]{Low: least, Likely: 31_622_777, High: 10 * least},
 		Citation: cite.Citation{Source: cite.SaltDiffusivityJapan1992, Where: "abstract, flesh side", Basis: cite.Read},
 	}
 }

@@ -5,25 +5,47 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// saltLimits are the printed limits in tenths of a percent, the default first.
+// saltLimits are the published limits in tenths of a percent, the default first.
 var saltLimits = [...]SaltLimit{
-	least(35, LowOxygenPack, "WPS-US-VAC", "refrigerated smoked fish, letter on cold-smoked salmon", "US FDA", cite.FDAWarningFLA0227, "least water phase salt", cite.Read),
-	least(35, LowOxygenPack, "WPS-FDA-CH13", "smoked fish", "US FDA", cite.FDAHazardsGuide4, "ch. 13", cite.Recalled),
-	least(35, LowOxygenPack, "WPS-ME-VAC", "hot- or cold-smoked fish", "Maine", cite.MaineRules01001Ch359, "s. 2(C)(2), (5)", cite.Read),
-	least(35, PackNotStated, "WPS-TORRY", "ready-to-eat hot-smoked fish below 5 °C", "UK (advice)", cite.TorryNote82Revised, "accompanying notes", cite.Read).smoked(HotSmoked),
-	least(30, AirPack, "WPS-MI-AIR", "smoked fish", "Michigan", cite.MichiganRegulation569, "R 285.569.8(2)", cite.Read),
-	least(30, PackNotStated, "WPS-GL-MODEL", "smoked lake whitefish, lake trout, lake herring", "Great Lakes model plan", cite.GreatLakesHACCP2000, "water phase salt", cite.Read).smoked(HotSmoked),
-	least(25, AirPack, "WPS-ME-AIR", "hot- or cold-smoked fish", "Maine", cite.MaineRules01001Ch359, "s. 2(C)(1), (4)", cite.Read),
-	least(30, LowOxygenPack, "WPS-US-VAC-NIT", "refrigerated smoked fish, letter on cold-smoked salmon", "US FDA", cite.FDAWarningFLA0227, "least water phase salt", cite.Read).withNitrite(),
-	least(30, LowOxygenPack, "WPS-FDA-CH13-NIT", "smoked fish", "US FDA", cite.FDAHazardsGuide4, "ch. 13", cite.Recalled).withNitrite(),
-	least(30, LowOxygenPack, "WPS-ME-VAC-NIT", "hot-smoked fish", "Maine", cite.MaineRules01001Ch359, "s. 2(C)(2)", cite.Read).smoked(HotSmoked).withNitrite(),
+	least(35, LowOxygenPack, FDALetter, "US FDA", "refrigerated smoked fish, letter on cold-smoked salmon").in(letter),
+	least(35, LowOxygenPack, FDAGuide, "US FDA", "smoked fish").in(chapter13),
+	least(35, LowOxygenPack, MaineVacuum, "Maine", "hot- or cold-smoked fish").in(maine("s. 2(C)(2), (5)")),
+	least(35, 0, TorryAdvice, "UK (advice)", "ready-to-eat hot-smoked fish below 5 °C").smoked(HotSmoked).in(torry),
+	least(30, AirPack, MichiganAir, "Michigan", "smoked fish").in(michigan),
+	least(30, 0, GreatLakesModel, "Great Lakes model plan", "smoked lake whitefish, lake trout, lake herring").
+		smoked(HotSmoked).in(greatLakes),
+	least(25, AirPack, MaineAir, "Maine", "hot- or cold-smoked fish").in(maine("s. 2(C)(1), (4)")),
+	least(30, LowOxygenPack, FDALetterNitrite, "US FDA", "refrigerated smoked fish, letter on cold-smoked salmon").
+		withNitrite().in(letter),
+	least(30, LowOxygenPack, FDAGuideNitrite, "US FDA", "smoked fish").withNitrite().in(chapter13),
+	least(30, LowOxygenPack, MaineVacuumNitrite, "Maine", "hot-smoked fish").smoked(HotSmoked).withNitrite().
+		in(maine("s. 2(C)(2)")),
 }
 
-func least(tenths int, pack Pack, id, fish, place string, source cite.Source, where string, basis cite.Basis) SaltLimit {
-	return SaltLimit{
-		ID: id, Least: units.Ratio(tenths) * units.Percent / 10, Pack: pack, Fish: fish, Place: place,
-		Citation: cite.Citation{Source: source, Where: where, Basis: basis},
-	}
+var (
+	letter     = cite.Citation{Source: cite.FDAWarningFLA0227, Where: "least water phase salt", Basis: cite.Read}
+	chapter13  = guide("ch. 13, control strategy 1A, p. 260")
+	torry      = cite.Citation{Source: cite.TorryNote82Revised, Where: "accompanying notes", Basis: cite.Read}
+	michigan   = cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.8(2)", Basis: cite.Read}
+	greatLakes = cite.Citation{Source: cite.GreatLakesHACCP2000, Where: "water phase salt", Basis: cite.Read}
+)
+
+func maine(where string) cite.Citation {
+	return cite.Citation{Source: cite.MaineRules01001Ch359, Where: where, Basis: cite.Read}
+}
+
+// guide cites a place in the guide of the FDA, the printing of March 2020.
+func guide(where string) cite.Citation {
+	return cite.Citation{Source: cite.FDAHazardsGuide2020, Where: where, Basis: cite.Read}
+}
+
+func least(tenths int, pack Pack, id SaltLimitID, place, fish string) SaltLimit {
+	return SaltLimit{ID: id, Least: units.Ratio(tenths) * units.Percent / 10, Pack: pack, Fish: fish, Place: place}
+}
+
+func (l SaltLimit) in(c cite.Citation) SaltLimit {
+	l.Citation = c
+	return l
 }
 
 func (l SaltLimit) withNitrite() SaltLimit {

@@ -5,9 +5,17 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"example.org/lakelarder/brine/solution"
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
 )
+
+func share(t testing.TB, r printed.Row, col string) units.Ratio {
+	t.Helper()
+	x, err := units.Of(r.Decimal(col), units.Percent)
+	require.NoError(t, err)
+	return x
+}
 
 func grams(t testing.TB, r printed.Row, col string) units.Mass {
 	t.Helper()
@@ -29,7 +37,7 @@ func TestWaterPhaseSaltOfFishInTables(t *testing.T) {
 		require.NoError(t, err)
 		printed.Within(t, r, "nacl_g_100g", units.In(salt, units.Gram, 6))
 		share, err := WaterPhaseSalt(salt, grams(t, r, "water_g_100g"))
-		var saturated SaturatedError
+		var saturated solution.SaturatedError
 		if err != nil {
 			require.ErrorAs(t, err, &saturated)
 			require.ErrorIs(t, err, units.ErrRange)
@@ -83,7 +91,7 @@ func TestWaterPhaseSaltByHand(t *testing.T) {
 }
 
 func TestSaturationIsTheEnd(t *testing.T) {
-	limit, citation := Saturation()
+	limit, citation := solution.Saturation()
 	require.Equal(t, "26.395 %", limit.String())
 	require.NoError(t, citation.Check())
 
@@ -92,9 +100,18 @@ func TestSaturationIsTheEnd(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, limit, share)
 	_, err = WaterPhaseSalt(at+units.Gram, 73_605*units.Gram)
-	require.Equal(t, SaturatedError{Share: 263_957_360_426, Saturation: limit}, err)
+	require.Equal(t, solution.SaturatedError{What: inTheWater, Share: 263_957_360_426, Saturation: limit}, err)
 	require.EqualError(t, err, "water phase salt 26.3957360426 % is out of range: expected at most 26.395 %, saturation; "+
 		"part of the salt is not dissolved, or a figure is wrong")
+}
+
+// The molar mass of salt is the one that the table of coefficients has.
+func TestMolarMass(t *testing.T) {
+	for _, r := range printed.Table(t, "brine/activity-coefficients.csv") {
+		if r.Text("equation") == "molar mass" && r.Text("name") == "salt" {
+			printed.Within(t, r, "value", units.In(molarNaCl, units.Gram, 6))
+		}
+	}
 }
 
 func TestWaterPhaseSaltRefused(t *testing.T) {
@@ -110,7 +127,7 @@ func TestWaterPhaseSaltRefused(t *testing.T) {
 		require.ErrorIs(t, err, units.ErrRange, name)
 		require.Zero(t, share, name)
 	}
-	limit, _ := Saturation()
+	limit, _ := solution.Saturation()
 	for name, c := range map[string]struct {
 		target units.Ratio
 		water  units.Mass
@@ -144,7 +161,7 @@ func FuzzWaterPhaseSalt(f *testing.F) {
 		}
 		share, err := WaterPhaseSalt(salt, units.Mass(water))
 		if err != nil { // a few quanta of water, or a target a hair below saturation: one quantum of salt is too much
-			require.ErrorAs(t, err, &SaturatedError{})
+			require.ErrorAs(t, err, &solution.SaturatedError{})
 			return
 		}
 		require.GreaterOrEqual(t, int64(share), target)

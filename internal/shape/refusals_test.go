@@ -18,6 +18,11 @@ func yieldUses(body, want string) refusal {
 		"// F is F.\nfunc F(i int, found map[string]int) []int {\n"+body+"\n}\n", want)
 }
 
+// saved is a result as it is saved.
+func saved(text, want string) refusal {
+	return refusal{map[string]string{"testdata/golden/x.json": text}, want}
+}
+
 func importing(path, target, want string) refusal {
 	pkg := strings.Split(path, "/")
 	return refusal{map[string]string{path: "package " + pkg[len(pkg)-2] + "\n\nimport \"" + target + "\"\n"}, want}
@@ -74,6 +79,11 @@ func refusals() map[string]refusal {
 		"calls: panic":            yieldCode("func f() { panic(1) }", "calls panic"),
 		"calls: built-in println": yieldCode("func f() { println(1) }", "calls println"),
 		"calls: init":             yieldCode("func init() {}", "yield/more.go:3: has an init"),
+
+		"math: exponential":     yieldCode("import \"math\"\n\nfunc f() float64 { return math.Exp(1) }", "yield/more.go:5: math.Exp may differ between machines"),
+		"math: renamed":         yieldCode("import m \"math\"\n\nfunc f() float64 { return m.Pow(1, 2) }", "math.Pow may differ"),
+		"math: not even called": yieldCode("import \"math\"\n\nvar sine = math.Sin", "math.Sin may differ"),
+		"math: fused":           yieldCode("import \"math\"\n\nvar x = math.FMA(1, 2, 3)", "math.FMA may differ"),
 
 		"globals: exported":               yieldCode("// Limits are limits.\nvar Limits = [2]int{1, 2}", "package-level variable Limits is exported and no sentinel"),
 		"globals: error of other make":    yieldCode("// ErrX is X.\nvar ErrX = f()", "ErrX is exported and no sentinel"),
@@ -158,23 +168,30 @@ func refusals() map[string]refusal {
 		"cautions: odd ID":     yieldCode("var c = cite.Caution{ID: \"yield.Weigh it\", Text: \"Weigh it.\"}", "is not yield. and a few words"),
 		"cautions: twice": yieldCode("var c = cite.Caution{ID: \"yield.weigh\", Text: \"Weigh it.\"}\n\nvar d = cite.Caution{ID: \"yield.weigh\", Text: \"Weigh it again.\"}",
 			"yield.weigh stands at yield/more.go:3 too"),
-		"cautions: small letter": yieldCode("var c = cite.Caution{ID: \"yield.a\", Text: \"weigh it.\"}", "a caution is no sentence"),
-		"cautions: no stop":      yieldCode("var c = cite.Caution{ID: \"yield.a\", Text: \"Weigh \" + \"it\"}", "a caution is no sentence"),
-		"cautions: names Go":     yieldCode("// WeighIt weighs.\nfunc WeighIt() {}\n\nvar c = cite.Caution{ID: \"yield.a\", Text: \"Weigh it by WeighIt.\"}", "a caution names WeighIt"),
-		"docs: no doc.go":        {map[string]string{"yield/doc.go": ""}, "yield: has no doc.go with a package comment"},
-		"docs: empty doc.go":     {map[string]string{"yield/doc.go": "package yield\n"}, "yield: has no doc.go with a package comment"},
-		"docs: a second comment": {map[string]string{"yield/more.go": "// Package yield again.\npackage yield\n"}, "the package comment stands in doc.go alone"},
-		"docs: function":         yieldCode("func F() {}", "yield/more.go:3: F has no doc comment"),
-		"docs: method":           yieldCode("func (Share) F() {}", "F has no doc comment"),
-		"docs: type":             yieldCode("type T int", "T has no doc comment"),
-		"docs: types in a group": yieldCode("// Some types.\ntype (\n\tT int\n)", "T has no doc comment"),
-		"docs: constant":         yieldCode("const X = 1", "X has no doc comment"),
-		"docs: one of a group":   yieldCode("const (\n\tX = 1 // is X\n\tY = 2\n)", "Y has no doc comment"),
-		"docs: only a directive": yieldCode("//go:noinline\nfunc F() {}", "F has no doc comment"),
-		"examples: function":     yieldCode("// F is F.\nfunc F() {}", "yield/more.go:4: no runnable ExampleF"),
-		"examples: method":       yieldCode("// F is F.\nfunc (*Share) F() {}", "no runnable ExampleShare_F"),
-		"examples: generic":      yieldCode("// T is T.\ntype T[E any] struct{}\n\n// F is F.\nfunc (T[E]) F() {}", "no runnable ExampleT_F"),
-		"examples: small method": yieldCode("// T is T.\ntype T int\n\n// String is String.\nfunc (T) String() string { return \"\" }", "no runnable ExampleT_String"),
+		"cautions: small letter":  yieldCode("var c = cite.Caution{ID: \"yield.a\", Text: \"weigh it.\"}", "a caution is no sentence"),
+		"cautions: no stop":       yieldCode("var c = cite.Caution{ID: \"yield.a\", Text: \"Weigh \" + \"it\"}", "a caution is no sentence"),
+		"cautions: names Go":      yieldCode("// WeighIt weighs.\nfunc WeighIt() {}\n\nvar c = cite.Caution{ID: \"yield.a\", Text: \"Weigh it by WeighIt.\"}", "a caution names WeighIt"),
+		"readme: no such name":    {map[string]string{"README.md": "## Find it here\n\n| a question | `yield` | `Shares`, `Chain` |\n"}, "README.md: yield has no Chain"},
+		"readme: no such package": {map[string]string{"README.md": "## Find it here\n\n| a question | `yields` | `Shares` |\n"}, "yields is no package"},
+		"golden: empty object":    saved(`{"held":{}}`, ".held is {}"),
+		"golden: bare number":     saved(`{"findings":[{"verdict":2}]}`, ".findings[0].verdict is a bare number"),
+		"golden: nanoseconds":     saved(`{"held":"6000000000000ns"}`, ".held is 6000000000000ns"),
+		"golden: null":            saved(`{"findings":null}`, ".findings is null"),
+		"golden: no JSON":         saved(`{"findings":`, "testdata/golden/x.json: unexpected EOF"),
+		"docs: no doc.go":         {map[string]string{"yield/doc.go": ""}, "yield: has no doc.go with a package comment"},
+		"docs: empty doc.go":      {map[string]string{"yield/doc.go": "package yield\n"}, "yield: has no doc.go with a package comment"},
+		"docs: a second comment":  {map[string]string{"yield/more.go": "// Package yield again.\npackage yield\n"}, "the package comment stands in doc.go alone"},
+		"docs: function":          yieldCode("func F() {}", "yield/more.go:3: F has no doc comment"),
+		"docs: method":            yieldCode("func (Share) F() {}", "F has no doc comment"),
+		"docs: type":              yieldCode("type T int", "T has no doc comment"),
+		"docs: types in a group":  yieldCode("// Some types.\ntype (\n\tT int\n)", "T has no doc comment"),
+		"docs: constant":          yieldCode("const X = 1", "X has no doc comment"),
+		"docs: one of a group":    yieldCode("const (\n\tX = 1 // is X\n\tY = 2\n)", "Y has no doc comment"),
+		"docs: only a directive":  yieldCode("//go:noinline\nfunc F() {}", "F has no doc comment"),
+		"examples: function":      yieldCode("// F is F.\nfunc F() {}", "yield/more.go:4: no runnable ExampleF"),
+		"examples: method":        yieldCode("// F is F.\nfunc (*Share) F() {}", "no runnable ExampleShare_F"),
+		"examples: generic":       yieldCode("// T is T.\ntype T[E any] struct{}\n\n// F is F.\nfunc (T[E]) F() {}", "no runnable ExampleT_F"),
+		"examples: small method":  yieldCode("// T is T.\ntype T int\n\n// String is String.\nfunc (T) String() string { return \"\" }", "no runnable ExampleT_String"),
 		"examples: without output": {map[string]string{"yield/share_test.go": "package yield\n\nfunc ExampleShare() {\n\t// Output: whole\n}\n\nfunc ExampleShares() {}\n"},
 			"no runnable ExampleShares"},
 		"examples: empty output": {map[string]string{"yield/share_test.go": "package yield\n\nfunc ExampleShare() {\n\t// Output: whole\n}\n\nfunc ExampleShares() {\n\t// Output:\n}\n"},

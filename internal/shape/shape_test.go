@@ -15,6 +15,7 @@ var rules = map[string]rule{
 	"packages": packageRule,
 	"imports":  importRule,
 	"calls":    callRule,
+	"math":     mathRule,
 	"globals":  globalRule,
 	"floats":   floatRule,
 	"sizes":    sizeRule,
@@ -24,6 +25,8 @@ var rules = map[string]rule{
 	"language": languageRule,
 	"enums":    enumRule,
 	"cautions": cautionRule,
+	"golden":   goldenRule,
+	"readme":   readmeRule,
 	"examples": exampleRule,
 }
 
@@ -230,6 +233,9 @@ func TestRulesAcceptTheEdge(t *testing.T) {
 		"sizes: the bibliography":   {"units/cite/bibliography.go": "package cite\n" + long},
 		"imports: a reader":         {"units/series/x.go": "package series\n\nimport \"io\"\n"},
 		"imports: anything in test": {"yield/x_test.go": "package yield\n\nimport \"math/rand\"\n"},
+		"math: exact":               {"yield/more.go": "package yield\n\nimport \"math\"\n\nvar x = math.Sqrt(math.Pi)\n"},
+		"math: another's":           {"yield/more.go": "package yield\n\nimport math \"example.org/lakelarder/internal/portable\"\n\nvar x = math.Exp(1)\n"},
+		"math: in a test":           {"yield/x_test.go": "package yield\n\nimport \"math\"\n\nvar x = math.Exp(1)\n"},
 		"calls: of a method":        {"yield/more.go": "package yield\n\nfunc f(t interface{ Now() }) { t.Now() }\n"},
 		"words: inside a word":      {"README.md": "/workshop/ XX" + "XL\n"},
 		"globals: read":             {"yield/more.go": "package yield\n\nfunc f() []Share {\n\tfor _, s := range table {\n\t\treturn []Share{s, table[0]}\n\t}\n\treturn nil\n}\n"},

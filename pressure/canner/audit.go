@@ -43,13 +43,14 @@ func (w *walk[T]) report(c *course[T]) Report {
 	}
 	w.end(c)
 	r.Held, r.Bridged = w.Held, w.Spanned.Length()
+	r.Margin, r.HiddenSag = c.margin(w.LowHeld), w.PauseHeld
 	j := judgement[T]{course: c, walk: w, over: over, clock: r.Clock}
 	j.judge()
 	r.Report = verdict.Of(j.findings, cautionsOf(c))
 	if !over {
 		r.Verdict = verdict.Worst(r.Verdict, verdict.CannotTell)
 	}
-	r.Next = j.next(r.Verdict)
+	r.Next = j.next(r.Report)
 	r.Steps = j.steps
 	if over {
 		r.stepsAfter()
@@ -69,14 +70,18 @@ type judgement[T Record] struct {
 
 func (j *judgement[T]) judge() {
 	j.place()
+	j.loaded()
 	j.venting()
 	j.timing()
 	j.height()
 	j.holding()
 	j.sagging()
 	if j.over {
+		j.doubtedTimer()
 		j.cooling()
 	}
+	j.doubts()
+	j.noticed()
 }
 
 // add keeps a finding; while the run goes on, with what to do about it.

@@ -39,7 +39,7 @@ func sampled(t testing.TB, r printed.Row, corners []printed.Row) (times []time.D
 		from, to = first, last
 	}
 	i := 0
-	for at := time.Duration(0); at <= minutesOf(t, corners[len(corners)-1], "minute"); at += every {
+	for at := minutesOf(t, corners[0], "minute"); at <= minutesOf(t, corners[len(corners)-1], "minute"); at += every {
 		for i+2 < len(corners) && minutesOf(t, corners[i+1], "minute") < at {
 			i++
 		}

@@ -33,7 +33,7 @@ func BenchmarkAudit(b *testing.B) {
 
 func BenchmarkAuditOfTemperatures(b *testing.B) {
 	run, readings := fourHours(b)
-	air, _ := run.air()
+	air, _, _ := run.around()
 	steam := make([]series.Reading[units.Temperature], len(readings))
 	for i, r := range readings {
 		v, err := air.SteamUnder(r.Value)

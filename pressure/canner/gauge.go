@@ -71,6 +71,8 @@ func (g Gauge) check(s process.Schedule) error {
 		return ContradictionError{What: "schedule", Got: "of no process", Expected: "one that process returned"}
 	case s.Gauge == process.Weighted && g.ReadsHigh != 0:
 		return ContradictionError{What: "gauge error", Got: g.ReadsHigh.String(), Expected: "none: a weighted gauge has no dial"}
+	case units.CheckUnit("error of the dial", g.ReadsHigh, leastPressure) != nil:
+		return units.CheckUnit("error of the dial", g.ReadsHigh, leastPressure)
 	case g.ReadsHigh > gaugeLimit || g.ReadsHigh < -gaugeLimit:
 		return UnsuitableError{What: "dial gauge", Got: "off by " + units.AmountOf(g.ReadsHigh).Text(units.Both, units.Up), Citation: gaugeSource,
 			Required: "2 psi at most; replace the gauge"}

@@ -16,7 +16,7 @@ func when(from, to time.Duration) units.Stated[series.Stretch] {
 
 // notMarked finds a moment that decides and that nobody wrote down.
 func (j *judgement[T]) notMarked(rule verdict.Rule, moment string, c cite.Citation) {
-	j.add(verdict.Finding{Rule: rule, What: "the moment of " + moment, Kind: verdict.Missing, Verdict: verdict.CannotTell, Citation: c}, Step{})
+	j.add(verdict.Finding{Rule: rule, What: "the moment of " + moment, Kind: verdict.Missing, Verdict: verdict.CannotTell, Citation: c}, putRight)
 }
 
 // place: the stove stood where the schedule was found for.
@@ -33,7 +33,7 @@ func (j *judgement[T]) place() {
 		off := stove.Value - wanted
 		f.Kind, f.Stated, f.By = verdict.Different, units.Exactly(stove.Value), units.AmountOf(max(off, -off))
 	}
-	j.add(f, Step{})
+	j.add(f, putRight)
 }
 
 // venting: steady steam for the published minutes; for quarts, heating and venting together.

@@ -7,7 +7,7 @@ import (
 )
 
 // Live is a run while it goes on, one reading at a time and without storing them: at every moment its Report is that of
-// an Audit of the readings so far. It is a plain value; Next returns the next one. Start with Watch. The zero Live takes
+// an Audit of the readings so far. It is a plain value; Next and Mark return the next one. Start with Watch. The zero Live takes
 // no reading.
 type Live[T Record] struct {
 	course *course[T] // never changed once made
@@ -72,8 +72,36 @@ func (l Live[T]) Clock() Clock {
 	return l.walk.clock(l.course)
 }
 
-// Now returns what to do now, in one step.
-func (l Live[T]) Now() Step { return keepGoing(l.Clock()) }
+// Now returns what to do now, in one step: that of Report. It never says that the time is full where the readings so far
+// would not be judged Met once the heat is off and the rest is done and marked without fault.
+func (l Live[T]) Now() Step {
+	r, seen := l.Report()
+	if !seen || r.Clock == (Clock{}) && !l.course.run.Marks.over() { // the pressure is gone, and nobody turned off the heat
+		return keepGoing(l.Clock())
+	}
+	return r.Next[0]
+}
+
+// Mark returns the Live with other marks. A mark may be added that is no earlier than the last reading, and the timer
+// started again then; what was marked before stays as it was. Anything else is a ContradictionError: audit the record,
+// or watch it again from its start. Marks out of order are a ContradictionError as in Audit. On an error l stays as it was.
+func (l Live[T]) Mark(marks Marks) (Live[T], error) {
+	if l.course == nil {
+		return l, units.UnsetError{What: "run"}
+	}
+	if err := marks.check(); err != nil {
+		return l, err
+	}
+	if err := l.walk.accepts(&l.course.run.Marks, &marks); err != nil {
+		return l, err
+	}
+	before, c := l.course, new(course[T])
+	*c = *l.course
+	c.mark(marks)
+	l.course = c
+	l.walk.remark(before, c)
+	return l, nil
+}
 
 // LargestGap returns the longest pause between two readings so far, the zero Stretch for fewer than two.
 func (l Live[T]) LargestGap() series.Stretch { return l.walk.LargestGap }

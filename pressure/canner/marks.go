@@ -33,6 +33,12 @@ func (m *Marks) all() [8]units.Stated[time.Duration] {
 
 var markNames = [...]string{"heat on", "steady steam", "vent closed", "timer", "heat off", "pressure gone", "weight off", "lid off"}
 
+// markOfTimer is the place of the timer among all.
+const markOfTimer = 3
+
+// leastMark is the earliest moment after the start that anybody marks; a bare number is nanoseconds.
+const leastMark = time.Second
+
 // check returns the first mark that cannot have been: before the start, or in an order that no run has. A timer
 // started too early and a vent opened too early are possible, and findings.
 func (m *Marks) check() error {
@@ -40,6 +46,9 @@ func (m *Marks) check() error {
 	for i, mark := range marks {
 		if mark.Value < 0 || mark.Value > longestRun {
 			return ContradictionError{What: "mark of " + markNames[i], Got: units.Lasting(mark.Value), Expected: "a time within a week from the start of the record"}
+		}
+		if mark.Value != 0 && mark.Value < leastMark {
+			return units.UnitError{What: "mark of " + markNames[i], Got: mark.Value.String(), Least: units.Lasting(leastMark)}
 		}
 	}
 	for _, pair := range [...][2]int{{0, 1}, {0, 2}, {1, 2}, {2, 4}, {3, 4}, {2, 5}, {2, 6}, {2, 7}, {4, 5}, {4, 7}, {6, 7}} {

@@ -22,6 +22,8 @@ type Report struct {
 	Held       series.Stretch
 	Bridged    time.Duration  // as Held, if straight lines are trusted across every gap
 	LargestGap series.Stretch // between two readings, the first of the longest
+	Margin     units.Amount   // by how much the lowest reading of Held is truly above the schedule, errors counted
+	HiddenSag  time.Duration  // the longest sag that may lie between two readings of Held
 	Clock      Clock
 	Steps      []Step
 	Next       []Step
@@ -45,7 +47,8 @@ func (r Report) StepFor(rule verdict.Rule) (Step, bool) {
 
 // Clock is what the timer should say at the end of a record that is still growing; zero when the run is over. Owed is
 // what must still be held without a break, all of it when the pressure is not there. Running: the pressure has stood
-// since From, and if nothing sags the time is full at Done.
+// since From, and if nothing sags the time is full at Done. Where the timer was started later than From, Owed and Done go
+// by the timer, to the minute of a mark.
 type Clock struct {
 	Running    bool `wire:"always"`
 	From, Done time.Duration
@@ -65,5 +68,22 @@ func (w *walk[T]) clock(c *course[T]) Clock {
 		return Clock{Owed: process}
 	}
 	from, to := max(c.from, w.Since), max(c.from, w.Last.At)
-	return Clock{Running: true, From: from, Done: from + process, Held: to - from, Owed: max(0, process-(to-from))}
+	done := from + process
+	if timer := c.run.Marks.Timer; timer.Given { // who starts it again has seen something
+		done = max(done, timer.Value+process-markSlack)
+	}
+	return Clock{Running: true, From: from, Done: done, Held: to - from, Owed: max(0, done-to)}
+}
+
+// margin is by how much the lowest reading of a stretch is above the limit, with what a dial reads low added: nothing of
+// it was subtracted from the limit.
+func (c *course[T]) margin(lowest units.Stated[T]) units.Amount {
+	if !lowest.Given {
+		return units.Amount{}
+	}
+	above := amount(lowest.Value).Minus(amount(c.atLeast))
+	if p, ok := units.As[units.Pressure](above); ok {
+		return units.AmountOf(p - min(0, c.run.Gauge.ReadsHigh))
+	}
+	return above
 }

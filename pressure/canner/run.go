@@ -20,9 +20,12 @@ type Record interface {
 type Run struct {
 	Schedule  process.Schedule           `wire:"required"` // that process returned, unchanged
 	Altitude  units.Stated[units.Length] // of the stove that the canner stood on
+	Contents  []Contents                 // what stood in it, kind by kind; empty: not stated, and taken as scheduled
 	Barometer Barometer                  // beside the canner; not stated: standard air at the altitude
 	Gauge     Gauge                      // that the pressures were read from; its error is not used for temperatures
+	Recorder  Recorder                   // that wrote the record, by how far it may be off
 	Marks     Marks
+	Noticed   Noticed
 	MaxGap    time.Duration               `wire:"required"` // the longest pause between readings across which a straight line is believed
 	Asked     units.Stated[time.Duration] // when the question is put, for what can still be done; on the record's clock
 }
@@ -33,18 +36,31 @@ func (r Run) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
 // UnmarshalJSON reads a run strictly: schedule and longest gap must be there, and nothing that is not a field.
 func (r *Run) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
-// mostGap is the longest pause that may be believed: a sag and its recovery take minutes.
-const mostGap = 15 * time.Minute
+// mostGap and leastGap are the longest and the shortest pause that may be believed: a sag and its recovery take minutes,
+// and a bare number is nanoseconds.
+const (
+	mostGap  = 15 * time.Minute
+	leastGap = time.Second
+)
 
 // check returns the first part of the run that cannot be judged at all.
 func (r *Run) check() error {
 	if !r.Schedule.IsPublished() {
 		return ContradictionError{What: "schedule", Got: "for " + r.Schedule.Request().String(), Expected: "the published one unchanged"}
 	}
+	if err := units.CheckUnit("altitude of the stove", r.Altitude.Value, leastAltitude); err != nil {
+		return err
+	}
 	if err := r.Gauge.check(r.Schedule); err != nil {
 		return err
 	}
-	if err := units.CheckDuration("longest gap", r.MaxGap, 1, mostGap); err != nil {
+	if err := r.Recorder.check(); err != nil {
+		return err
+	}
+	if err := r.checkContents(); err != nil {
+		return err
+	}
+	if err := units.CheckDuration("longest gap", r.MaxGap, leastGap, mostGap); err != nil {
 		return err
 	}
 	if r.Asked.Given {

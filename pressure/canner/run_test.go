@@ -70,24 +70,54 @@ func TestRunsRefused(t *testing.T) {
 	require.ErrorIs(t, err, series.ErrEmpty)
 }
 
-// A barometer beside the canner moves the steam temperature required; one reduced to sea level is refused.
+// limitsOf are the limits of a run, and what is wrong with its barometer.
+func limitsOf[T Record](t testing.TB, run Run) (l limits[T], barometer verdict.Kind) {
+	t.Helper()
+	air, fault, err := run.around()
+	require.NoError(t, err)
+	require.NoError(t, l.set(&run, air))
+	return l, fault.Kind
+}
+
+// A barometer beside the canner moves the steam temperature required, as far as the weather does.
 func TestBarometers(t *testing.T) {
 	run, _ := pintRun(t, time.Minute)
 	standard, err := pressure.AirAt(run.Altitude.Value)
 	require.NoError(t, err)
-	var before limits[units.Temperature]
-	require.NoError(t, before.set(&run))
+	before, kind := limitsOf[units.Temperature](t, run)
+	require.Zero(t, kind)
 	for _, by := range []units.Pressure{-25 * units.Hectopascal, 25 * units.Hectopascal} {
-		run.Barometer.Reading = standard.Pressure() + by
-		var after limits[units.Temperature]
-		require.NoError(t, after.set(&run))
+		run.Barometer = Barometer{Reading: standard.Pressure() + by, Kind: Station}
+		after, kind := limitsOf[units.Temperature](t, run)
+		require.Zero(t, kind)
 		require.Equal(t, by > 0, after.atLeast.Above(before.atLeast))
+		run.Barometer.Kind = 0
+		after, kind = limitsOf[units.Temperature](t, run)
+		require.Equal(t, verdict.Missing, kind)
+		require.Equal(t, before.atLeast, after.atLeast)
 	}
-	run.Barometer.Reading = 1013 * units.Hectopascal
-	var contradiction ContradictionError
-	require.ErrorAs(t, before.set(&run), &contradiction)
+	for _, c := range []struct {
+		hPa    units.Pressure
+		kind   BarometerKind
+		wrong  verdict.Kind
+		higher bool
+	}{
+		{1013, Station, verdict.Impossible, false}, {1013, 0, verdict.Impossible, false}, {863, SeaLevel, verdict.Impossible, false},
+		{1013, SeaLevel, 0, false}, {1030, SeaLevel, 0, true}, {980, SeaLevel, 0, false},
+		{960, SeaLevel, 0, false}, {1050, SeaLevel, 0, true}, {959, SeaLevel, verdict.Impossible, false}, {1051, SeaLevel, verdict.Impossible, false},
+		{817, Station, verdict.Impossible, false}, {819, Station, 0, false}, {894, Station, 0, true}, {896, Station, verdict.Impossible, false},
+	} {
+		run.Barometer = Barometer{Reading: c.hPa * units.Hectopascal, Kind: c.kind}
+		after, kind := limitsOf[units.Temperature](t, run)
+		require.Equal(t, c.wrong, kind, "%v %v", c.hPa, c.kind)
+		require.Equal(t, c.higher, after.atLeast.Above(before.atLeast), "%v %v", c.hPa, c.kind)
+	}
 	run.Barometer.Reading = 29 * units.PSI
-	require.ErrorIs(t, before.set(&run), units.ErrRange)
+	_, _, err = run.around()
+	require.ErrorIs(t, err, units.ErrRange)
+	run.Barometer = Barometer{Reading: standard.Pressure(), Kind: 9}
+	_, _, err = run.around()
+	require.ErrorIs(t, err, units.ErrUnknown)
 }
 
 // A stove elsewhere than the schedule was found for, or nobody knows where, cannot be judged: a run relabelled must not pass.
@@ -139,6 +169,7 @@ func TestTooLateToReprocess(t *testing.T) {
 
 func TestLive(t *testing.T) {
 	run, readings := pintRun(t, time.Minute)
+	run.Marks.HeatOff, run.Marks.Gone, run.Marks.WeightOff, run.Marks.LidOff = Marks{}.HeatOff, Marks{}.Gone, Marks{}.WeightOff, Marks{}.LidOff
 	live, err := Watch[units.Pressure](run)
 	require.NoError(t, err)
 	require.Equal(t, Clock{Owed: 100 * time.Minute}, live.Clock(), "nothing seen yet")
@@ -171,7 +202,7 @@ func TestLive(t *testing.T) {
 
 func TestWords(t *testing.T) {
 	for want, got := range map[string]string{
-		"not stated": Action(0).String(), "discard": Discard.String(), "action(8)": Action(8).String(),
+		"not stated": Action(0).String(), "discard": Discard.String(), "put right": PutRight.String(), "action(9)": Action(9).String(),
 		"no divider": ByDivider.String(), "limit of layers(5)": LayerLimit(5).String(), "proven": Proven.String(), "optimality(3)": Optimality(3).String(),
 		"63:20": minute(63*time.Minute + 20*time.Second), "63:05": minute(63*time.Minute + 4*time.Second + 1), "64": minute(64*time.Minute - 1), "0": minute(0),
 	} {
@@ -249,8 +280,7 @@ func TestSteamRequired(t *testing.T) {
 		run.Schedule, err = find(want)
 		require.NoError(t, err)
 		require.Equal(t, quantity(t, r, "gauge_psi", units.PSI), run.Schedule.Pressure)
-		var l limits[units.Temperature]
-		require.NoError(t, l.set(&run))
+		l, _ := limitsOf[units.Temperature](t, run)
 		printed.Within(t, r, "t_f", l.atLeast.In(units.FahrenheitScale, 6))
 		judged++
 	})

@@ -23,10 +23,11 @@ const (
 	Reprocess                     // for the full time, until Step.At
 	Refrigerate                   // or freeze, until Step.At
 	Discard                       // from Step.At on
+	PutRight                      // something is missing or contradicts the rest: as it stands the run would not be judged met
 )
 
 var actions = word.List[Action]{
-	What: "action", Words: []string{"keep going", "start again", "wait", "keep", "reprocess", "refrigerate", "discard"},
+	What: "action", Words: []string{"keep going", "start again", "wait", "keep", "reprocess", "refrigerate", "discard", "put right"},
 }
 
 // ParseAction reads the word that String writes, in capitals or not; anything else is a units.UnknownError.
@@ -91,6 +92,9 @@ func minute(d time.Duration) string {
 var (
 	startAgain = Step{Action: StartAgain, Citation: restartSource,
 		Text: "This run cannot be mended. Turn off the heat, let the pressure fall by itself, and begin again: heat, vent in full, hold the full time."}
+	putRight = Step{Action: PutRight, Citation: usualCaution,
+		Text: "As it stands this run would not be judged met: something is missing or contradicts the rest. Hold the pressure, put right what the findings name, " +
+			"or let it cool by itself and begin again."}
 	wait = Step{Action: Wait, Citation: coolSource,
 		Text: "Let the pressure fall by itself: no water, no opened vent. Then take off the weight, wait 10 minutes, take off the lid. Write down each moment."}
 	keep = Step{Action: Keep, Citation: sealSource,
@@ -98,10 +102,12 @@ var (
 )
 
 // next returns what to do now.
-func (j *judgement[T]) next(v verdict.Verdict) []Step {
-	switch {
+func (j *judgement[T]) next(r verdict.Report) []Step {
+	switch v := r.Verdict; {
 	case !j.over && v == verdict.NotMet:
 		return []Step{startAgain}
+	case !j.over && j.clock.Running && j.clock.Owed == 0 && !soFarMet(r.Findings):
+		return []Step{putRight}
 	case !j.over:
 		return []Step{keepGoing(j.clock)}
 	case v.Passes():
@@ -110,6 +116,17 @@ func (j *judgement[T]) next(v verdict.Verdict) []Step {
 		return []Step{wait}
 	}
 	return salvage(&j.run, min(j.walk.Last.At, j.to))
+}
+
+// soFarMet reports whether nothing was found that would keep the run from being met when the heat is turned off and the
+// rest is done without fault.
+func soFarMet(findings []verdict.Finding) bool {
+	for i := range findings {
+		if !findings[i].Verdict.Passes() {
+			return false
+		}
+	}
+	return true
 }
 
 // pending reports whether all that is missing are the moments of a cooling that still goes on.

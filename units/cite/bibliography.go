@@ -16,6 +16,7 @@ const (
 	CFR21Part101Sec9
 	KitchenMeasures
 	USStandardAtmosphere1976
+	SFSUAtmosphericPressure
 	ISO2533y1975
 	ISO2533y2025
 	ICAODoc7488Ed3
@@ -58,6 +59,7 @@ const (
 	UnattributedQuartProcedure
 	UnattributedGuideRestatements
 	MSUEPreservingFoodSafely1997
+	MissouriCanningQuestions
 	NCHFPSmokedFish
 	NCHFPFAQ
 	PNW194
@@ -162,6 +164,7 @@ const (
 	CRCHandbook
 	CRCHandbook102
 	PoradnikFizykochemiczny1974
+	WaterDataPage
 	HydrometerScales
 	LabuzaSaturatedSalts
 	OsmoticInstrumentManual
@@ -425,6 +428,10 @@ var documents = [...]Document{
 		Key: "USStandardAtmosphere1976", Kind: KindStandard, Title: "US Standard Atmosphere",
 		Publisher: "NOAA, NASA and USAF", Year: "1976", HowRead: "equations and constants as written in open-source codes, printed tables not read",
 	},
+	SFSUAtmosphericPressure: {
+		Key: "SFSUAtmosphericPressure", Kind: KindGuidance, Title: "Atmospheric Pressure, course page with the usual range at sea level",
+		Publisher: "San Francisco State University, Geosciences", HowRead: "excerpt",
+	},
 	ISO2533y1975: {
 		Key: "ISO2533y1975", Kind: KindStandard, Title: "ISO 2533, Standard Atmosphere",
 		Publisher: "ISO", Year: "1975", HowRead: "machine-readable transcription of the tables, trailing zeros not kept",
@@ -587,6 +594,10 @@ var documents = [...]Document{
 	MSUEPreservingFoodSafely1997: {
 		Key: "MSUEPreservingFoodSafely1997", Kind: KindGuidance, Title: "Preserving Food Safely, data base of numbered items",
 		Publisher: "Michigan State University Extension", Year: "1997", HowRead: "plain-text copies of single items",
+	},
+	MissouriCanningQuestions: {
+		Key: "MissouriCanningQuestions", Kind: KindGuidance, Title: "Pressure canning questions and expert advice, web page",
+		Publisher: "University of Missouri Extension", HowRead: "excerpt",
 	},
 	NCHFPSmokedFish: {
 		Key: "NCHFPSmokedFish", Kind: KindGuidance, Title: "web page on canning smoked fish",
@@ -805,7 +816,7 @@ var documents = [...]Document{
 	},
 	FDAHazardsGuide2020: {
 		Key: "FDAHazardsGuide2020", Kind: KindGuidance, Title: "Fish and Fishery Products Hazards and Controls Guidance",
-		Publisher: "US FDA", Edition: "4th ed., March 2020", Year: "2020", HowRead: "rows as quoted in secondary notes and on a university page",
+		Publisher: "US FDA", Edition: "4th ed., March 2020", Year: "2020", HowRead: "extracted text of the printing; page numbers are those of the print",
 	},
 	FDAHazardsGuide2022: {
 		Key: "FDAHazardsGuide2022", Kind: KindGuidance, Title: "Fish and Fishery Products Hazards and Controls Guidance",
@@ -994,6 +1005,10 @@ var documents = [...]Document{
 	CRCHandbook102: {
 		Key: "CRCHandbook102", Kind: KindBook, Title: "Handbook of Chemistry and Physics, concentrative properties of aqueous solutions",
 		Publisher: "CRC Press", Edition: "102nd ed.", Year: "2021", HowRead: "transcription of the table",
+	},
+	WaterDataPage: {
+		Key: "WaterDataPage", Kind: KindData, Title: "Water (data page), list of density by temperature",
+		HowRead: "the list on the public page; three of its values also in a copy of the list in a program",
 	},
 	PoradnikFizykochemiczny1974: {
 		Key: "PoradnikFizykochemiczny1974", Kind: KindBook, Title: "Poradnik fizykochemiczny, density of sodium chloride solutions",

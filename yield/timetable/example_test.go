@@ -52,7 +52,7 @@ func ExamplePlan() {
 	// load 1: not before 1 h, ends at 3 h 40 min to 4 h 10 min
 	// load 2: not before 4 h 10 min, ends at 6 h 50 min to 7 h 20 min <nil>
 	// heat and vent starts between 1 h and 1 h
-	// process starts between 1 h 20 min and 1 h 30 min
+	// process starts between 80 min and 90 min
 	// cool starts between 3 h and 3 h 10 min
 }
 
@@ -66,7 +66,7 @@ func ExamplePlan_impossible() {
 	// Output:
 	// impossible: proven (10 steps)
 	// these cannot hold together, and any one less can:
-	// - the end of load 2 not after the start of the plan + 6 h: 1 h 20 min more would do
+	// - the end of load 2 not after the start of the plan + 6 h: 80 min more would do
 	// - the end of load 1 not after the start of the plan + 6 h: giving way here would not do by itself
 	// - capacity of cook: giving way here would not do by itself <nil>
 }
@@ -146,7 +146,8 @@ func ExampleTimetable_Least() {
 
 func ExampleTimetable() {
 	fmt.Println(timetable.Timetable{}, timetable.Timetable{Answer: timetable.Undecided, Steps: 3000})
-	// Output: not asked undecided within 3000 steps
+	// Output:
+	// not stated undecided within 3000 steps
 }
 
 func ExampleSlot() {
@@ -180,7 +181,7 @@ func ExampleParseSense() {
 	fmt.Println(err)
 	// Output:
 	// not after <nil>
-	// cannot read "before" as a sense: expected not before or not after
+	// unknown sense "before": expected not before or not after
 }
 
 func ExampleSense() {

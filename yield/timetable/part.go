@@ -14,22 +14,21 @@ const (
 	OfRestart                      // the room for a second run
 )
 
-var partKinds = word.List{What: "kind of part", Words: []string{
-	"no kind", "bound", "capacity", "hours", "end of the plan", "room to restart",
+var partKinds = word.List[PartKind]{What: "kind of part", Words: []string{
+	"bound", "capacity", "hours", "end of the plan", "room to restart",
 }}
 
-// ParsePartKind reads the word that String writes, in capitals or not; anything else is a units.ParseError that lists
+// ParsePartKind reads the word that String writes, in capitals or not; anything else is a units.UnknownError that lists
 // the words.
 func ParsePartKind(s string) (PartKind, error) {
-	v, err := partKinds.Parse(s)
-	return PartKind(v), err
+	return partKinds.Parse(s)
 }
 
-// String is the word that ParsePartKind reads; "no kind" when it is not set.
-func (k PartKind) String() string { return partKinds.Of(uint8(k)) }
+// String is the word that ParsePartKind reads; "not stated" when it is not set.
+func (k PartKind) String() string { return partKinds.Of(k) }
 
 // MarshalText is String as bytes, empty when the kind is not set; an unknown one is an error.
-func (k PartKind) MarshalText() ([]byte, error) { return partKinds.Marshal(uint8(k)) }
+func (k PartKind) MarshalText() ([]byte, error) { return partKinds.Marshal(k) }
 
 // UnmarshalText is ParsePartKind, and the empty text is a kind that is not set.
-func (k *PartKind) UnmarshalText(text []byte) error { return partKinds.Unmarshal(text, (*uint8)(k)) }
+func (k *PartKind) UnmarshalText(text []byte) error { return partKinds.Unmarshal(text, k) }

@@ -4,6 +4,7 @@ import (
 	"sort"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units/cite"
 )
 
@@ -20,6 +21,12 @@ type Timetable struct {
 	Cautions []cite.Caution
 }
 
+// MarshalJSON writes the timetable with its times as text.
+func (t Timetable) MarshalJSON() ([]byte, error) { return wire.Marshal(t) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (t *Timetable) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, t) }
+
 // Least reports whether it is proven that nothing finishes sooner; otherwise the Finish is the best that was found.
 func (t Timetable) Least() bool { return t.Answer == Possible && t.Finish == t.NoSooner }
 
@@ -27,8 +34,8 @@ func (t Timetable) Least() bool { return t.Answer == Possible && t.Finish == t.N
 // lets it end.
 type Slot struct {
 	Task    string
-	Start   time.Duration
-	Soonest time.Duration // its end, where every step takes its Least
+	Start   time.Duration `wire:"always"`
+	Soonest time.Duration `wire:"always"` // its end, where every step takes its Least
 	Likely  time.Duration
 	Latest  time.Duration // its end, where every step takes its Most
 	Steps   []Span
@@ -37,7 +44,7 @@ type Slot struct {
 // Span is when a step of a slot starts and ends, at the earliest and at the latest.
 type Span struct {
 	Step     string
-	Earliest time.Duration // start
+	Earliest time.Duration `wire:"always"` // start
 	Latest   time.Duration // start
 	Soonest  time.Duration // end
 	End      time.Duration // at the latest
@@ -98,17 +105,17 @@ func cautions(a Answer) []cite.Caution {
 	switch a {
 	case Impossible:
 		return []cite.Caution{
-			{Text: "That no fixed starts exist is proven of what was put in. Starting a task by what the day brings may still do; " +
+			{ID: "timetable.fixed-starts", Text: "That no fixed starts exist is proven of what was put in. Starting a task by what the day brings may still do; " +
 				"skipping or shortening a published time is not the way out."},
-			{Text: "How far a bound would have to give way says nothing of whether it may: that is for its source."},
+			{ID: "timetable.how-far", Text: "How far a bound would have to give way says nothing of whether it may: that is for its source."},
 		}
 	case Undecided:
-		return []cite.Caution{{Text: "Undecided is no plan: nothing was found within the steps of the search, and nothing was ruled out. " +
+		return []cite.Caution{{ID: "timetable.undecided", Deciding: true, Text: "Undecided is no plan: nothing was found within the steps of the search, and nothing was ruled out. " +
 			"Plan fewer tasks, or allow more steps."}}
 	}
 	return []cite.Caution{
-		{Text: "A start is not before: the gauge, the probe or the scale says when a step has ended, " +
+		{ID: "timetable.not-before", Deciding: true, Text: "A start is not before: the gauge, the probe or the scale says when a step has ended, " +
 			"and no clock ends a hold or turns off heat."},
-		{Text: "The starts hold while every step takes between its least and its most. When one takes longer, plan again from there."},
+		{ID: "timetable.holds-while", Text: "The starts hold while every step takes between its least and its most. When one takes longer, plan again from there."},
 	}
 }
