@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
@@ -20,6 +21,12 @@ type Record struct {
 	Site   Site
 	Marks  Marks // for Audit
 }
+
+// MarshalJSON writes the record in the words that UnmarshalJSON reads.
+func (r Record) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads a record strictly: a name that is no field is refused, and so is one that stands twice.
+func (r *Record) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
 // mostProbes is how many probes are judged together.
 const mostProbes = 16
