@@ -102,6 +102,16 @@ func (x *extent) add(e series.Extent[units.Temperature], first bool) {
 	x.rise, x.fall = max(x.rise, rise), max(x.fall, fall)
 }
 
+// beginsWarm reports whether a probe begins warmer than any raw fish, where the piece does not say how warm it was.
+func (r Record) beginsWarm() bool {
+	for _, core := range r.Cores {
+		if first, _ := core.First(); !r.Piece.Given && first.Value.Celsius() > warmRoom {
+			return true
+		}
+	}
+	return false
+}
+
 // inTheAir is the fault of a core that is hotter than one can be.
 func inTheAir(core units.Temperature) error {
 	return units.RangeError{What: "core temperature", Got: inBoth(core), High: inBoth(boiling) + ", where a moist core boils: the probe is in the air"}
