@@ -91,7 +91,7 @@ func (c Claim) judgeRoom(all []verdict.Finding, limit CoreLimit) []verdict.Findi
 func noRoom(what string, stated, least time.Duration, forWhat string) verdict.Finding {
 	return verdict.Finding{
 		Rule: RuleDoubt, What: what, Kind: verdict.Impossible, Verdict: verdict.CannotTell, Stated: units.Exactly(stated),
-		Wanted: units.AtLeast(least.Round(time.Second)).With(forWhat), By: units.AmountOf((least - stated).Round(time.Second)), Citation: beliefCitation,
+		Wanted: units.AtLeast(least.Round(time.Second)).With(forWhat), Citation: beliefCitation,
 	}
 }
 
