@@ -58,6 +58,9 @@ func TestJSONComesBack(t *testing.T) {
 	c := recipe(t)
 	requireBack(t, c)
 	requireBack(t, c.SaltAs)
+	c.Ungutted, c.UsedBrine, c.MixedLoad = true, true, true
+	requireBack(t, c)
+	c = recipe(t)
 	a, err := brine.Check(c)
 	require.NoError(t, err)
 	requireBack(t, a)
