@@ -165,9 +165,12 @@ func ExampleMix() {
 	fmt.Println(m, err)
 	err = json.Unmarshal([]byte(`{"sugar": 2}`), &m)
 	fmt.Println(err)
+	typed, err := units.ReadTyped[units.Parts]("1 : 2.5")
+	fmt.Println(brine.Mix{Salt: typed.Value.First, Sugar: typed.Value.Second}, err)
 	// Output:
 	// 1 part of salt to 2 of sugar, 1 of pepper <nil>
 	// salt (line 1, column 1): it is required and missing
+	// 2 parts of salt to 5 of sugar <nil>
 }
 
 func ExampleMixOf() {

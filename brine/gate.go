@@ -99,17 +99,16 @@ func apart[Q units.Quantity](a, b Q, may units.Ratio) Q {
 
 // doubtCold finds a brine, or fish under salt, that is colder than where it freezes: there it takes up no salt.
 func (j *judgement) doubtCold() error {
-	strength, margin := j.found.Strength.Value, frozenBrine
-	if j.found.Method == DrySalted {
-		dose := j.found.SaltToFish.Value
-		share, err := units.RatioOf(dose, dose+driest)
+	strength, margin := j.found.Strength, frozenBrine
+	if dose := j.found.SaltToFish; dose.Given {
+		share, err := units.RatioOf(dose.Value, dose.Value+driest)
 		if err != nil {
 			return err
 		}
-		strength, margin = share, frozenFish
+		strength, margin = units.State(share), frozenFish
 	}
 	at, citation := eutectic, cite.Citation{Where: "freezing point of the strongest brine that freezes", Basis: cite.Practice}
-	if point, from, err := solution.FreezingPoint(strength); err == nil {
+	if point, from, err := solution.FreezingPoint(strength.Value); err == nil && strength.Given {
 		at, citation = point, from
 	}
 	if stated := j.Temperature.Value; j.Temperature.Given && stated.Add(margin).Below(at) {
