@@ -53,6 +53,12 @@ type VolumeMix struct {
 	Cautions  []cite.Caution
 }
 
+// MarshalJSON writes the mix as an app shows it.
+func (v VolumeMix) MarshalJSON() ([]byte, error) { return wire.Marshal(v) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (v *VolumeMix) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, v) }
+
 // The ends of seven weighings of a quarter cup, unofficial.
 const (
 	lightestSalt = 33_200 * units.Milligram

@@ -70,6 +70,23 @@ func ExampleMixOfVolumes() {
 	// 13.1 % to 25.7 % with other salts
 }
 
+func ExampleVolumeMix() {
+	salt, _ := brine.FindIngredient("table salt")
+	sugar, _ := brine.FindIngredient("white sugar")
+	v, err := brine.MixOfVolumes(units.Cup, salt, 2*units.Cup, sugar)
+	fmt.Println(v.Mix, err)
+	// Output:
+	// 18 parts of salt to 25 of sugar <nil>
+}
+
+func ExampleSaltingTime() {
+	s, _ := brine.FindSaltingTime(units.Inch, brine.FatFish)
+	text, err := json.Marshal(s)
+	fmt.Println(string(text)[:56], err)
+	// Output:
+	// {"thickness":"1 in","fatness":"fat fish","time":"12 h"," <nil>
+}
+
 func ExampleNitriteError() {
 	_, err := brine.DryCure(units.Kilogram, 3*units.Percent, brine.Mix{Salt: 1, Others: []brine.Part{{Name: "sodium nitrite", Parts: 1}}})
 	fmt.Println(err)

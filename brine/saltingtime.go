@@ -3,6 +3,7 @@ package brine
 import (
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -15,6 +16,12 @@ type SaltingTime struct {
 	Citation  cite.Citation
 	Cautions  []cite.Caution
 }
+
+// MarshalJSON writes the time as an app shows it.
+func (s SaltingTime) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (s *SaltingTime) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
 
 var saltingTimeCitation = cite.Citation{Source: cite.WhelanSmoking, Where: "dry-salting table", Basis: cite.Read}
 
