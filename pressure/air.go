@@ -6,7 +6,7 @@ import (
 )
 
 // Air is the pressure of the air around the canner, from an altitude (AirAt) or from a barometer (AirReading). It is small
-// and comparable. The zero Air is not set, and every method that computes from it returns a RangeError.
+// and comparable. The zero Air is not set, and every method that computes from it returns a units.UnsetError.
 type Air struct {
 	pressure units.Pressure
 	read     bool // from a barometer, not from the standard
@@ -27,7 +27,7 @@ func AirAt(altitude units.Length) (Air, error) {
 	if err := units.Check("altitude", altitude, lowestAltitude, highestAltitude); err != nil {
 		return Air{}, err
 	}
-	p := standardPressure(float64(altitude) / float64(units.Metre))
+	p := standardPressure(float64(altitude) * (1 / float64(units.Metre)))
 	return Air{pressure: nearestMicropascal(p)}, nil
 }
 
@@ -47,7 +47,7 @@ func (a Air) Pressure() units.Pressure { return a.pressure }
 
 // Altitude returns the geometric height at which the US Standard Atmosphere 1976 has this pressure, to the nearest micrometre.
 // It gives back the altitude of AirAt. Of a barometer reading it is the pressure altitude: in ordinary weather within some
-// 1,000 ft of the map's, unless the reading was reduced to sea level. An Air that is not set is a RangeError. Source:
+// 1,000 ft of the map's, unless the reading was reduced to sea level. An Air that is not set is a units.UnsetError. Source:
 // AtmosphereSource.
 func (a Air) Altitude() (units.Length, error) {
 	if err := a.check(); err != nil {
@@ -58,27 +58,42 @@ func (a Air) Altitude() (units.Length, error) {
 }
 
 // Cautions returns what must stand beside any figure worked out from this air, for a person to read: that the published
-// setting decides, and what the air it was worked out from leaves out. It always returns some.
+// setting decides, and what the air it was worked out from leaves out. It always returns some; the slice is the caller's.
 func (a Air) Cautions() []cite.Caution {
-	said := []cite.Caution{
-		{Text: "it explains a published pressure setting and never replaces, lowers or corrects one; use a tested process for your altitude", Citation: SteamSource()},
-		{Text: "it holds for pure steam and a gauge that reads true: air left in the canner makes it cooler at the same reading, so vent as the process says", Citation: SteamSource()},
+	which := cite.Caution{
+		ID:       "pressure.standard-air",
+		Text:     "This is standard air. With the barometer 25 hPa lower, steam is 0.7 to 0.8 °F cooler at the same reading.",
+		Citation: AtmosphereSource(),
 	}
 	if a.read {
-		return append(said, cite.Caution{
-			Text:     "the barometer must be station pressure, read beside the canner: weather reports are reduced to sea level and on high ground make the steam look hotter than it is",
+		which = cite.Caution{
+			ID: "pressure.station-pressure",
+			Text: "The barometer must be station pressure, read beside the canner. Weather reports are reduced to sea level, " +
+				"and on high ground make the steam look hotter than it is.",
 			Citation: cite.Citation{Where: "reading a barometer", Basis: cite.Practice},
-		})
+		}
 	}
-	return append(said, cite.Caution{
-		Text:     "standard air: with the barometer 25 hPa below standard the steam is 0.7 to 0.8 °F cooler at the same reading",
-		Citation: AtmosphereSource(),
-	})
+	return []cite.Caution{
+		{
+			ID: "pressure.explains-only",
+			Text: "This explains a published pressure setting and never replaces, lowers or corrects one. " +
+				"Use a tested process for your altitude.",
+			Deciding: true,
+			Citation: SteamSource(),
+		},
+		{
+			ID: "pressure.pure-steam",
+			Text: "This holds for pure steam and a gauge that reads true. Air left in the canner makes it cooler " +
+				"at the same reading, so vent as the process says.",
+			Citation: SteamSource(),
+		},
+		which,
+	}
 }
 
 func (a Air) check() error {
 	if a == (Air{}) {
-		return units.RangeError{What: "air", Got: "not set"}
+		return units.UnsetError{What: "air"}
 	}
 	return nil
 }

@@ -3,6 +3,7 @@ package pressure
 import (
 	"math"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -32,21 +33,24 @@ const (
 
 // standardPressure returns the pressure in pascals at a geometric height in metres.
 func standardPressure(z float64) float64 {
-	h := earthRadius * z / (earthRadius + z)                    // equation 18
-	cooling := math.Log1p(-lapseRate / seaLevelTemperature * h) // ln(T/T0), T by equation 23
-	return seaLevelPressure * math.Exp(exponent*cooling)        // equation 33a: p0 (T/T0)^exponent
+	h := earthRadius * z / (earthRadius + z)                              // equation 18
+	colder := 1 - float64(lapseRate/seaLevelTemperature*h)                // T/T0 by equation 23
+	return seaLevelPressure * portable.Exp(exponent*portable.Log(colder)) // equation 33a: p0 (T/T0)^exponent
 }
 
 // standardAltitude is its inverse: the geometric height in metres of a pressure in pascals.
 func standardAltitude(p float64) float64 {
-	cooling := math.Log(p/seaLevelPressure) / exponent                   // equation 33a
-	h := float64(-seaLevelTemperature / lapseRate * math.Expm1(cooling)) // equation 23
-	return earthRadius * h / (earthRadius - h)                           // equation 18 solved for Z
+	cooling := portable.Log(p/seaLevelPressure) / exponent                   // equation 33a
+	h := float64(-seaLevelTemperature / lapseRate * portable.Expm1(cooling)) // equation 23
+	return earthRadius * h / (earthRadius - h)                               // equation 18 solved for Z
 }
 
-// nearestMicropascal rounds pascals: the last bits of math.Exp differ between processors, micropascals do not.
+// micropascal is the step to which computed pressures are rounded.
+const micropascal = units.Pascal / 1_000_000
+
+// nearestMicropascal rounds pascals, zero or more: equations good to fourteen digits carry no more than that.
 func nearestMicropascal(p float64) units.Pressure {
-	return units.Pressure(math.Round(p*1e6)) * (units.Pascal / 1_000_000)
+	return units.Pressure(float64(p*1e6)+0.5) * micropascal
 }
 
 // nearestMicrometre rounds metres: the air's pressure carries no more than that.

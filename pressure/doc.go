@@ -7,7 +7,6 @@
 // how fast its jars heat and cool, which no steam temperature carries. The published table decides.
 //
 // Results are rounded once, to the nearest: temperatures to a quantum (1/9,000,000 K), computed pressures to a micropascal,
-// computed altitudes to a micrometre. That is coarse enough for every machine to give the same answer although the last bit
-// of math.Exp differs between processors, and fine enough for a round trip to come back exactly: a temperature by way of
-// its pressure, an altitude in whole micrometres, as whole feet are, by way of its air.
+// computed altitudes to a micrometre. That is fine enough for a round trip to come back exactly: a temperature by way of its
+// pressure, an altitude in whole micrometres, as whole feet are, by way of its air. Every machine gives the same answer to the last digit.
 package pressure

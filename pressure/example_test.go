@@ -85,9 +85,9 @@ func ExampleAir_Cautions() {
 		fmt.Println("-", caution.Text)
 	}
 	// Output:
-	// - it explains a published pressure setting and never replaces, lowers or corrects one; use a tested process for your altitude
-	// - it holds for pure steam and a gauge that reads true: air left in the canner makes it cooler at the same reading, so vent as the process says
-	// - the barometer must be station pressure, read beside the canner: weather reports are reduced to sea level and on high ground make the steam look hotter than it is
+	// - This explains a published pressure setting and never replaces, lowers or corrects one. Use a tested process for your altitude.
+	// - This holds for pure steam and a gauge that reads true. Air left in the canner makes it cooler at the same reading, so vent as the process says.
+	// - The barometer must be station pressure, read beside the canner. Weather reports are reduced to sea level, and on high ground make the steam look hotter than it is.
 }
 
 func ExampleAir_Absolute() {
@@ -186,7 +186,7 @@ func ExampleSteamPressure() {
 	fmt.Println(err)
 	// Output:
 	// 2.63889776 MPa <nil>
-	// steam temperature is not set
+	// steam temperature is not stated
 }
 
 // Why a canner is vented: with one twentieth of air in it, 11 psi at sea level is 238.7 °F and not 241.6 °F.

@@ -11,7 +11,7 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Each is refused with a RangeError that names what was wrong and what was expected.
+// Each is refused: a RangeError names what was wrong and what was expected, an UnsetError what is missing.
 func TestRefusals(t *testing.T) {
 	sea, top := air(t, 0), air(t, 11_000*units.Metre)
 	reading, err := pressure.AirReading(100 * units.Kilopascal)

@@ -19,8 +19,11 @@ func SteamSource() cite.Citation {
 
 // The range of region 4 in pressure; in temperature it is 273.15 K to 647.096 K, the critical point.
 const (
-	lowestSteam  = 611_212_677 * (units.Pascal / 1_000_000) // 611.212 677 Pa
+	lowestSteam  = 611_212_677 * micropascal // 611.212 677 Pa
 	highestSteam = 22_064 * units.Kilopascal
+
+	coldestSteam = 273_150 * units.Kelvins / 1_000
+	hottestSteam = 647_096 * units.Kelvins / 1_000
 )
 
 // SteamTemperature returns the temperature at which water boils and steam condenses under an absolute pressure, from
@@ -31,18 +34,21 @@ func SteamTemperature(absolute units.Pressure) (units.Temperature, error) {
 	if err := units.Check("absolute steam pressure", absolute, lowestSteam, highestSteam); err != nil {
 		return units.Temperature{}, err
 	}
-	return units.Kelvin(region4.temperature(float64(absolute) / float64(units.Megapascal))), nil
+	kelvins := region4.temperature(float64(absolute) * (1 / float64(units.Megapascal)))
+	return units.FromAbsoluteZero(units.TemperatureChange(float64(kelvins*float64(units.Kelvins)) + 0.5)), nil
 }
 
-// SteamPressure returns the absolute pressure of saturated steam at a temperature from 273.15 K to 647.096 K; anything else,
-// and a temperature that is not set, is a RangeError. Accuracy as for SteamTemperature; rounded to the nearest micropascal,
+// SteamPressure returns the absolute pressure of saturated steam at a temperature from 273.15 K to 647.096 K; anything else
+// is a RangeError, a temperature that is not set a units.UnsetError. Accuracy as for SteamTemperature; rounded to the nearest micropascal,
 // so that SteamTemperature gives the same temperature back (but refuses it in the last 2 µK below the critical point, where
 // the equation passes 22.064 MPa by 0.3 Pa). Source: SteamSource.
 func SteamPressure(t units.Temperature) (units.Pressure, error) {
-	if err := units.CheckTemperature("steam temperature", t, units.Kelvin(273.15), units.Kelvin(647.096)); err != nil {
-		return 0, err
+	kelvins := t.AboveAbsoluteZero()
+	if kelvins < coldestSteam || kelvins > hottestSteam {
+		low, high := units.FromAbsoluteZero(coldestSteam), units.FromAbsoluteZero(hottestSteam)
+		return 0, units.CheckTemperature("steam temperature", t, low, high)
 	}
-	return nearestMicropascal(float64(region4.pressure(t.Kelvin()) * 1e6)), nil
+	return nearestMicropascal(float64(region4.pressure(float64(kelvins)*(1/float64(units.Kelvins))) * 1e6)), nil
 }
 
 // SteamPart returns what steam contributes to a total absolute pressure, 0 to 22.064 MPa, when trapped air is the given share

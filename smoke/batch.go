@@ -3,6 +3,7 @@ package smoke
 import (
 	"math"
 
+	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 )
 
@@ -28,7 +29,7 @@ func (b Batch) check() error {
 	if err := units.Check("water in the batch", b.Water, 30*units.Percent, 90*units.Percent); err != nil {
 		return err
 	}
-	return units.Check("water activity", b.WaterActivity, driest, units.One)
+	return units.Check("water activity", b.WaterActivity, moistair.Driest, units.One)
 }
 
 // drying is the water of a batch and how much of it is gone, in kg, in the least film, the likely one and the greatest.
@@ -43,12 +44,12 @@ func (b Batch) drying() *drying {
 
 // through takes the batch through a stage: at the constant rate while it is wet, then at a first-order rate: the slowest of the published dryings
 // of trout, the mean or the fastest, but never faster than the air dries a wet surface.
-func (d *drying) through(air Air, film Film, b Batch, stage Stage) error {
+func (d *drying) through(air moistair.Air, film moistair.Film, b Batch, stage Stage) error {
 	humidity, err := air.RelativeHumidity()
 	if err != nil || humidity >= b.WaterActivity {
 		return err
 	}
-	e, err := Evaporate(air, film, b.WaterActivity)
+	e, err := moistair.Evaporate(air, film, b.WaterActivity)
 	if err != nil {
 		return err
 	}
@@ -70,11 +71,11 @@ func (d *drying) through(air Air, film Film, b Batch, stage Stage) error {
 }
 
 // masses are the loss and what is left, to the milligram.
-func (d *drying) masses(batch units.Mass) (loss, final Masses) {
+func (d *drying) masses(batch units.Mass) (loss, final units.Range[units.Mass]) {
 	var m [3]units.Mass
 	for i, kilograms := range d.gone {
 		m[i], _ = units.OfFloat(kilograms, units.Kilogram) // below the batch's own mass
 		m[i] = units.RoundTo(m[i], units.Milligram)
 	}
-	return Masses{m[0], m[1], m[2]}, Masses{batch - m[2], batch - m[1], batch - m[0]}
+	return units.Range[units.Mass]{Low: m[0], Likely: m[1], High: m[2]}, units.Range[units.Mass]{Low: batch - m[2], Likely: batch - m[1], High: batch - m[0]}
 }

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"example.org/lakelarder/internal/printed"
+	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -24,10 +25,10 @@ func everyCaution(t *testing.T) map[cite.Caution]bool {
 		}
 	}
 	for _, l := range CoreLimits() {
-		add(holdCautions(l), nil)
+		add(holdCautions(l, 0), nil)
 	}
-	cold, film := air(t, 4, 70*units.Percent, units.Atmosphere), SmokerFilm()
-	slow, err := FilmAlong(cold, units.MetrePerSecond/2)
+	cold, film := air(t, 4, 70*units.Percent, units.Atmosphere), moistair.SmokerFilm()
+	slow, err := moistair.FilmAlong(cold, units.MetrePerSecond/2)
 	require.NoError(t, err)
 	add(slow.Cautions(), nil)
 	pellicle, err := DryPellicle(units.Kilogram, 600*units.SquareCentimetre, cold, film, units.One)
@@ -35,22 +36,22 @@ func everyCaution(t *testing.T) map[cite.Caution]bool {
 	lean, err := LossForWaterPhaseSalt(100*units.Gram, units.Gram, 77*units.Gram, 35*units.PerMille)
 	add(lean.Cautions, err)
 	add(Plan{OverDried: true}.cautions(slow, false), nil)
-	add(Assessment{}.Cautions(), nil)
+	add(Assessment{}.readyToEat(), nil)
 	p, err := Pasteurise(fahrenheit(t, time.Minute, 160))
 	add(p.Cautions, err)
 	for _, rule := range CoolingRules() {
-		c, err := CheckCooling(rule, time.Minute, fahrenheit(t, time.Minute, 160))
+		c, err := AuditCooling(rule, recorded(time.Minute, fahrenheit(t, time.Minute, 160)))
 		add(c.Cautions, err)
 	}
-	for pack := PackNotStated; pack <= VacuumPack; pack++ {
-		s, err := Keep(pack)
+	for pack := Pack(0); pack <= LowOxygenPack; pack++ {
+		s, err := FindStorage(pack)
 		add(s.Cautions, err)
 	}
 	j, err := CheckJarLoss(0)
 	add(j.Cautions, err)
 	for _, loss := range []units.Ratio{0, 20 * units.Percent} {
-		a, err := CheckForJars(Claim{Method: HotSmoke}, units.State(loss))
-		add(a.Cautions(), err)
+		a, err := Check(Claim{Smoking: HotSmoked, ForJars: true, Loss: units.State(loss)})
+		add(a.Cautions, err)
 	}
 	return all
 }

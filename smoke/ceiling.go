@@ -1,6 +1,9 @@
 package smoke
 
-import "example.org/lakelarder/units"
+import (
+	"example.org/lakelarder/smoke/moistair"
+	"example.org/lakelarder/units"
+)
 
 // CeilingError says that no time in this air brings the surface, and so the core, to the limit. Humidity is the least relative humidity at
 // the same dry bulb whose wet bulb is the limit; it is zero where the air itself is too cold or no humidity does.
@@ -14,11 +17,11 @@ type CeilingError struct {
 
 // Error says what the ceiling is and which humidity would do.
 func (e CeilingError) Error() string {
-	s := "a wet surface in this air of " + bothScales(e.Air) + " does not get above its wet bulb, "
+	s := "a wet surface in this air of " + inBoth(e.Air) + " does not get above its wet bulb, "
 	if e.Dry {
 		s = "even a dry surface does not get above this air, "
 	}
-	ceiling, limit := apart(e.Ceiling, e.Limit)
+	ceiling, limit := units.Apart(units.Exactly(e.Ceiling), units.AtLeast(e.Limit), units.Both)
 	s += ceiling + "; the core must reach " + limit
 	if e.Humidity > 0 {
 		return s + ": a relative humidity of " + units.Text(units.CeilTo(e.Humidity, units.PerMille), units.Percent, 1) + " would allow it, or a surface that has dried, or an oven"
@@ -30,11 +33,10 @@ func (e CeilingError) Error() string {
 func (e CeilingError) Is(target error) bool { return target == units.ErrRange }
 
 // reach refuses a Cook stage under whose ceiling the limit does not lie.
-func (s Schedule) reach(stage Stage, air Air) error {
+func (s Schedule) reach(stage Stage, air moistair.Air, wetBulb units.Temperature) error {
 	limit := s.Limit.AtLeast
-	wetBulb, err := air.WetBulb()
-	if err != nil || stage.Kind != Cook || wetBulb.Above(limit) {
-		return err
+	if stage.Kind != Cook || wetBulb.Above(limit) {
+		return nil
 	}
 	e := CeilingError{Limit: limit, Ceiling: wetBulb, Air: stage.Air}
 	if stage.wet() < stage.For {
@@ -47,7 +49,7 @@ func (s Schedule) reach(stage Stage, air Air) error {
 	if !stage.Air.Above(limit) {
 		return e
 	}
-	if humid, err := AirByWetBulb(stage.Air, limit, air.pressure); err == nil {
+	if humid, err := moistair.ByWetBulb(stage.Air, limit, air.Pressure()); err == nil {
 		e.Humidity, _ = humid.RelativeHumidity()
 	}
 	return e

@@ -17,12 +17,13 @@ import (
 type limitRow struct {
 	ID                   string
 	AtLeast              string
+	Printed              units.Figure
 	Hold                 time.Duration
 	Home                 bool
 	Source, Where, Basis string
 }
 
-// Every printed rule comes out, every rule in the code is printed, and the warmer printed figure is the limit.
+// Every printed rule comes out, every rule in the code is printed, and the figure in Fahrenheit is the limit of a record.
 func TestCoreLimitsAreThePrintedOnes(t *testing.T) {
 	var want, got []limitRow
 	for _, r := range printed.Table(t, "smoke/core-limits.csv") {
@@ -31,20 +32,17 @@ func TestCoreLimitsAreThePrintedOnes(t *testing.T) {
 		f, err := units.TemperatureOf(r.Decimal("core_f"), units.FahrenheitScale)
 		require.NoError(t, err)
 		printed.Within(t, r, "core_c", f.In(units.CelsiusScale, 6)) // the two figures are one, rounded
-		if c.Below(f) {
-			c = f
-		}
 		want = append(want, limitRow{
-			r.Text("id"), c.String(), time.Duration(r.Int("hold_min")) * time.Minute, r.Text("home") == "yes",
+			r.Text("id"), f.String(), units.AtLeast(f).Also(units.AtLeast(c)), time.Duration(r.Int("hold_min")) * time.Minute, r.Text("home") == "yes",
 			r.Text("source"), r.Text("place"), r.Text("basis"),
 		})
 	}
 	for _, l := range CoreLimits() {
 		require.NoError(t, l.Citation.Check(), l.ID)
-		require.NoError(t, l.check(), l.ID)
+		require.NoError(t, l.check())
 		require.NotEmpty(t, l.Fish)
 		require.NotEmpty(t, l.Place)
-		got = append(got, limitRow{l.ID, l.AtLeast.String(), l.Hold, l.Home, l.Citation.Source.Key(), l.Citation.Where, l.Citation.Basis.String()})
+		got = append(got, limitRow{l.ID.String(), l.AtLeast.String(), l.Printed, l.Hold, l.Home, l.Citation.Source.Key(), l.Citation.Where, l.Citation.Basis.String()})
 		found, err := FindCoreLimit(l.ID)
 		require.NoError(t, err)
 		require.Equal(t, l, found)
@@ -72,9 +70,13 @@ func TestDefaultIsTheStrictest(t *testing.T) {
 }
 
 func TestUnknownCoreLimits(t *testing.T) {
-	for _, id := range []string{"", "160", "HOT-160", "hot-160-pnw", "HOT-155-PNW"} {
-		_, err := FindCoreLimit(id)
-		require.Equal(t, UnknownCoreLimitError{ID: id}, err)
+	for _, id := range []string{"", "160", "HOT-160", "HOT-155-PNW"} {
+		_, err := ParseCoreLimitID(id)
+		require.ErrorIs(t, err, units.ErrUnknown)
 		require.ErrorContains(t, err, "HOT-160-PNW, ")
 	}
+	_, err := FindCoreLimit(0)
+	require.ErrorIs(t, err, units.ErrUnset)
+	_, err = FindCoreLimit(Hot145States + 1)
+	require.ErrorIs(t, err, units.ErrUnknown)
 }

@@ -1,6 +1,7 @@
 package smoke
 
 import (
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -14,6 +15,12 @@ type DryingLoss struct {
 	BeyondPublished bool
 	Cautions        []cite.Caution
 }
+
+// MarshalJSON writes the loss as an app shows it.
+func (d DryingLoss) MarshalJSON() ([]byte, error) { return wire.Marshal(d) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (d *DryingLoss) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, d) }
 
 // The greatest loss of smoked trout that was read in print, steamed with liquid smoke after four hours of drying, and the strength of saturated brine at 60 °F.
 const (
@@ -54,7 +61,9 @@ func LossForWaterPhaseSalt(fillet, salt, water units.Mass, target units.Ratio) (
 	if d.Share > mostPublishedLoss {
 		d.BeyondPublished = true
 		d.Cautions = append(d.Cautions, cite.Caution{
-			Text: "the greatest loss of smoked trout in print is 28.8 %: drying cannot be counted on for more; the fish needs more salt", Citation: publishedLoss,
+			ID:       "smoke.loss-beyond-print",
+			Text:     "The greatest loss of smoked trout in print is 28.8 %. Drying cannot be counted on for more: the fish needs more salt.",
+			Citation: publishedLoss,
 		})
 	}
 	return d, nil
@@ -63,7 +72,8 @@ func LossForWaterPhaseSalt(fillet, salt, water units.Mass, target units.Ratio) (
 var (
 	publishedLoss = cite.Citation{Source: cite.Dimitriadou2008, Where: "abstract", Basis: cite.Read}
 	measureSalt   = cite.Caution{
-		Text:     "water phase salt is measured in the loin muscle, the last place to take salt; a computed one decides nothing",
+		ID:       "smoke.measure-salt",
+		Text:     "Water phase salt is measured in the loin muscle, the last place to take salt; a computed one decides nothing.",
 		Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.8(2)", Basis: cite.Read},
 	}
 )

@@ -6,17 +6,26 @@ import (
 	"time"
 
 	"example.org/lakelarder/smoke"
+	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
 
+// smoker is a hot, dry smoker at 4,350 ft: summer air heated to 225 °F.
+func smoker() moistair.Air {
+	outside, _ := moistair.ByRelativeHumidity(units.Celsius(20), 50*units.Percent, 86_300*units.Pascal)
+	a, _ := outside.Heated(units.Fahrenheit(225))
+	return a
+}
+
 func ExampleFaces() {
-	fmt.Println(smoke.BothFaces, "or", smoke.OneFace)
-	// Output: both faces or one face
+	fmt.Println(smoke.TwoFaces, "or", smoke.OneFace)
+	// Output:
+	// two faces or one face
 }
 
 func ExampleFilletSlab() {
-	s := smoke.FilletSlab(20*units.Millimetre, 25*units.Millimetre, smoke.BothFaces, units.Celsius(4))
+	s := smoke.FilletSlab(20*units.Millimetre, 25*units.Millimetre, smoke.TwoFaces, units.Celsius(4))
 	fmt.Println(s.Conductivity, s.Diffusivity)
 	// Output: 0.5 W/(m K) 0.135 mm²/s
 }
@@ -35,12 +44,12 @@ func ExampleWetThenDry() {
 
 // A fillet of 20 to 25 mm on a rack in dry air of 225 °F, its surface wet for the first hour.
 func ExampleWarmCore() {
-	slab := smoke.FilletSlab(20*units.Millimetre, 25*units.Millimetre, smoke.BothFaces, units.Celsius(4))
+	slab := smoke.FilletSlab(20*units.Millimetre, 25*units.Millimetre, smoke.TwoFaces, units.Celsius(4))
 	phases, _ := smoke.WetThenDry(smoker(), time.Hour, 4*time.Hour)
-	w, err := smoke.WarmCore(slab, smoke.SmokerFilm(), units.Fahrenheit(160), phases...)
+	w, err := smoke.WarmCore(slab, moistair.SmokerFilm(), units.Fahrenheit(160), phases...)
 	fmt.Println(w.ToLimit.Low, "to", w.ToLimit.High, w.Reached, err)
 	wet, _ := smoke.WetThenDry(smoker(), 4*time.Hour, 4*time.Hour)
-	w, _ = smoke.WarmCore(slab, smoke.SmokerFilm(), units.Fahrenheit(160), wet...)
+	w, _ = smoke.WarmCore(slab, moistair.SmokerFilm(), units.Fahrenheit(160), wet...)
 	fmt.Println(w.Reached, w.End.High.Text(units.FahrenheitScale, 1))
 	// Output:
 	// 1h20m33s to 2h17m49s true <nil>
@@ -48,9 +57,9 @@ func ExampleWarmCore() {
 }
 
 func ExampleCoreCurve() {
-	slab := smoke.FilletSlab(25*units.Millimetre, 25*units.Millimetre, smoke.BothFaces, units.Celsius(4))
+	slab := smoke.FilletSlab(25*units.Millimetre, 25*units.Millimetre, smoke.TwoFaces, units.Celsius(4))
 	phases, _ := smoke.WetThenDry(smoker(), time.Hour, 2*time.Hour)
-	curve, err := smoke.CoreCurve(slab, smoke.SmokerFilm(), 30*time.Minute, phases...)
+	curve, err := smoke.CoreCurve(slab, moistair.SmokerFilm(), 30*time.Minute, phases...)
 	for _, r := range curve.Readings() {
 		fmt.Println(r.At, r.Value.Text(units.FahrenheitScale, 1))
 	}
@@ -64,9 +73,13 @@ func ExampleCoreCurve() {
 	// <nil>
 }
 
-func ExampleWarmCautions() {
-	fmt.Println(smoke.WarmCautions()[0].Text)
-	// Output: a model, never a substitute for a probe in the core of the thickest piece
+func ExampleWarming_Cautions() {
+	for _, c := range (smoke.Warming{}).Cautions()[:2] {
+		fmt.Println(c.ID, c.Deciding)
+	}
+	// Output:
+	// smoke.probe-in-core true
+	// smoke.model-only true
 }
 
 func ExampleStageKind() {
@@ -81,29 +94,31 @@ func ExampleParseStageKind() {
 	fmt.Println(err)
 	// Output:
 	// cook <nil>
-	// cannot read "rest" as a stage: expected dry, smoke, cook, glaze or cool
+	// unknown stage "rest": expected dry, smoke, cook, glaze or cool
 }
 
 func ExampleDamper() {
 	fmt.Println(smoke.DamperHalf)
-	// Output: damper half open
+	// Output:
+	// half open
 }
 
 func ExampleParseDamper() {
 	d, err := smoke.ParseDamper("closed")
 	fmt.Println(d, err)
-	// Output: damper closed <nil>
+	// Output:
+	// closed <nil>
 }
 
 // planned is an invented schedule at 4,350 ft for two kilograms of fillets.
 func planned(cook smoke.Stage) smoke.Schedule {
-	outside, _ := smoke.AirByRelativeHumidity(units.Celsius(18), 50*units.Percent, 86_300*units.Pascal)
+	outside, _ := moistair.ByRelativeHumidity(units.Celsius(18), 50*units.Percent, 86_300*units.Pascal)
 	return smoke.Schedule{
 		Batch: smoke.Batch{
-			Slab: smoke.FilletSlab(20*units.Millimetre, 25*units.Millimetre, smoke.BothFaces, units.Celsius(4)),
+			Slab: smoke.FilletSlab(20*units.Millimetre, 25*units.Millimetre, smoke.TwoFaces, units.Celsius(4)),
 			Mass: 2 * units.Kilogram, Area: 1600 * units.SquareCentimetre, Water: 68 * units.Percent, WaterActivity: 98 * units.Percent,
 		},
-		Outside: outside, Film: smoke.SmokerFilm(), Limit: smoke.DefaultCoreLimit(),
+		Outside: outside, Film: moistair.SmokerFilm(), Limit: smoke.DefaultCoreLimit(),
 		Stages: []smoke.Stage{
 			{Kind: smoke.Dry, Air: units.Fahrenheit(80), Damper: smoke.DamperOpen, For: 30 * time.Minute},
 			{Kind: smoke.Smoke, Air: units.Fahrenheit(140), Damper: smoke.DamperHalf, For: time.Hour, Baste: 30 * time.Minute},
@@ -143,7 +158,7 @@ func ExampleCeilingError() {
 	var ceiling smoke.CeilingError
 	fmt.Println(errors.As(err, &ceiling), errors.Is(err, units.ErrRange))
 	// Output:
-	// stage 3 (cook): a wet surface in this air of 225.00 °F (107.22 °C) does not get above its wet bulb, 91.55 °F (33.08 °C); the core must reach 180.00 °F (82.22 °C): a relative humidity of 39.3 % would allow it, or a surface that has dried, or an oven
+	// stage 3 (cook): a wet surface in this air of 225 °F (107.2 °C) does not get above its wet bulb, 91.5 °F (33 °C); the core must reach at least 180 °F (82.3 °C): a relative humidity of 39.3 % would allow it, or a surface that has dried, or an oven
 	// true true
 }
 
@@ -159,8 +174,8 @@ func ExampleStageError() {
 
 // A live probe, read every ten minutes.
 func ExampleWatchHold() {
-	limit, _ := smoke.FindCoreLimit("HOT-160-PNW")
-	h, err := smoke.WatchHold(limit, 10*time.Minute)
+	limit, _ := smoke.FindCoreLimit(smoke.Hot160PNW)
+	h, err := smoke.WatchHold(limit, recorded(10*time.Minute))
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -178,7 +193,7 @@ func ExampleWatchHold() {
 }
 
 func ExampleRunningHold() {
-	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), 10*time.Minute)
+	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), recorded(10*time.Minute))
 	h, _ = h.Next(0, units.Fahrenheit(181), units.Fahrenheit(184))
 	h, _ = h.Next(18*time.Minute/2, units.Fahrenheit(182), units.Fahrenheit(185))
 	h, _ = h.Next(18*time.Minute, units.Fahrenheit(183), units.Fahrenheit(186))
@@ -188,18 +203,18 @@ func ExampleRunningHold() {
 
 // A faulty step is refused and the hold stays as it was.
 func ExampleRunningHold_Next() {
-	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), 10*time.Minute)
+	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), recorded(10*time.Minute))
 	h, _ = h.Next(0, units.Fahrenheit(181))
 	h, err := h.Next(5*time.Minute, units.Temperature{})
 	fmt.Println(err)
 	fmt.Println(h.Coldest())
 	// Output:
-	// probe 0 at 5m0s: the value is not set
+	// probe 1 at 5 min: the value is not set
 	// 181 °F
 }
 
 func ExampleRunningHold_Met() {
-	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), 15*time.Minute)
+	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), recorded(15*time.Minute))
 	for i := time.Duration(0); i < 3; i++ {
 		h, _ = h.Next(i*15*time.Minute, units.Fahrenheit(181))
 	}
@@ -208,7 +223,7 @@ func ExampleRunningHold_Met() {
 }
 
 func ExampleRunningHold_Held() {
-	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), 10*time.Minute)
+	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), recorded(10*time.Minute))
 	for i, f := range []float64{180, 185, 180, 170} {
 		h, _ = h.Next(time.Duration(i)*10*time.Minute, units.Fahrenheit(f))
 	}
@@ -217,7 +232,7 @@ func ExampleRunningHold_Held() {
 }
 
 func ExampleRunningHold_Current() {
-	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), 10*time.Minute)
+	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), recorded(10*time.Minute))
 	h, _ = h.Next(0, units.Fahrenheit(170))
 	h, _ = h.Next(10*time.Minute, units.Fahrenheit(190))
 	fmt.Println(h.Current())
@@ -225,7 +240,7 @@ func ExampleRunningHold_Current() {
 }
 
 func ExampleRunningHold_Owed() {
-	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), 10*time.Minute)
+	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), recorded(10*time.Minute))
 	h, _ = h.Next(0, units.Fahrenheit(180))
 	h, _ = h.Next(8*time.Minute, units.Fahrenheit(181))
 	fmt.Println(h.Owed())
@@ -234,7 +249,7 @@ func ExampleRunningHold_Owed() {
 
 // Two probes: the colder one decides.
 func ExampleRunningHold_Coldest() {
-	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), 10*time.Minute)
+	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), recorded(10*time.Minute))
 	h, _ = h.Next(0, units.Fahrenheit(183), units.Fahrenheit(178))
 	fmt.Println(h.Coldest(), h)
 	// Output: 178 °F 30 minutes still owed
@@ -246,7 +261,7 @@ func ExamplePasteurise() {
 	fmt.Println(p.Cautions[0].Text)
 	// Output:
 	// 30m0s at 70 °C beside 2m0s <nil>
-	// this explains and proves nothing: the dry surface shields Listeria, which lived on salmon steaks at cores up to 82.8 °C without smoke and up to 80.0 °C with smoke in the second half alone
+	// This explains and proves nothing. The dry surface shields Listeria, which lived on salmon steaks at cores up to 82.8 °C without smoke and up to 80.0 °C with smoke in the second half only.
 }
 
 func ExampleCoolingRules() {
@@ -256,8 +271,8 @@ func ExampleCoolingRules() {
 	// Output:
 	// COOL-2-4 69.8 °F 2h0m0s read
 	// COOL-FRANCE 50.0 °F 2h0m0s read
-	// COOL-FOODCODE 69.8 °F 2h0m0s read
-	// COOL-140-40 69.8 °F 2h0m0s recalled
+	// COOL-FOODCODE 70.0 °F 2h0m0s read
+	// COOL-135-40 70.0 °F 2h0m0s read
 	// COOL-3-12 50.0 °F 3h0m0s recalled
 	// COOL-5-12 50.0 °F 5h0m0s recalled
 }
@@ -268,13 +283,13 @@ func ExampleDefaultCoolingRule() {
 }
 
 // An invented cooling: quick at first, then forgotten on the table.
-func ExampleCheckCooling() {
+func ExampleAuditCooling() {
 	var readings []series.Reading[units.Temperature]
 	for i, c := range []float64{70, 40, 24, 19, 18, 18, 12, 8, 6, 5, 4} {
 		readings = append(readings, series.Reading[units.Temperature]{At: time.Duration(i) * 30 * time.Minute, Value: units.Celsius(c)})
 	}
 	record, _ := series.New(readings)
-	c, err := smoke.CheckCooling(smoke.DefaultCoolingRule(), 30*time.Minute, record)
+	c, err := smoke.AuditCooling(smoke.DefaultCoolingRule(), recorded(30*time.Minute, record))
 	fmt.Println(c.Verdict, err)
 	for _, s := range c.Steps {
 		fmt.Println(s.Step.To, s.Verdict, s.Took.Round(time.Minute), "of", s.Step.Within)
@@ -286,8 +301,9 @@ func ExampleCheckCooling() {
 }
 
 func ExamplePack() {
-	fmt.Println(smoke.AirPack, smoke.VacuumPack)
-	// Output: air pack vacuum pack
+	fmt.Println(smoke.AirPack, smoke.LowOxygenPack)
+	// Output:
+	// air pack low-oxygen pack
 }
 
 func ExampleParsePack() {
@@ -296,8 +312,8 @@ func ExampleParsePack() {
 	_, err = smoke.ParsePack("foil")
 	fmt.Println(err)
 	// Output:
-	// vacuum pack <nil>
-	// cannot read "foil" as a pack: expected air or vacuum
+	// low-oxygen pack <nil>
+	// unknown pack "foil": expected air pack or low-oxygen pack
 }
 
 func ExampleStorageRules() {
@@ -307,7 +323,7 @@ func ExampleStorageRules() {
 		}
 	}
 	// Output:
-	// STORE-36 2.2 °C 0 Michigan (1997) read
+	// STORE-36 36 °F 0 Michigan (1997) read
 	// LIFE-10 not set 10 some extension sheets recalled
 	// LIFE-14 not set 14 Michigan (1997) read
 	// LIFE-14-PNW not set 14 Pacific Northwest read
@@ -315,25 +331,25 @@ func ExampleStorageRules() {
 	// LIFE-28 not set 28 Wisconsin, Minnesota read
 }
 
-func ExampleKeep() {
-	s, err := smoke.Keep(smoke.AirPack)
+func ExampleFindStorage() {
+	s, err := smoke.FindStorage(smoke.AirPack)
 	fmt.Println(s.AtMost, s.Days, "days", err)
-	s, _ = smoke.Keep(smoke.VacuumPack)
+	s, _ = smoke.FindStorage(smoke.LowOxygenPack)
 	fmt.Println(s.Days)
 	fmt.Println(s.Cautions[0].Text)
 	// Output:
-	// 2.2 °C 14 days <nil>
+	// 36 °F 14 days <nil>
 	// 0
-	// freeze smoked fish in a vacuum or sealed pack: no home guidance keeps it in the refrigerator, and the trade needs a variance to pack it so
+	// Freeze smoked fish in a vacuum or sealed pack. No home guidance keeps it in the refrigerator, and the trade needs a variance to pack it so.
 }
 
 func ExampleCheckJarLoss() {
 	j, err := smoke.CheckJarLoss(35 * units.Percent)
-	fmt.Println(j.Tested, err)
+	fmt.Println(j.Verdict, err)
 	fmt.Println(j.Cautions[0].Text)
 	// Output:
-	// false <nil>
-	// the process was tested at losses of 10 to 30 % alone: do not can this fish; cook it through and eat it, or freeze it
+	// not published <nil>
+	// The process was tested at losses of 10 to 30 % only. Do not can this fish; cook it through and eat it, or freeze it.
 }
 
 func ExampleChamberRules() {
@@ -343,21 +359,22 @@ func ExampleChamberRules() {
 		}
 	}
 	// Output:
-	// COLD-90-20 32.2 °C 20h0m0s
+	// COLD-90-20 90 °F 20h0m0s
 	// COLD-50-24 10 °C 24h0m0s
 	// TIME-12 225 °F 12h0m0s
 	// LIGHT-140-160 160 °F 2h0m0s
 }
 
-func ExampleMethod() {
-	fmt.Println(smoke.HotSmoke, smoke.ColdSmoke)
-	// Output: hot smoke cold smoke
+func ExampleSmoking() {
+	fmt.Println(smoke.HotSmoked, smoke.ColdSmoked)
+	// Output:
+	// hot-smoked cold-smoked
 }
 
 // An invented recipe: ten minutes at 160 °F, then three weeks in the refrigerator.
 func ExampleCheck() {
 	a, err := smoke.Check(smoke.Claim{
-		Method: smoke.HotSmoke, Air: units.State(units.Fahrenheit(200)), Core: units.State(units.Fahrenheit(160)), Hold: units.State(10 * time.Minute),
+		Smoking: smoke.HotSmoked, Air: units.State(units.Fahrenheit(200)), Core: units.State(units.Fahrenheit(160)), Hold: units.State(10 * time.Minute),
 		Pack: smoke.AirPack, Keep: units.State(units.Fahrenheit(36.5)), Days: units.State(21),
 	})
 	if err != nil {
@@ -370,43 +387,23 @@ func ExampleCheck() {
 	}
 	fmt.Println(a.Findings[0].Known.Text)
 	// Output:
-	// falls short
-	// - core: 160.00 °F (71.11 °C) stated, 180.00 °F (82.22 °C) published, short by 20.00 °F (11.11 K)
-	// - hold: 10 min stated, 30 min published, short by 20 min
-	// - storage: 36.50 °F (2.50 °C) stated, at most 35.96 °F (2.20 °C) published, too warm by 0.54 °F (0.30 K)
-	// - days: 21 days stated, at most 14 days published, too long by 7 days
-	// a published figure, HOT-160-PNW, but not the one that governs here
+	// not met
+	// - core: 160 °F (71.1 °C) stated, at least 180 °F (82.2 °C) published, short by 20 F° (11.2 C°) (This is a published figure, HOT-160-PNW, but not the one that governs here)
+	// - hold: 10 min stated, at least 30 min published, short by 20 min
+	// - storage: 36.5 °F (2.5 °C) stated, at most 36 °F (2.2 °C) published, too warm by 0.5 F° (0.3 C°)
+	// - days: 21 days stated, at most 14 days published, too long by 7
+	// This is a published figure, HOT-160-PNW, but not the one that governs here.
 }
 
 func ExampleCheckAgainst() {
-	limit, _ := smoke.FindCoreLimit("HOT-160-PNW")
+	limit, _ := smoke.FindCoreLimit(smoke.Hot160PNW)
 	a, err := smoke.CheckAgainst(limit, smoke.Claim{
-		Method: smoke.HotSmoke, Air: units.State(units.Fahrenheit(225)), Core: units.State(units.Fahrenheit(160)), Hold: units.State(30 * time.Minute),
+		Smoking: smoke.HotSmoked, Air: units.State(units.Fahrenheit(225)), Core: units.State(units.Fahrenheit(160)), Hold: units.State(30 * time.Minute),
 		Pack: smoke.AirPack, Keep: units.State(units.Fahrenheit(35)), Days: units.State(10),
 	})
 	fmt.Println(a.Verdict, a.Governing.ID, err)
-	// Output: meets HOT-160-PNW <nil>
-}
-
-func ExampleAssessment_Cautions() {
-	var a smoke.Assessment
-	fmt.Println(a.Cautions()[0].Text)
-	// Output: the temperature of the smoker is not that of the fish: a wet surface stays at the wet bulb, far below the air, and only a probe in the core tells
-}
-
-func ExampleRecipeFinding() {
-	fmt.Println(smoke.RecipeFinding{What: "hold", Kind: smoke.Short, Stated: "10 min", Published: "30 min", Difference: "20 min"})
-	// Output: hold: 10 min stated, 30 min published, short by 20 min
-}
-
-func ExampleRecipeKind() {
-	fmt.Println(smoke.TooWarm, smoke.TooLong)
-	// Output: too warm too long
-}
-
-func ExampleRecipeVerdict() {
-	fmt.Println(smoke.RecipeFallsShort, smoke.RecipeNotPublished)
-	// Output: falls short not published
+	// Output:
+	// met HOT-160-PNW <nil>
 }
 
 func ExampleEvent() {

@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -38,7 +39,7 @@ func (f FallingRate) Moisture(initial units.Ratio, after time.Duration) (units.R
 	if err := checkMoisture("initial moisture", initial); err != nil {
 		return 0, err
 	}
-	if err := units.CheckDuration("drying time", after, 0, longestDrying); err != nil {
+	if err := units.CheckDuration("drying time", after, 0, moistair.LongestDrying); err != nil {
 		return 0, err
 	}
 	dry := dryBasis(initial) * math.Exp(-f.perHour()*after.Hours())
@@ -58,14 +59,14 @@ func (f FallingRate) TimeTo(initial, final units.Ratio) (time.Duration, error) {
 		return 0, err
 	}
 	h := math.Log(dryBasis(initial)/dryBasis(final)) / f.perHour()
-	if h > longestDrying.Hours() {
-		return 0, units.RangeError{What: "drying time", Got: "more than that", High: longestDrying.String()}
+	if h > moistair.LongestDrying.Hours() {
+		return 0, units.RangeError{What: "drying time", Got: "more than that", High: moistair.LongestDrying.String()}
 	}
-	return hours(h), nil
+	return time.Duration(h * float64(time.Hour)).Round(time.Millisecond), nil
 }
 
 func (f FallingRate) check() error {
-	if err := units.CheckDuration("drying time", f.Time, time.Minute, longestDrying); err != nil {
+	if err := units.CheckDuration("drying time", f.Time, time.Minute, moistair.LongestDrying); err != nil {
 		return err
 	}
 	if err := checkMoisture("initial moisture", f.Initial); err != nil {

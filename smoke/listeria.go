@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
@@ -19,6 +20,12 @@ type Pasteurisation struct {
 	Cautions   []cite.Caution
 }
 
+// MarshalJSON writes the explanation as an app shows it.
+func (p Pasteurisation) MarshalJSON() ([]byte, error) { return wire.Marshal(p) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (p *Pasteurisation) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, p) }
+
 // The reference of the published table: 2 min at 70 °C, ten times faster for each 7.5 K.
 const (
 	sixLog         = 2 * time.Minute
@@ -27,14 +34,14 @@ const (
 )
 
 // Pasteurise returns how long at 70 °C the records of the core come to, for the probe where that is least: the integral of 10^((T - 70 °C)/7.5 K)
-// over straight lines, exact on them and rounded down to the millisecond. Probes must be as for CheckHold: otherwise a ProbeError. A straight line across a
-// gap is believed. Source: FDA Hazards guide, Appendix 4, table A-3, from memory; 70 °C for 2 min was read in New Zealand MPI 2016/05.
-func Pasteurise(probes ...series.Series[units.Temperature]) (Pasteurisation, error) {
-	if err := checkProbes(probes); err != nil {
+// over straight lines, exact on them and rounded down to the millisecond. The records must be as for AuditHold: otherwise a ProbeError. A straight line across a
+// gap is believed. Source: FDA Hazards guide, Appendix 4, table A-3, p. 422; 70 °C for 2 min also in New Zealand MPI 2016/05.
+func Pasteurise(cores ...series.Series[units.Temperature]) (Pasteurisation, error) {
+	if _, err := (Record{Cores: cores}).checkCores(); err != nil {
 		return Pasteurisation{}, err
 	}
 	p := Pasteurisation{SixLog: sixLog, Reference: units.Celsius(referenceC), Citation: listeriaCitation, Cautions: listeriaCautions()}
-	for i, core := range probes {
+	for i, core := range cores {
 		seconds := 0.
 		a, _ := core.First()
 		for j := 1; j < core.Len(); j++ {
@@ -65,18 +72,21 @@ func meanRate(a, b float64) float64 {
 	return rate(a) * math.Expm1(x) / x
 }
 
-var listeriaCitation = cite.Citation{Source: cite.FDAHazardsGuide4, Where: "Appendix 4, table A-3", Basis: cite.Recalled}
+var listeriaCitation = readIn(cite.FDAHazardsGuide2020, "Appendix 4, table A-3, p. 422")
 
 func listeriaCautions() []cite.Caution {
 	return []cite.Caution{
 		{
-			Text:     "this explains and proves nothing: the dry surface shields Listeria, which lived on salmon steaks at cores up to 82.8 °C without smoke and up to 80.0 °C with smoke in the second half alone",
+			ID: "smoke.listeria-surface", Deciding: true,
+			Text: "This explains and proves nothing. The dry surface shields Listeria, which lived on salmon steaks at cores up to 82.8 °C " +
+				"without smoke and up to 80.0 °C with smoke in the second half only.",
 			Citation: cite.Citation{Source: cite.Poysky1997, Where: "abstract", Basis: cite.Read},
 		},
 		{
-			Text:     "it says nothing of spores: Clostridium botulinum survives all of these temperatures in dry smoke",
+			ID: "smoke.spores-survive", Deciding: true,
+			Text:     "It says nothing of spores: Clostridium botulinum survives all of these temperatures in dry smoke.",
 			Citation: cite.Citation{Source: cite.Lindstrom2003, Where: "abstract", Basis: cite.Read},
 		},
-		{Text: "the published table holds for moist heat in the food and was not seen in print", Citation: listeriaCitation},
+		{ID: "smoke.listeria-moist", Text: "The published table holds for moist heat in the food.", Citation: listeriaCitation},
 	}
 }

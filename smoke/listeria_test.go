@@ -10,6 +10,7 @@ import (
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/units/verdict"
 )
 
 func TestListeriaRatesAreThePrintedOnes(t *testing.T) {
@@ -52,7 +53,7 @@ func TestPasteuriseAddsUp(t *testing.T) {
 		require.LessOrEqual(t, p.Equivalent, c.want, "never rounded up")
 		require.InDelta(t, float64(c.want), float64(p.Equivalent), float64(2*time.Millisecond))
 		require.Equal(t, 2*time.Minute, p.SixLog)
-		require.Equal(t, cite.Recalled, p.Citation.Basis)
+		require.Equal(t, cite.Read, p.Citation.Basis)
 	}
 }
 
@@ -62,9 +63,9 @@ func TestPasteuriseDecidesNothing(t *testing.T) {
 	p, err := Pasteurise(short)
 	require.NoError(t, err)
 	require.Greater(t, p.Equivalent, 100*p.SixLog)
-	h, err := CheckHold(DefaultCoreLimit(), 10*time.Minute, short)
+	h, err := AuditHold(DefaultCoreLimit(), recorded(10*time.Minute, short))
 	require.NoError(t, err)
-	require.Equal(t, NotMet, h.Verdict)
+	require.Equal(t, verdict.NotMet, h.Verdict)
 	require.Equal(t, cite.Poysky1997, p.Cautions[0].Citation.Source)
 	require.Contains(t, p.Cautions[0].Text, "dry surface")
 	for _, c := range p.Cautions {

@@ -3,6 +3,8 @@ package smoke
 import (
 	"fmt"
 	"time"
+
+	"example.org/lakelarder/units"
 )
 
 // ProbeError says which probe's record cannot be judged, counted from zero in the order given, at what time of the
@@ -13,8 +15,10 @@ type ProbeError struct {
 	Err   error
 }
 
-// Error names the probe, the time and the fault.
-func (e ProbeError) Error() string { return fmt.Sprintf("probe %d at %v: %v", e.Probe, e.At, e.Err) }
+// Error names the probe as a person counts, the time and the fault.
+func (e ProbeError) Error() string {
+	return fmt.Sprintf("probe %d at %v: %v", e.Probe+1, units.Lasting(e.At), e.Err)
+}
 
 // Unwrap returns the fault.
 func (e ProbeError) Unwrap() error { return e.Err }

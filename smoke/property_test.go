@@ -7,11 +7,12 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/verdict"
 )
 
 const step = 3 * time.Minute
 
-var pnwLimit = coreLimits[2] // HOT-160-PNW
+var pnwLimit = coreLimits[Hot160PNW-1]
 
 // drawn makes a record from bytes: a reading from 140 to 180 °F every few minutes, some left out.
 func drawn(t testing.TB, bytes []byte) []reading {
@@ -33,12 +34,12 @@ func held(t testing.TB, probes ...[]reading) Hold {
 	for _, p := range probes {
 		cores = append(cores, record(t, p...))
 	}
-	h, err := CheckHold(pnwLimit, 4*step, cores...)
+	h, err := AuditHold(pnwLimit, recorded(4*step, cores...))
 	require.NoError(t, err)
 	return h
 }
 
-func FuzzCheckHold(f *testing.F) {
+func FuzzAuditHold(f *testing.F) {
 	f.Add([]byte{10, 120, 130, 140, 150, 160, 170, 180, 190, 200, 210, 220, 118}, []byte{200, 200, 200, 200, 200, 200, 255, 255, 200, 200, 200, 200, 200}, uint8(3))
 	f.Add([]byte{115, 115, 115, 115, 115, 115, 115, 115, 115, 115, 115, 115}, []byte{255, 115, 115}, uint8(0))
 	f.Add([]byte{200, 0, 200, 0, 200, 0, 200}, []byte{0, 200, 0, 200, 0, 200}, uint8(5))
@@ -59,10 +60,10 @@ func FuzzCheckHold(f *testing.F) {
 		require.LessOrEqual(t, both.Bridged, alone.Bridged)
 
 		// The verdict follows from the two lengths; what is owed, from the end of the record.
-		require.Equal(t, both.Held >= pnwLimit.Hold, both.Verdict == Met)
-		require.Equal(t, both.Held < pnwLimit.Hold && both.Bridged >= pnwLimit.Hold, both.Verdict == CannotTell)
-		require.Equal(t, both.Verdict == Met, both.Owed == 0)
-		require.Equal(t, both.Verdict == Met, both.Findings == nil)
+		require.Equal(t, both.Held >= pnwLimit.Hold, both.Verdict == verdict.Met)
+		require.Equal(t, both.Held < pnwLimit.Hold && both.Bridged >= pnwLimit.Hold, both.Verdict == verdict.CannotTell)
+		require.Equal(t, both.Verdict == verdict.Met, both.Owed == 0)
+		require.Equal(t, both.Verdict == verdict.Met, both.Findings == nil)
 		require.LessOrEqual(t, both.Held, both.Bridged)
 
 		// All along the hold both cores are at the limit, but for half a quantum of the line.
@@ -93,7 +94,7 @@ func FuzzCheckHold(f *testing.F) {
 			for quarter := time.Duration(1); quarter <= 4; quarter++ {
 				done = append(done, reading{At: last.At + alone.Owed*quarter/4, Value: pnwLimit.AtLeast})
 			}
-			require.Equal(t, Met, held(t, done).Verdict)
+			require.Equal(t, verdict.Met, held(t, done).Verdict)
 		}
 	})
 }
@@ -121,7 +122,7 @@ func TestReadingOnTheLineChangesNothing(t *testing.T) {
 	}
 }
 
-func BenchmarkCheckHold(b *testing.B) {
+func BenchmarkAuditHold(b *testing.B) {
 	kiln := func(n int, top, dip float64) core {
 		readings := make([]reading, n)
 		for i := range readings {
@@ -147,7 +148,7 @@ func BenchmarkCheckHold(b *testing.B) {
 		b.Run(c.name, func(b *testing.B) {
 			b.ReportAllocs()
 			for i := 0; i < b.N; i++ {
-				if _, err := CheckHold(DefaultCoreLimit(), time.Minute, c.probes...); err != nil {
+				if _, err := AuditHold(DefaultCoreLimit(), recorded(time.Minute, c.probes...)); err != nil {
 					b.Fatal(err)
 				}
 			}

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
+	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -13,27 +15,16 @@ import (
 type Schedule struct {
 	Batch   Batch
 	Stages  []Stage
-	Outside Air
-	Film    Film
+	Outside moistair.Air
+	Film    moistair.Film
 	Limit   CoreLimit
 }
 
-// Event is what happens at a time of the timetable.
-type Event uint8
+// MarshalJSON writes the schedule in the words that UnmarshalJSON reads.
+func (s Schedule) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
 
-// The events.
-const (
-	Begin Event = iota + 1 // of a stage
-	Baste
-	End // of the schedule
-)
-
-// Entry is one line of the timetable. At counts from the start of the first stage; Stage counts from zero.
-type Entry struct {
-	At    time.Duration
-	Event Event
-	Stage int
-}
+// UnmarshalJSON reads a schedule strictly: a name that is no field is refused, and so is one that stands twice.
+func (s *Schedule) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
 
 // Plan is what a schedule comes to. Fits says that even in the slowest case of the model the core is at the limit or above for the whole hold, without a
 // break and looked at every minute, before the cooking ends. OverDried says that by the first smoke the surface is stated to have dried, or that the
@@ -44,12 +35,18 @@ type Plan struct {
 	Phases      []Phase // what the surface sees, for CoreCurve
 	Core        Warming
 	Fits        bool
-	BeforeSmoke Masses // lost when the first smoke begins
+	BeforeSmoke units.Range[units.Mass] // lost when the first smoke begins
 	OverDried   bool
-	Loss        Masses
-	Final       Masses // Low is after the high loss
+	Loss        units.Range[units.Mass]
+	Final       units.Range[units.Mass] // Low is after the high loss
 	Cautions    []cite.Caution
 }
+
+// MarshalJSON writes the plan as an app shows it.
+func (p Plan) MarshalJSON() ([]byte, error) { return wire.Marshal(p) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (p *Plan) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, p) }
 
 // StageError says which stage of a schedule, counted from zero, is refused and why.
 type StageError struct {
@@ -78,8 +75,12 @@ func (s Schedule) Plan() (Plan, error) {
 	firstSmoke, cooked := s.first(Smoke), 0
 	for i, stage := range s.Stages {
 		air, err := s.airOf(stage)
+		var wetBulb units.Temperature
 		if err == nil {
-			err = s.reach(stage, air)
+			wetBulb, err = air.WetBulb()
+		}
+		if err == nil {
+			err = s.reach(stage, air, wetBulb)
 		}
 		if err == nil && stage.Kind != Cool {
 			err = d.through(air, s.Film, s.Batch, stage)
@@ -91,7 +92,7 @@ func (s Schedule) Plan() (Plan, error) {
 			p.BeforeSmoke, _ = d.masses(s.Batch.Mass)
 		}
 		p.Timetable = append(p.Timetable, stage.entries(i, p.Total)...)
-		p.Phases = append(p.Phases, stage.phases(air)...)
+		p.Phases = append(p.Phases, stage.phases(wetBulb)...)
 		p.Total += stage.For
 		if stage.Kind == Cook {
 			cooked = len(p.Phases)
@@ -111,7 +112,7 @@ func (s Schedule) Plan() (Plan, error) {
 	p.OverDried = p.BeforeSmoke.High > most || s.sealed(firstSmoke)
 	p.Loss, p.Final = d.masses(s.Batch.Mass)
 	warm, _, reached := slowest.warm(warmSoon.Celsius(), p.Phases)
-	p.Cautions = p.cautions(s.Film, reached && warm <= chamber("REACH-6-8").Within)
+	p.Cautions = p.cautions(s.Film, reached && warm <= chamberRules[ReachIn6-1].Within)
 	return p, nil
 }
 
@@ -144,13 +145,13 @@ func (s Schedule) check() error {
 	if err := s.Limit.check(); err != nil {
 		return err
 	}
-	if err := s.Outside.check(); err != nil {
-		return err
+	if !s.Outside.IsSet() {
+		return units.UnsetError{What: "air outside"}
 	}
 	if err := s.Batch.check(); err != nil {
 		return err
 	}
-	if err := s.Film.check(); err != nil {
+	if err := s.Film.Check(); err != nil {
 		return err
 	}
 	var last StageKind // but for a glaze, which may come between
@@ -171,26 +172,18 @@ func (s Schedule) check() error {
 		}
 	}
 	if s.first(Cook) < 0 {
-		return units.RangeError{What: "stages", Got: "none that cooks", Low: "one cook stage: hot-smoked fish is cooked to its core"}
+		return units.UnsetError{What: "a stage that cooks the fish to its core"}
 	}
 	return nil
 }
 
 // airOf is the air of a stage: as measured, or the outside air heated, with the water that is in it.
-func (s Schedule) airOf(stage Stage) (Air, error) {
+func (s Schedule) airOf(stage Stage) (moistair.Air, error) {
 	switch {
 	case stage.Humidity.Given:
-		return AirByRelativeHumidity(stage.Air, stage.Humidity.Value, s.Outside.pressure)
+		return moistair.ByRelativeHumidity(stage.Air, stage.Humidity.Value, s.Outside.Pressure())
 	case stage.Kind == Cool: // its water does not matter
-		return AirByHumidityRatio(stage.Air, 0, s.Outside.pressure)
+		return moistair.ByHumidityRatio(stage.Air, 0, s.Outside.Pressure())
 	}
 	return s.Outside.Heated(stage.Air)
-}
-
-// String is what to do in one word: "baste".
-func (e Event) String() string {
-	if e >= Begin && e <= End {
-		return [...]string{Begin: "begin", Baste: "baste", End: "end"}[e]
-	}
-	return "unset event"
 }

@@ -2,33 +2,35 @@ package smoke
 
 import (
 	"math"
-	"strconv"
 
+	"example.org/lakelarder/internal/root"
+	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
 
-// Faces is where the heat reaches a fillet. The zero Faces is not set.
+// Faces is through how many faces the heat reaches a fillet. The zero Faces is not stated.
 type Faces uint8
 
 // The ways a fillet lies.
 const (
-	BothFaces Faces = iota + 1 // on a rack, air above and below
-	OneFace                    // on a board, or on a skin that is counted as one
+	OneFace  Faces = iota + 1 // on a board, or on a skin that is counted as one
+	TwoFaces                  // on a rack, air above and below
 )
 
-// String is where the heat comes from: "both faces".
-func (f Faces) String() string {
-	switch f {
-	case 0:
-		return "unset faces"
-	case BothFaces:
-		return "both faces"
-	case OneFace:
-		return "one face"
-	}
-	return "Faces(" + strconv.Itoa(int(f)) + ")"
-}
+var facesWords = word.List[Faces]{What: "faces", Words: []string{"one face", "two faces"}, Also: map[string]Faces{"both faces": TwoFaces}}
+
+// ParseFaces reads "one face" or "two faces", in capitals or not; anything else is a units.UnknownError.
+func ParseFaces(s string) (Faces, error) { return facesWords.Parse(s) }
+
+// String is the faces in words: "two faces".
+func (f Faces) String() string { return facesWords.Of(f) }
+
+// MarshalText is String as bytes, empty when it is not set; an unknown one is a units.UnknownError.
+func (f Faces) MarshalText() ([]byte, error) { return facesWords.Marshal(f) }
+
+// UnmarshalText is ParseFaces, and the empty text is one that is not set.
+func (f *Faces) UnmarshalText(text []byte) error { return facesWords.Unmarshal(text, f) }
 
 // Slab is a fillet as the heat sees it: a slab as thick as its thickest part, of one temperature at the start. Thin and Thick
 // are the least and the greatest that its thickness may be; the same where it was measured once.
@@ -51,8 +53,8 @@ func FilletSlab(thin, thick units.Length, faces Faces, start units.Temperature) 
 }
 
 func (s Slab) check() error {
-	if s.Faces != BothFaces && s.Faces != OneFace {
-		return units.RangeError{What: "faces", Got: s.Faces.String(), Low: BothFaces.String(), High: OneFace.String()}
+	if err := facesWords.Check(s.Faces); err != nil {
+		return err
 	}
 	if err := units.Check("least thickness", s.Thin, 2*units.Millimetre, s.Thick); err != nil {
 		return err
@@ -60,7 +62,7 @@ func (s Slab) check() error {
 	if err := units.Check("greatest thickness", s.Thick, s.Thin, 20*units.Centimetre); err != nil {
 		return err
 	}
-	if err := units.CheckTemperature("start of the core", s.Start, units.Celsius(-1), units.Celsius(60)); err != nil {
+	if err := checkWarmth("start of the core", s.Start, units.Celsius(-1), units.Celsius(60)); err != nil {
 		return err
 	}
 	if err := units.Check("conductivity", s.Conductivity, units.WattPerMetreKelvin/10, 2*units.WattPerMetreKelvin); err != nil {
@@ -100,12 +102,12 @@ func eigenvalue(n int, biot float64) float64 {
 	if n%2 == 1 {
 		e.sign = -1
 	}
-	return root(float64(n)*math.Pi, (float64(n)+0.5)*math.Pi, (float64(n)+0.25)*math.Pi, e)
+	return root.Of(float64(n)*math.Pi, (float64(n)+0.5)*math.Pi, (float64(n)+0.25)*math.Pi, e)
 }
 
 type eigen struct{ biot, sign float64 }
 
-func (e eigen) at(zeta float64) (value, slope float64) {
+func (e eigen) At(zeta float64) (value, slope float64) {
 	sin, cos := math.Sincos(zeta)
 	return e.sign * (float64(zeta*sin) - float64(e.biot*cos)), e.sign * (float64((1+e.biot)*sin) + float64(zeta*cos))
 }

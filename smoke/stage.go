@@ -1,10 +1,9 @@
 package smoke
 
 import (
-	"strconv"
-	"strings"
 	"time"
 
+	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 )
 
@@ -20,64 +19,43 @@ const (
 	Cool
 )
 
-var stageWords = [...]string{Dry: "dry", Smoke: "smoke", Cook: "cook", Glaze: "glaze", Cool: "cool"}
+var stages = word.List[StageKind]{What: "stage", Words: []string{"dry", "smoke", "cook", "glaze", "cool"}}
+
+// ParseStageKind reads "dry", "smoke", "cook", "glaze" or "cool", in capitals or not; anything else is a units.UnknownError.
+func ParseStageKind(s string) (StageKind, error) { return stages.Parse(s) }
 
 // String is the stage in one word: "cook".
-func (k StageKind) String() string {
-	if k == 0 {
-		return "unset stage"
-	}
-	if int(k) < len(stageWords) {
-		return stageWords[k]
-	}
-	return "StageKind(" + strconv.Itoa(int(k)) + ")"
-}
+func (k StageKind) String() string { return stages.Of(k) }
 
-// ParseStageKind reads "dry", "smoke", "cook", "glaze" or "cool", in capitals or not; anything else is a units.ParseError.
-func ParseStageKind(s string) (StageKind, error) {
-	for k, word := range stageWords {
-		if k > 0 && strings.EqualFold(strings.TrimSpace(s), word) {
-			return StageKind(k), nil
-		}
-	}
-	return 0, units.ParseError{Quantity: "stage", Text: s, Reason: "expected dry, smoke, cook, glaze or cool"}
-}
+// MarshalText is String as bytes, empty when it is not set; an unknown one is a units.UnknownError.
+func (k StageKind) MarshalText() ([]byte, error) { return stages.Marshal(k) }
 
-// Damper is how far the vent of the smoker stands open. It goes into the timetable; no humidity is guessed from it.
+// UnmarshalText is ParseStageKind, and the empty text is one that is not set.
+func (k *StageKind) UnmarshalText(text []byte) error { return stages.Unmarshal(text, k) }
+
+// Damper is how far the vent of the smoker stands open. It goes into the timetable; no humidity is guessed from it. The zero Damper is not stated.
 type Damper uint8
 
-// The settings of a damper. The zero Damper is not stated.
+// The settings of a damper.
 const (
-	DamperNotStated Damper = iota
-	DamperOpen
+	DamperOpen Damper = iota + 1
 	DamperHalf
 	DamperClosed
 )
 
-var damperWords = [...]string{"damper not stated", "damper open", "damper half open", "damper closed"}
+var dampers = word.List[Damper]{What: "damper", Words: []string{"open", "half open", "closed"}, Also: map[string]Damper{"half": DamperHalf}}
 
-// String is the setting in words: "damper half open".
-func (d Damper) String() string {
-	if int(d) < len(damperWords) {
-		return damperWords[d]
-	}
-	return "Damper(" + strconv.Itoa(int(d)) + ")"
-}
+// ParseDamper reads "open", "half open" (or "half") or "closed", in capitals or not; anything else is a units.UnknownError.
+func ParseDamper(s string) (Damper, error) { return dampers.Parse(s) }
 
-// ParseDamper reads "open", "half" or "closed", in capitals or not, and the empty text as not stated; anything else is a units.ParseError.
-func ParseDamper(s string) (Damper, error) {
-	switch strings.ToLower(strings.TrimSpace(s)) {
-	case "":
-		return DamperNotStated, nil
-	case "open":
-		return DamperOpen, nil
-	case "half":
-		return DamperHalf, nil
-	case "closed":
-		return DamperClosed, nil
-	}
-	return 0, units.ParseError{Quantity: "damper", Text: s, Reason: "expected open, half or closed"}
-}
+// String is the setting in words: "half open".
+func (d Damper) String() string { return dampers.Of(d) }
+
+// MarshalText is String as bytes, empty when it is not set; an unknown one is a units.UnknownError.
+func (d Damper) MarshalText() ([]byte, error) { return dampers.Marshal(d) }
+
+// UnmarshalText is ParseDamper, and the empty text is one that is not set.
+func (d *Damper) UnmarshalText(text []byte) error { return dampers.Unmarshal(text, d) }
 
 // Stage is one part of a schedule. Humidity is the measured relative humidity of its air; when it is not stated the air holds no more
 // water than outside, which is the safe side for what the core can reach. DryAfter is how long after the start of the stage the surface has dried, 0 where it begins
@@ -93,8 +71,8 @@ type Stage struct {
 }
 
 func (s Stage) check() error {
-	if s.Kind < Dry || s.Kind > Cool {
-		return units.RangeError{What: "stage", Got: s.Kind.String(), Low: Dry.String(), High: Cool.String()}
+	if err := stages.Check(s.Kind); err != nil {
+		return err
 	}
 	if err := units.CheckDuration("time of the stage", s.For, time.Minute, longestSmoking); err != nil {
 		return err
@@ -110,13 +88,13 @@ func (s Stage) check() error {
 		}
 	}
 	if s.Kind == Cool {
-		return units.CheckTemperature("air of the cooling", s.Air, units.Celsius(-20), coldStorage)
+		return checkWarmth("air of the cooling", s.Air, units.Celsius(-20), coldStorage)
 	}
-	return units.CheckTemperature("air of the stage", s.Air, units.Celsius(-5), hottestAir)
+	return checkWarmth("air of the stage", s.Air, units.Celsius(-5), hottestMedium)
 }
 
-// coldStorage is 38 °F in its colder print: air above it never brings a core there.
-var coldStorage = units.Celsius(3.3)
+// coldStorage is what four states ask of smoked fish: air above it never brings a core there.
+var coldStorage = units.Fahrenheit(38)
 
 // wet is how long the surface is wet in the stage.
 func (s Stage) wet() time.Duration {

@@ -7,26 +7,26 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// chamberRules are the printed figures; where both scales are printed the stricter figure counts.
+// chamberRules are the printed figures; where both scales are printed, Fahrenheit is the own scale of these sources.
 var chamberRules = [...]ChamberRule{
-	{"COLD-90-20", units.Temperature{}, units.Celsius(32.2), 20 * time.Hour, "smoke of cold-smoked fish", "Maine",
+	{Cold90, units.Temperature{}, inF(90), pair(90, 32.2), 20 * time.Hour, 0, "smoke of cold-smoked fish", "Maine",
 		readIn(cite.MaineRules01001Ch359, "s. 2(C)(3)(a)")},
-	{"COLD-50-24", units.Temperature{}, units.Celsius(10), 24 * time.Hour, "smoke of cold-smoked fish", "Maine",
+	{Cold50, units.Temperature{}, inF(50), pair(50, 10), 24 * time.Hour, 0, "smoke of cold-smoked fish", "Maine",
 		readIn(cite.MaineRules01001Ch359, "s. 2(C)(3)(b)")},
-	{"COLD-ON", units.Temperature{}, units.Celsius(32.2), 0, "smoke of cold-smoked fish", "Ontario",
+	{ColdOntario, units.Temperature{}, inC(32.2), units.AtMost(inC(32.2)), 0, 0, "smoke of cold-smoked fish", "Ontario",
 		readIn(cite.OntarioFishPlantFB1415, "FB.14.15")},
-	{"COLD-UK", units.Temperature{}, units.Celsius(33), 0, "smoke of cold-smoked fish", "UK (advice)",
+	{ColdUK, units.Temperature{}, inC(33), units.AtMost(inC(33)), 0, 0, "smoke of cold-smoked fish", "UK (advice)",
 		readIn(cite.TorryNote82, "smoking method")},
-	{"DRY-COLD", units.Temperature{}, units.Celsius(4.4), 0, "drying of fish to be cold smoked", "US FDA report",
+	{DryCold, units.Temperature{}, inF(40), pair(40, 4.4), 0, 0, "drying of fish to be cold smoked", "US FDA report",
 		readIn(cite.FDAColdSmoked2001, "text based on the AFDO code")},
-	{"HOLD-2H", units.Temperature{}, units.Temperature{}, 2 * time.Hour, "from the smoker to the finishing oven", "Washington, Wisconsin",
+	{ToOven, units.Temperature{}, units.Temperature{}, units.Figure{}, 2 * time.Hour, 0, "from the smoker to the finishing oven", "Washington, Wisconsin",
 		readIn(cite.WSUSmokingCuring, "home smoking method; also Wisconsin Sea Grant")},
-	{"AIR-200-225", units.Fahrenheit(200), units.Fahrenheit(225), 0, "smoker air able to finish the fish", "Washington",
+	{FinishAir, inF(200), inF(225), units.Between(inF(200), inF(225)), 0, 0, "smoker air able to finish the fish", "Washington",
 		readIn(cite.WSUSmokingCuring, "home smoking method")},
-	{"REACH-6-8", units.Temperature{}, units.Temperature{}, 6 * time.Hour, "until the core is at 160 °F, printed as 6 to 8 h", "Pacific Northwest",
+	{ReachIn6, units.Temperature{}, units.Temperature{}, units.Figure{}, 6 * time.Hour, 8 * time.Hour, "until the core is at 160 °F, printed as 6 to 8 h", "Pacific Northwest",
 		readIn(cite.PNW238, "paraphrase")},
-	{"TIME-12", units.Temperature{}, units.Fahrenheit(225), 12 * time.Hour, "hot smoking of whole fish, the longest time printed", "Michigan (1997)",
+	{WholeFish12, units.Temperature{}, inF(225), units.AtMost(inF(225)), 12 * time.Hour, 0, "hot smoking of whole fish, the longest time printed", "Michigan (1997)",
 		readIn(cite.MSUEPreservingFoodSafely1997, "item 01600580")},
-	{"LIGHT-140-160", units.Fahrenheit(140), units.Fahrenheit(160), 2 * time.Hour, "light smoke of fish for jars", "Pacific Northwest",
+	{LightSmoke, inF(140), inF(160), units.Between(inF(140), inF(160)), 2 * time.Hour, 0, "light smoke of fish for jars", "Pacific Northwest",
 		cite.Citation{Source: cite.PNW450, Where: "light smoking before canning", Basis: cite.Recalled}},
 }

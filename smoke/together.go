@@ -98,8 +98,8 @@ func running(probes []series.Series[units.Temperature], limit units.Temperature,
 	var from, latest time.Duration
 	to := anyGap
 	for _, p := range probes {
-		b, _ := p.Last()
-		if b.Value.Below(limit) {
+		b, ok := p.Last()
+		if !ok || b.Value.Below(limit) {
 			return 0
 		}
 		to, latest = min(to, b.At), max(latest, b.At)

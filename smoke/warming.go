@@ -4,6 +4,8 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
+	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
@@ -20,19 +22,22 @@ type Phase struct {
 // within the phases, slowest case first: when it is false in that case, ToLimit.High is zero, and so with the others.
 type Warming struct {
 	Limit    units.Temperature
-	ToLimit  Times // zero: not within the phases
-	Reached  bool  // in every case, the slowest as well
-	End      Temperatures
+	ToLimit  units.Range[time.Duration] // zero: not within the phases
+	Reached  bool                       // in every case, the slowest as well
+	End      units.Range[units.Temperature]
 	Citation cite.Citation
 }
 
-// Temperatures is an estimate of a temperature as a range: Low is the coldest of the three cases, in a cooling that of the fastest.
-type Temperatures struct{ Low, Likely, High units.Temperature }
+// MarshalJSON writes the warming as an app shows it.
+func (w Warming) MarshalJSON() ([]byte, error) { return wire.Marshal(w) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (w *Warming) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, w) }
 
 // WetThenDry returns the two phases of a fillet in one air: its surface wet for a time, and so at the wet bulb, then dry, for the rest of the
 // total. Wet may be zero or the total, and then there is one phase. The times must be in 0 to 48 h, wet no more than total: otherwise a
 // units.RangeError, as for an Air that is not set.
-func WetThenDry(air Air, wet, total time.Duration) ([]Phase, error) {
+func WetThenDry(air moistair.Air, wet, total time.Duration) ([]Phase, error) {
 	wetBulb, err := air.WetBulb()
 	if err != nil {
 		return nil, err
@@ -48,22 +53,25 @@ func WetThenDry(air Air, wet, total time.Duration) ([]Phase, error) {
 		phases = append(phases, Phase{wetBulb, wet})
 	}
 	if wet < total {
-		phases = append(phases, Phase{air.dryBulb, total - wet})
+		phases = append(phases, Phase{air.DryBulb(), total - wet})
 	}
 	return phases, nil
 }
 
 const longestSmoking = 48 * time.Hour
 
+// hottestMedium is the hottest air that moistair has.
+var hottestMedium = units.Celsius(200)
+
 // WarmCore returns when the core of a fillet comes to a limit, as a range: High is the thick fillet in the least film, Low the thin one
-// in the greatest, Likely the mean thickness in the likely film. WarmCautions says what the model assumes. Phases must be one or more, each above zero and together at most
+// in the greatest, Likely the mean thickness in the likely film. Warming.Cautions says what the model assumes. Phases must be one or more, each above zero and together at most
 // 48 h, media in -20 to 200 °C; the limit from 1 K above the start to 100 °C; slab and film must be in order (2 mm to 20 cm, start -1 to 60 °C): otherwise a
 // units.RangeError. Times are rounded up to the second. Source: slab with convection, the full series.
-func WarmCore(slab Slab, film Film, limit units.Temperature, phases ...Phase) (Warming, error) {
+func WarmCore(slab Slab, film moistair.Film, limit units.Temperature, phases ...Phase) (Warming, error) {
 	if err := checkWarming(slab, film, phases); err != nil {
 		return Warming{}, err
 	}
-	if err := units.CheckTemperature("core limit", limit, slab.Start.Add(units.Kelvins), boiling); err != nil {
+	if err := checkWarmth("core limit", limit, slab.Start.Add(units.Kelvins), boiling); err != nil {
 		return Warming{}, err
 	}
 	w := Warming{Limit: limit, Citation: conductionCitation, Reached: true}
@@ -74,12 +82,12 @@ func WarmCore(slab Slab, film Film, limit units.Temperature, phases ...Phase) (W
 		ends[i] = units.Celsius(end)
 		w.Reached = w.Reached && reached
 	}
-	w.End = Temperatures{ends[1], ends[1], ends[1]}.around(ends[0]).around(ends[2])
+	w.End = around(around(units.Range[units.Temperature]{Low: ends[1], Likely: ends[1], High: ends[1]}, ends[0]), ends[2])
 	return w, nil
 }
 
 // around is the range with a further case in it: what warms fastest cools fastest.
-func (t Temperatures) around(end units.Temperature) Temperatures {
+func around(t units.Range[units.Temperature], end units.Temperature) units.Range[units.Temperature] {
 	if end.Below(t.Low) {
 		t.Low = end
 	}
@@ -91,7 +99,7 @@ func (t Temperatures) around(end units.Temperature) Temperatures {
 
 // CoreCurve returns the likely core of WarmCore as a series, a reading at the start, every so often and at the end of the phases. Limits as
 // for WarmCore; every must give at most 10,000 readings. It is a picture to lay beside a record, not a record.
-func CoreCurve(slab Slab, film Film, every time.Duration, phases ...Phase) (series.Series[units.Temperature], error) {
+func CoreCurve(slab Slab, film moistair.Film, every time.Duration, phases ...Phase) (series.Series[units.Temperature], error) {
 	var none series.Series[units.Temperature]
 	if err := checkWarming(slab, film, phases); err != nil {
 		return none, err
@@ -123,19 +131,19 @@ func CoreCurve(slab Slab, film Film, every time.Duration, phases ...Phase) (seri
 	return series.New(readings)
 }
 
-func checkWarming(slab Slab, film Film, phases []Phase) error {
+func checkWarming(slab Slab, film moistair.Film, phases []Phase) error {
 	if err := slab.check(); err != nil {
 		return err
 	}
-	if err := film.check(); err != nil {
+	if err := film.Check(); err != nil {
 		return err
 	}
 	if len(phases) == 0 {
-		return units.RangeError{What: "phases", Got: "none", Low: "one"}
+		return units.UnsetError{What: "phase of the warming"}
 	}
 	var total time.Duration
 	for _, p := range phases {
-		if err := units.CheckTemperature("medium", p.Medium, units.Celsius(-20), hottestAir); err != nil {
+		if err := checkWarmth("medium", p.Medium, units.Celsius(-20), hottestMedium); err != nil {
 			return err
 		}
 		if err := units.CheckDuration("phase", p.For, time.Second, longestSmoking-total); err != nil {
@@ -147,16 +155,16 @@ func checkWarming(slab Slab, film Film, phases []Phase) error {
 }
 
 // cases are the slowest slab, the likely one and the fastest.
-func (s Slab) cases(film Film) [3]slabModes {
+func (s Slab) cases(film moistair.Film) [3]slabModes {
 	thin, thick := units.Float(s.Thin, units.Metre), units.Float(s.Thick, units.Metre)
-	if s.Faces == BothFaces {
+	if s.Faces == TwoFaces {
 		thin, thick = thin/2, thick/2
 	}
 	k, alpha := units.Float(s.Conductivity, units.WattPerMetreKelvin), units.Float(s.Diffusivity, units.SquareMetrePerSecond)
 	h := func(f units.FilmCoefficient) float64 { return units.Float(f, units.WattPerSquareMetreKelvin) }
 	start := s.Start.Celsius()
 	return [3]slabModes{
-		newSlab(thick, k, alpha, h(film.Low), start), newSlab((thin+thick)/2, k, alpha, h(film.Likely), start), newSlab(thin, k, alpha, h(film.High), start),
+		newSlab(thick, k, alpha, h(film.Coefficient.Low), start), newSlab((thin+thick)/2, k, alpha, h(film.Coefficient.Likely), start), newSlab(thin, k, alpha, h(film.Coefficient.High), start),
 	}
 }
 
@@ -216,13 +224,25 @@ func (s slabModes) crossing(limit float64, from, length time.Duration) (time.Dur
 	return 0, false
 }
 
-// WarmCautions returns what WarmCore and CoreCurve assume and what must be shown beside them. The slice is the caller's own.
-func WarmCautions() []cite.Caution {
-	model := func(text string) cite.Caution { return cite.Caution{Text: text, Citation: conductionCitation} }
-	return []cite.Caution{
-		model("a model, never a substitute for a probe in the core of the thickest piece"),
-		model("it takes the fillet for a slab of one material, of one temperature at the start, that neither shrinks nor renders fat"),
-		model("while the surface is wet it takes heat as from air at the wet bulb, once it is dry as from the air: the change is sudden and when it comes is the caller's assumption"),
-		probeInCore,
-	}
+// Cautions returns what the model assumes and what must be shown beside it. The slice is the caller's own.
+func (w Warming) Cautions() []cite.Caution {
+	return []cite.Caution{probeInCore, modelOnly, oneSlab, wetBulbFirst}
 }
+
+var (
+	modelOnly = cite.Caution{
+		ID: "smoke.model-only", Deciding: true,
+		Text: "This is a model, never a substitute for a probe in the core of the thickest piece.", Citation: conductionCitation,
+	}
+	oneSlab = cite.Caution{
+		ID:       "smoke.one-slab",
+		Text:     "It takes the fillet for a slab of one material, of one temperature at the start, that neither shrinks nor renders fat.",
+		Citation: conductionCitation,
+	}
+	wetBulbFirst = cite.Caution{
+		ID: "smoke.wet-bulb-first",
+		Text: "While the surface is wet it takes heat as from air at the wet bulb, once it is dry as from the air. " +
+			"The change is sudden, and when it comes is the caller's assumption.",
+		Citation: conductionCitation,
+	}
+)

@@ -1,7 +1,7 @@
 package smoke
 
 import (
-	"fmt"
+	"encoding"
 	"strings"
 	"testing"
 
@@ -12,60 +12,89 @@ import (
 
 // FuzzParseWords: what is read is one of the words, in capitals or not, and says itself again; everything else is refused by name.
 func FuzzParseWords(f *testing.F) {
-	for _, s := range []string{"", "dry", " Cook ", "COOL", "half", "open ", "closed", "air", "Vacuum pack", "smoked", "K", "ſmoke", "unset stage", "\x00"} {
+	for _, s := range []string{"", "dry", " Cook ", "COOL", "half", "open ", "closed", "air", "Vacuum pack", "smoked", "K", "ſmoke", "not stated", "\x00", "hot-160-pnw"} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
-		bare := strings.TrimSpace(s)
-		kind, err := ParseStageKind(s)
-		refused(t, s, err, kind == 0)
-		require.True(t, err != nil || strings.EqualFold(kind.String(), bare))
-
-		damper, err := ParseDamper(s)
-		refused(t, s, err, damper == DamperNotStated && bare != "")
-		require.True(t, err != nil || bare == "" || strings.HasPrefix(damper.String(), "damper "+strings.ToLower(bare)))
-
-		pack, err := ParsePack(s)
-		refused(t, s, err, pack == PackNotStated)
-		require.True(t, err != nil || strings.HasPrefix(pack.String(), strings.ToLower(bare)))
+		again(t, s, ParseStageKind)
+		again(t, s, ParseDamper)
+		again(t, s, ParsePack)
+		again(t, s, ParseFaces)
+		again(t, s, ParseSmoking)
+		again(t, s, ParseEvent)
+		again(t, s, ParseCoreLimitID)
+		again(t, s, ParseCoolingRuleID)
+		again(t, s, ParseStorageRuleID)
+		again(t, s, ParseChamberRuleID)
 	})
 }
 
-// refused holds an error to come with no value, to be a ParseError and to name the text.
-func refused(t *testing.T, s string, err error, none bool) {
+// again reads a text, and holds what comes of it to say itself again, and what is refused to be nothing.
+func again[E interface {
+	~uint8
+	String() string
+}](t *testing.T, s string, parse func(string) (E, error)) {
 	t.Helper()
-	require.Equal(t, none, err != nil, "%q", s)
+	v, err := parse(s)
+	require.Equal(t, v == 0, err != nil, "%q", s)
 	if err != nil {
-		var fault units.ParseError
-		require.ErrorAs(t, err, &fault)
-		require.Equal(t, s, fault.Text)
+		require.ErrorIs(t, err, units.ErrUnknown)
+		return
+	}
+	back, err := parse(strings.ToUpper(v.String()))
+	require.NoError(t, err)
+	require.Equal(t, v, back)
+}
+
+// every walks the values of an enumeration to the first without a word, and holds each to survive as text.
+func every[E interface {
+	~uint8
+	String() string
+	encoding.TextMarshaler
+}, P interface {
+	*E
+	encoding.TextUnmarshaler
+}](t *testing.T, unknown string) (words []string) {
+	t.Helper()
+	for v := E(0); ; v++ {
+		text, err := v.MarshalText()
+		if err != nil {
+			require.ErrorIs(t, err, units.ErrUnknown)
+			require.Equal(t, unknown, v.String())
+			return words
+		}
+		back := v + 1
+		require.NoError(t, P(&back).UnmarshalText(text))
+		require.Equal(t, v, back)
+		words = append(words, v.String())
 	}
 }
 
 func TestEveryWord(t *testing.T) {
-	for want, word := range map[string]fmt.Stringer{
-		"unset stage": StageKind(0), "dry": Dry, "smoke": Smoke, "cook": Cook, "glaze": Glaze, "cool": Cool, "StageKind(6)": Cool + 1,
-		"damper not stated": DamperNotStated, "damper open": DamperOpen, "damper half open": DamperHalf, "damper closed": DamperClosed, "Damper(4)": DamperClosed + 1,
-		"pack not stated": PackNotStated, "air pack": AirPack, "vacuum pack": VacuumPack, "Pack(3)": VacuumPack + 1,
-		"unset faces": Faces(0), "both faces": BothFaces, "one face": OneFace, "Faces(3)": OneFace + 1,
-		"unset method": Method(0), "hot smoke": HotSmoke, "cold smoke": ColdSmoke, "Method(3)": ColdSmoke + 1,
-		"unset event": Event(0), "begin": Begin, "baste": Baste, "end": End,
-		"no verdict": RecipeVerdict(0), "meets": RecipeMeets, "exceeds": RecipeExceeds, "cannot tell": RecipeCannotTell, "differs": RecipeDiffers,
-		"falls short": RecipeFallsShort, "not published": RecipeNotPublished, "RecipeVerdict(7)": RecipeNotPublished + 1,
-		"nothing found": RecipeKind(0), "not stated": NotStated, "short": Short, "different": Different, "over": Over, "too warm": TooWarm,
-		"too long": TooLong, "RecipeKind(7)": TooLong + 1,
-	} {
-		require.Equal(t, want, word.String())
+	require.Equal(t, []string{"not stated", "dry", "smoke", "cook", "glaze", "cool"}, every[StageKind](t, "stage(6)"))
+	require.Equal(t, []string{"not stated", "open", "half open", "closed"}, every[Damper](t, "damper(4)"))
+	require.Equal(t, []string{"not stated", "air pack", "low-oxygen pack"}, every[Pack](t, "pack(3)"))
+	require.Equal(t, []string{"not stated", "one face", "two faces"}, every[Faces](t, "faces(3)"))
+	require.Equal(t, []string{"not stated", "hot-smoked", "cold-smoked"}, every[Smoking](t, "smoking(3)"))
+	require.Equal(t, []string{"not stated", "begin", "baste", "end"}, every[Event](t, "event(4)"))
+	require.Len(t, every[CoreLimitID](t, "core limit(12)"), len(coreLimits)+1)
+	require.Len(t, every[CoolingRuleID](t, "cooling rule(7)"), len(coolingRules)+1)
+	require.Len(t, every[StorageRuleID](t, "storage rule(12)"), len(storageRules)+1)
+	require.Len(t, every[ChamberRuleID](t, "chamber rule(11)"), len(chamberRules)+1)
+}
+
+// A rule is found by its place in the table: each stands where its name says.
+func TestEveryRuleStandsInItsPlace(t *testing.T) {
+	for i, l := range CoreLimits() {
+		require.Equal(t, CoreLimitID(i+1), l.ID)
 	}
-	require.Equal(t, "unset event", (End + 1).String())
-	for k := Dry; k <= Cool; k++ {
-		back, err := ParseStageKind(k.String())
-		require.NoError(t, err)
-		require.Equal(t, k, back)
+	for i, r := range CoolingRules() {
+		require.Equal(t, CoolingRuleID(i+1), r.ID)
 	}
-	for _, p := range []Pack{AirPack, VacuumPack} {
-		back, err := ParsePack(p.String())
-		require.NoError(t, err)
-		require.Equal(t, p, back)
+	for i, r := range StorageRules() {
+		require.Equal(t, StorageRuleID(i+1), r.ID)
+	}
+	for i, r := range ChamberRules() {
+		require.Equal(t, ChamberRuleID(i+1), r.ID)
 	}
 }

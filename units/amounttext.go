@@ -16,15 +16,22 @@ const (
 	Up
 )
 
-var roundingWords = [...]string{"nearest", "down", "up"}
+var roundings = words{"rounding", []string{"nearest", "down", "up"}}
+
+// ParseRounding reads "nearest", "down" or "up"; anything else is an UnknownError.
+func ParseRounding(s string) (Rounding, error) {
+	v, err := roundings.parse(s)
+	return Rounding(v), err
+}
 
 // String is the rounding in one word: "up".
-func (r Rounding) String() string {
-	if int(r) < len(roundingWords) {
-		return roundingWords[r]
-	}
-	return "rounding(" + utoa(uint64(r)) + ")"
-}
+func (r Rounding) String() string { return roundings.of(uint8(r)) }
+
+// MarshalText is String as bytes; a value that is no Rounding is an UnknownError.
+func (r Rounding) MarshalText() ([]byte, error) { return roundings.marshal(uint8(r)) }
+
+// UnmarshalText is ParseRounding; on an error the value stays as it was.
+func (r *Rounding) UnmarshalText(text []byte) error { return roundings.unmarshal(text, (*uint8)(r)) }
 
 // rung is one unit in which a measure is printed: from a size on, with so many decimals.
 type rung struct {
@@ -200,8 +207,12 @@ func appendGrouped(dst []byte, n uint64) []byte {
 }
 
 // lastingRounded prints a time to the second, rounded to a side; a time below a second, or with more digits asked for,
-// exactly.
+// exactly. From three days on whole days are days.
 func lastingRounded(d time.Duration, r Rounding, more int) string {
+	const day = 24 * time.Hour
+	if d >= 3*day && d%day == 0 {
+		return itoa(int64(d/day)) + " days"
+	}
 	rest := d % time.Second
 	if rest == 0 || more > 0 || d > -time.Second && d < time.Second {
 		return Lasting(d)

@@ -3,25 +3,29 @@ package units
 // Scale is a temperature scale for doors in and out.
 type Scale uint8
 
-// The three scales (NIST SP 811, B.9): t/°C = T/K − 273.15, t/°F = 1.8 T/K − 459.67.
+// The three scaleWords (NIST SP 811, B.9): t/°C = T/K − 273.15, t/°F = 1.8 T/K − 459.67.
 const (
 	CelsiusScale Scale = iota
 	FahrenheitScale
 	KelvinScale
 )
 
-// String is the scale's symbol: °C, °F or K.
-func (s Scale) String() string {
-	switch s {
-	case CelsiusScale:
-		return "°C"
-	case FahrenheitScale:
-		return "°F"
-	case KelvinScale:
-		return "K"
-	}
-	return "unknown scale"
+var scaleWords = words{"scale", []string{"°C", "°F", "K"}}
+
+// ParseScale reads "°C", "°F" or "K"; anything else is an UnknownError.
+func ParseScale(s string) (Scale, error) {
+	v, err := scaleWords.parse(s)
+	return Scale(v), err
 }
+
+// String is the scale's symbol: °C, °F or K.
+func (s Scale) String() string { return scaleWords.of(uint8(s)) }
+
+// MarshalText is String as bytes; a value that is no Scale is an UnknownError.
+func (s Scale) MarshalText() ([]byte, error) { return scaleWords.marshal(uint8(s)) }
+
+// UnmarshalText is ParseScale; on an error the value stays as it was.
+func (s *Scale) UnmarshalText(text []byte) error { return scaleWords.unmarshal(text, (*uint8)(s)) }
 
 // degree is one degree of the scale in quanta, origin its zero above absolute zero.
 func (s Scale) degree() int64 {

@@ -58,7 +58,10 @@ func spokenFraction(s string, i int) (num, den uint64, end int) {
 			after = end
 		}
 	}
-	if after > 0 {
+	switch {
+	case after > 0 && after < len(s) && s[after] == '-': // one-half
+		i = after + 1
+	case after > 0:
 		i = skipSpace(s, after)
 	}
 	w, end := wordAt(s, i)

@@ -10,39 +10,19 @@ const (
 	Metric               // SI and the units used with it
 )
 
-var systemWords = [...]string{"both", "us", "metric"}
-
-// String is the system in one word: "metric".
-func (s System) String() string {
-	if int(s) < len(systemWords) {
-		return systemWords[s]
-	}
-	return "system(" + utoa(uint64(s)) + ")"
-}
+var systems = words{"system of units", []string{"both", "us", "metric"}}
 
 // ParseSystem reads "both", "us" or "metric"; anything else is an UnknownError.
 func ParseSystem(s string) (System, error) {
-	for i, word := range systemWords {
-		if s == word {
-			return System(i), nil
-		}
-	}
-	return 0, UnknownError{What: "system of units", Got: s, Known: systemWords[:]}
+	v, err := systems.parse(s)
+	return System(v), err
 }
+
+// String is the system in one word: "metric".
+func (s System) String() string { return systems.of(uint8(s)) }
 
 // MarshalText is String as bytes; a value that is no System is an UnknownError.
-func (s System) MarshalText() ([]byte, error) {
-	if int(s) >= len(systemWords) {
-		return nil, UnknownError{What: "system of units", Got: s.String(), Known: systemWords[:]}
-	}
-	return []byte(s.String()), nil
-}
+func (s System) MarshalText() ([]byte, error) { return systems.marshal(uint8(s)) }
 
 // UnmarshalText is ParseSystem; on an error the value stays as it was.
-func (s *System) UnmarshalText(text []byte) error {
-	v, err := ParseSystem(string(text))
-	if err == nil {
-		*s = v
-	}
-	return err
-}
+func (s *System) UnmarshalText(text []byte) error { return systems.unmarshal(text, (*uint8)(s)) }

@@ -30,6 +30,18 @@ func ExampleParseSystem() {
 	// unknown system of units "imperial": expected both, us or metric
 }
 
+func ExampleParseRounding() {
+	r, err := units.ParseRounding("up")
+	fmt.Println(r, err)
+	// Output: up <nil>
+}
+
+func ExampleParseScale() {
+	s, err := units.ParseScale("°F")
+	fmt.Println(s, err)
+	// Output: °F <nil>
+}
+
 func ExampleRounding() { fmt.Println(units.Nearest, units.Down, units.Up) /* Output: nearest down up */ }
 
 func ExampleCount() { fmt.Println(units.Count(12)) /* Output: 12 */ }
@@ -49,8 +61,27 @@ func TestSystemsComeBack(t *testing.T) {
 	}
 	_, err := units.System(3).MarshalText()
 	require.ErrorIs(t, err, units.ErrSyntax)
-	require.Equal(t, "system(3)", units.System(3).String())
+	require.Equal(t, "system of units(3)", units.System(3).String())
 	require.Equal(t, "rounding(9)", units.Rounding(9).String())
+	require.Equal(t, "scale(9)", units.Scale(9).String())
+	for _, r := range []units.Rounding{units.Nearest, units.Down, units.Up} {
+		text, err := r.MarshalText()
+		require.NoError(t, err)
+		back := units.Rounding(9)
+		require.NoError(t, back.UnmarshalText(text))
+		require.Equal(t, r, back)
+	}
+	for _, s := range []units.Scale{units.CelsiusScale, units.FahrenheitScale, units.KelvinScale} {
+		text, err := s.MarshalText()
+		require.NoError(t, err)
+		back := units.Scale(9)
+		require.NoError(t, back.UnmarshalText(text))
+		require.Equal(t, s, back)
+	}
+	_, err = units.ParseScale("R")
+	require.ErrorIs(t, err, units.ErrUnknown)
+	_, err = units.Rounding(3).MarshalText()
+	require.ErrorIs(t, err, units.ErrUnknown)
 }
 
 func TestErrorsNameTheirKind(t *testing.T) {

@@ -3,40 +3,18 @@ package yield
 import (
 	"fmt"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
-
-// Destination is where the part of the fish goes that a step does not keep.
-type Destination uint8
-
-// Every quantum that leaves goes to one of these.
-const (
-	Loss Destination = iota // gone: blood, slime, drip, water
-	Trim                    // head, frame, fins, skin, offal
-	Food                    // eaten, but not from this chain: roe, collars, belly strips
-)
-
-// String is the destination in one word: "loss", "trim" or "food".
-func (d Destination) String() string {
-	switch d {
-	case Loss:
-		return "loss"
-	case Trim:
-		return "trim"
-	case Food:
-		return "food"
-	}
-	return "unknown destination"
-}
 
 // Step is one thing done to the fish. Kept is the share of what comes in that goes on; Low and High are
 // its spread, both zero when none is known. What does not go on goes to Rest.
 type Step struct {
 	Name string
-	Kept units.Ratio
+	Kept units.Ratio `wire:"required"`
 	Low  units.Ratio
 	High units.Ratio
-	Rest Destination
+	Rest Destination `wire:"required"`
 }
 
 // Passed is what a step did: In came to it, Kept went on and Left went to the step's Rest. Kept + Left
@@ -55,9 +33,15 @@ type Passed struct {
 type Outcome struct {
 	Whole units.Mass
 	Steps []Passed
-	Kept  Estimate
+	Kept  units.Range[units.Mass]
 	Share units.Ratio
 }
+
+// MarshalJSON writes the outcome as an object of its fields.
+func (o Outcome) MarshalJSON() ([]byte, error) { return wire.Marshal(o) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (o *Outcome) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, o) }
 
 // Left returns the likely mass that went to a destination, all steps together.
 func (o Outcome) Left(to Destination) units.Mass {
@@ -72,13 +56,14 @@ func (o Outcome) Left(to Destination) units.Mass {
 
 // Chain leads a whole mass through steps, each keeping its share of what the one before kept: shares
 // multiply. Masses kept round down at every step, by less than 1/16 ng. The whole must not be negative;
-// every step must keep more than 0 and at most 100 %, with Low ≤ Kept ≤ High where a spread is given,
-// and have a known destination; otherwise a RangeError that names the step. No steps keep everything.
+// every step must keep more than 0 and at most 100 %, with Low ≤ Kept ≤ High where a spread is given; otherwise a
+// RangeError that names the step. A Rest that is not set is a units.UnsetError, one that is not known a
+// units.UnknownError. No steps keep everything.
 func Chain(whole units.Mass, steps ...Step) (Outcome, error) {
 	if whole < 0 {
 		return Outcome{}, units.RangeError{What: "mass of the whole fish", Got: whole.String(), Low: units.Mass(0).String()}
 	}
-	o := Outcome{Whole: whole, Kept: Estimate{Low: whole, Likely: whole, High: whole}}
+	o := Outcome{Whole: whole, Kept: units.Range[units.Mass]{Low: whole, Likely: whole, High: whole}}
 	shares := make([]units.Ratio, 0, len(steps))
 	for i, step := range steps {
 		if err := step.check(i + 1); err != nil {
@@ -118,13 +103,18 @@ func (s Step) check(number int) error {
 	what := fmt.Sprintf("share kept by step %d (%s)", number, s.Name)
 	switch {
 	case s.Kept <= 0 || s.Kept > units.One:
-		return units.RangeError{What: what, Got: s.Kept.String(), Low: "more than 0 %", High: units.One.String()}
+		return units.RangeError{What: what, Got: s.Kept.String(), Low: "0 %", LowExclusive: true, High: units.One.String()}
 	case spread.Low < 0 || spread.Low > s.Kept:
 		return units.RangeError{What: "lowest " + what, Got: s.Low.String(), Low: "0 %", High: s.Kept.String()}
 	case spread.High < s.Kept || spread.High > units.One:
 		return units.RangeError{What: "highest " + what, Got: s.High.String(), Low: s.Kept.String(), High: units.One.String()}
-	case s.Rest > Food:
-		return units.RangeError{What: fmt.Sprintf("destination of what step %d (%s) leaves", number, s.Name), Got: s.Rest.String(), Low: Loss.String(), High: Food.String()}
+	}
+	left := fmt.Sprintf("destination of what step %d (%s) leaves", number, s.Name)
+	switch {
+	case s.Rest == 0:
+		return units.UnsetError{What: left}
+	case !destinations.Known(s.Rest):
+		return units.UnknownError{What: left, Got: s.Rest.String(), Known: destinations.Words}
 	}
 	return nil
 }

@@ -107,7 +107,6 @@ func TestChainRefuses(t *testing.T) {
 		"high below likely":    {Kept: units.One / 2, Low: units.One / 4, High: units.One / 4},
 		"high more than all":   {Kept: units.One / 2, Low: units.One / 4, High: units.One + 1},
 		"only a low is given":  {Kept: units.One / 2, Low: units.One / 4},
-		"unknown destination":  {Kept: units.One / 2, Rest: 9},
 		"ratio past all sense": {Kept: math.MaxInt64},
 	} {
 		_, err := Chain(units.Kilogram, good, step)
@@ -116,6 +115,12 @@ func TestChainRefuses(t *testing.T) {
 	}
 	_, err := Chain(-1, good)
 	require.ErrorIs(t, err, units.ErrRange)
+	_, err = Chain(units.Kilogram, good, Step{Name: "head", Kept: units.One / 2, Rest: 9})
+	require.Equal(t, units.UnknownError{
+		What: "destination of what step 2 (head) leaves", Got: "destination(9)", Known: []string{"loss", "trim", "food"},
+	}, err)
+	_, err = Chain(units.Kilogram, good, Step{Name: "head", Kept: units.One / 2})
+	require.Equal(t, units.UnsetError{What: "destination of what step 2 (head) leaves"}, err)
 }
 
 func TestAfterRefuses(t *testing.T) {
@@ -140,9 +145,9 @@ func TestSpreadOfAChain(t *testing.T) {
 	require.NoError(t, err)
 	o, err := Chain(units.Kilogram,
 		Step{Name: "gut", Kept: gutted.Likely, Low: gutted.Low, High: gutted.High, Rest: Trim},
-		Step{Name: "dry", Kept: 90 * units.Percent})
+		Step{Name: "dry", Kept: 90 * units.Percent, Rest: Loss})
 	require.NoError(t, err)
-	require.Equal(t, Estimate{Low: 757170 * units.Milligram, Likely: 788040 * units.Milligram, High: 818910 * units.Milligram}, o.Kept)
+	require.Equal(t, units.Range[units.Mass]{Low: 757170 * units.Milligram, Likely: 788040 * units.Milligram, High: 818910 * units.Milligram}, o.Kept)
 	require.Equal(t, o.Share.String(), "78.804 %")
 }
 
@@ -187,7 +192,7 @@ func FuzzChainLosesNothing(f *testing.F) {
 			return
 		}
 		require.Equal(t, o.Whole, o.Kept.Likely+o.Left(Loss)+o.Left(Trim)+o.Left(Food))
-		require.Equal(t, Estimate{o.Kept.Likely, o.Kept.Likely, o.Kept.Likely}, o.Kept)
+		require.Equal(t, units.Range[units.Mass]{Low: o.Kept.Likely, Likely: o.Kept.Likely, High: o.Kept.Likely}, o.Kept)
 		for i, p := range o.Steps {
 			require.Equal(t, p.In, p.Kept+p.Left)
 			if i > 0 {

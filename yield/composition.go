@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -25,6 +26,12 @@ type Composition struct {
 	Citation     cite.Citation
 	Cautions     []cite.Caution
 }
+
+// MarshalJSON writes the row as an object of its fields.
+func (c Composition) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (c *Composition) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
 // CompositionError says what the composition data does not hold: the food under this number in this release or, where Lacks is set,
 // one of its figures. Releases are those that do list the number. No other food and no other release stands in.
@@ -50,6 +57,9 @@ func (e CompositionError) Error() string {
 	}
 	return fmt.Sprintf("food %d is not listed here from %v; %s", e.Number, e.Release, where)
 }
+
+// Is reports whether target is ErrNotPublished.
+func (e CompositionError) Is(target error) bool { return target == ErrNotPublished }
 
 // Compositions returns every row of the composition data, in the order of the table: raw, canned, smoked, dried and cooked salmon,
 // trout and other lake fish. The slice is the caller's own.
@@ -109,22 +119,39 @@ func (r compositionRow) composition() Composition {
 		Samples: r.samples, OmegaSamples: r.omegaSamples,
 		Citation: cite.Citation{Source: r.release, Where: fmt.Sprintf("NDB %05d", r.number), Basis: cite.Read},
 	}
-	caution := func(text string) { f.Cautions = append(f.Cautions, cite.Caution{Text: text, Citation: f.Citation}) }
+	f.Cautions = r.cautions(f.Citation)
+	return f
+}
+
+// cautions are what must be known of the row.
+func (r compositionRow) cautions(from cite.Citation) []cite.Caution {
+	var all []cite.Caution
 	for _, c := range calculated {
 		if c.cooked == r.number {
-			f.Cautions = append(f.Cautions, cite.Caution{Text: fmt.Sprintf("calculated from the raw row NDB %05d, not measured: it says nothing of losses in cooking", c.raw), Citation: oneRatio(r.release)})
+			all = append(all, cite.Caution{
+				ID: "yield.calculated-row",
+				Text: "This row was calculated from the row of the raw fish and not measured. " +
+					"It says nothing of losses in cooking.",
+				Citation: oneRatio(r.release, c.raw),
+			})
 		}
 	}
 	switch {
 	case r.samples == 0:
-		caution("no number of samples is known for this row")
-	case f.Samples < few:
-		caution(fmt.Sprintf("the row rests on samples: %d", f.Samples))
+		all = append(all, cite.Caution{
+			ID: "yield.samples-not-stated", Text: "No number of samples is known for this row.", Citation: from,
+		})
+	case r.samples < few:
+		all = append(all, cite.Caution{
+			ID: "yield.few-samples", Text: "This row rests on fewer than four samples.", Citation: from,
+		})
 	}
-	if f.OmegaSamples > 0 && f.OmegaSamples < few {
-		caution(fmt.Sprintf("EPA and DHA rest on samples: %d", f.OmegaSamples))
+	if r.omegaSamples > 0 && r.omegaSamples < few {
+		all = append(all, cite.Caution{
+			ID: "yield.few-omega-samples", Text: "EPA and DHA rest on fewer than four samples.", Citation: from,
+		})
 	}
-	return f
+	return all
 }
 
 // calculated are the cooked rows whose protein, fat and dry matter stand to those of the raw row in one ratio.
@@ -132,8 +159,10 @@ var calculated = [...]struct{ cooked, raw int }{
 	{15082, 15081}, {15086, 15085}, {15204, 15064}, {15209, 15076}, {15211, 15079}, {15212, 15083}, {15219, 15114}, {15223, 15130}, {15241, 15240},
 }
 
-func oneRatio(release cite.Source) cite.Citation {
-	return cite.Citation{Source: release, Where: "protein, fat and dry matter of both rows in one ratio", Basis: cite.Computed}
+// oneRatio is how it shows that a row was calculated from a raw one.
+func oneRatio(release cite.Source, raw int) cite.Citation {
+	where := fmt.Sprintf("NDB %05d: protein, fat and dry matter of both rows in one ratio", raw)
+	return cite.Citation{Source: release, Where: where, Basis: cite.Computed}
 }
 
 // few samples earn a caution.

@@ -248,7 +248,7 @@ func TestCalculatedRows(t *testing.T) {
 		require.Less(t, difference(c.cooked, c.raw), 4*units.PerMille, "%d", c.cooked) // what the rounding of lean rows makes
 		row, err := FindComposition(c.cooked, cite.USDASR26)
 		require.NoError(t, err)
-		require.Contains(t, row.Cautions[0].Text, strconv.Itoa(c.raw))
+		require.Contains(t, row.Cautions[0].Citation.Where, strconv.Itoa(c.raw))
 		require.Zero(t, row.Samples)
 		require.Equal(t, cite.USDASR26, row.Cautions[0].Citation.Source)
 	}

@@ -1,11 +1,12 @@
 package yield
 
 import (
+	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 )
 
 // EnergyFactors is a set of factors from grams of protein and fat to energy. The composition data uses two, and no single
-// one gives all of its energies. The zero value is no set.
+// one gives all of its energies. The zero value is not stated.
 type EnergyFactors uint8
 
 // The sets, in kilocalories per gram of protein and of fat.
@@ -14,28 +15,32 @@ const (
 	GeneralFactors                          // 4 and 9
 )
 
-// String is the set in words: "fish factors 4.27 and 9.02", "general factors 4 and 9", "no factors".
-func (f EnergyFactors) String() string {
-	switch f {
-	case FishFactors:
-		return "fish factors 4.27 and 9.02"
-	case GeneralFactors:
-		return "general factors 4 and 9"
-	}
-	return "no factors"
+var energyFactors = word.List[EnergyFactors]{
+	What: "energy factors", Words: []string{"fish factors 4.27 and 9.02", "general factors 4 and 9"},
 }
 
+// ParseEnergyFactors reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
+func ParseEnergyFactors(s string) (EnergyFactors, error) { return energyFactors.Parse(s) }
+
+// String is the set in words: "fish factors 4.27 and 9.02".
+func (f EnergyFactors) String() string { return energyFactors.Of(f) }
+
+// MarshalText is String as bytes, empty when it is not set; an unknown one is a units.UnknownError.
+func (f EnergyFactors) MarshalText() ([]byte, error) { return energyFactors.Marshal(f) }
+
+// UnmarshalText is ParseEnergyFactors, and the empty text is a set that is not set.
+func (f *EnergyFactors) UnmarshalText(text []byte) error { return energyFactors.Unmarshal(text, f) }
+
 // Energy returns the energy of this much protein and fat. Fish has no carbohydrate to speak of, sugar from a cure does:
-// it is not counted. Rounded to the nearest 1e-8 J. Neither mass may be negative, and the set must be one of the
-// two; otherwise a RangeError.
+// it is not counted. Rounded to the nearest 1e-8 J. Neither mass may be negative; otherwise a RangeError. A set that is
+// not stated is a units.UnsetError.
 func (f EnergyFactors) Energy(protein, fat units.Mass) (units.Energy, error) {
+	if err := energyFactors.Check(f); err != nil {
+		return 0, err
+	}
 	perProtein, perFat := 4*units.Kilocalorie, 9*units.Kilocalorie
-	switch f {
-	case FishFactors:
+	if f == FishFactors {
 		perProtein, perFat = 427*units.Kilocalorie/100, 902*units.Kilocalorie/100
-	case GeneralFactors:
-	default:
-		return 0, units.RangeError{What: "energy factors", Got: f.String(), Low: FishFactors.String(), High: GeneralFactors.String()}
 	}
 	if err := (Makeup{Protein: protein, Fat: fat}).negative(); err != nil {
 		return 0, err

@@ -130,7 +130,7 @@ func ExampleFindComposition() {
 	fmt.Println(err)
 	// Output:
 	// Fish, salmon, chinook, smoked, (lox), regular 2 % <nil>
-	// sodium counted as salt 5.084243992 % is out of range: expected 0 % to 2.62 %, the ash that it is part of
+	// sodium counted as salt in the ash 5.084243992 % is out of range: expected 0 % to 2.62 %
 }
 
 func ExampleCompositionError() {
@@ -160,7 +160,8 @@ func ExampleEnergyFactors_Energy() {
 
 func ExampleEnergyFactors() {
 	fmt.Println(yield.FishFactors, yield.EnergyFactors(0))
-	// Output: fish factors 4.27 and 9.02 no factors
+	// Output:
+	// fish factors 4.27 and 9.02 not stated
 }
 
 // A serving of 4 oz of drained sockeye from a can.
@@ -202,7 +203,7 @@ func ExampleWeightAtLength() {
 	fmt.Println(w.Cautions[0].Text)
 	// Output:
 	// 5.589 kg <nil>
-	// the source does not say which length it means; a total length gives too much for coho
+	// The source does not say which length it means. A total length gives too much.
 }
 
 func ExampleCutAcross() {

@@ -57,7 +57,7 @@ func ExamplePlanningDefault() {
 	// Output:
 	// 70 % <nil>
 	// judged within the range of the published shares (common practice of the trade, no published source)
-	// a planning default for lake-run salmon, judged and not measured: weigh your own fish and use that
+	// This is a planning default for lake-run salmon, judged and not measured. Weigh your own fish and use that.
 }
 
 func ExamplePlanningDefaults() {
@@ -142,7 +142,7 @@ func ExampleMeanWeight() {
 	fmt.Println(coho.Cautions[0].Text)
 	// Output:
 	// 3.4 kg <nil>
-	// the mean of one year's ocean catch: fish of a lake differ, weigh your own
+	// This is a mean of fish of the ocean. Fish of a lake differ: weigh your own.
 }
 
 func ExampleParseSpecies() {
@@ -180,8 +180,8 @@ func ExampleStage() {
 }
 
 func ExampleSpread() {
-	fmt.Println(yield.NoSpread, yield.PrintedRange, yield.StandardDeviation, yield.JudgedRange)
-	// Output: none printed printed range standard deviation judged range
+	fmt.Println(yield.Spread(0), yield.PrintedRange, yield.StandardDeviation, yield.JudgedRange)
+	// Output: not stated printed range standard deviation judged range
 }
 
 func ExampleDestination() {

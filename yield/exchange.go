@@ -1,8 +1,7 @@
 package yield
 
 import (
-	"math/bits"
-
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
@@ -12,6 +11,12 @@ type Exchange struct {
 	Lost   Makeup
 	Gained Makeup
 }
+
+// MarshalJSON writes what is lost and gained, without what is nothing.
+func (x Exchange) MarshalJSON() ([]byte, error) { return wire.Marshal(x) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (x *Exchange) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, x) }
 
 // After returns the piece after an exchange: what was there, and what came in, less what was lost. Exact, and
 // After and Before undo each other to the quantum. A negative mass, more lost than there is, or a total past the range
@@ -68,8 +73,8 @@ func (m Makeup) ToMoisture(salt units.Mass, moisture units.Ratio) (Exchange, err
 	if solids == 0 {
 		return Exchange{}, nothingDry("salt, protein, fat and ash")
 	}
-	water, fits := scaled(solids, moisture, units.One-moisture)
-	if !fits || water > with.Water {
+	water, err := units.ProrateDown(solids, moisture, units.One-moisture)
+	if err != nil || water > with.Water {
 		return Exchange{}, tooMoist(with, moisture)
 	}
 	return Exchange{Lost: Makeup{Water: with.Water - water}, Gained: Makeup{Salt: salt}}, nil
@@ -96,17 +101,22 @@ func (m Makeup) ToMoistureAndSalt(moisture, waterPhaseSalt units.Ratio) (Exchang
 	if rest == 0 {
 		return Exchange{}, nothingDry("protein, fat and ash")
 	}
-	phase, fits := scaled(rest, moisture, units.One-moisture-waterPhaseSalt)
-	if !fits {
+	phase, err := units.ProrateDown(rest, moisture, units.One-moisture-waterPhaseSalt)
+	if err != nil {
 		return Exchange{}, tooMoist(m, moisture)
 	}
-	water, _ := scaled(phase, units.One-waterPhaseSalt, units.One)
+	water, err := units.ProrateDown(phase, units.One-waterPhaseSalt, units.One)
+	if err != nil {
+		return Exchange{}, err
+	}
 	salt := phase - water
 	switch {
 	case water > m.Water:
 		return Exchange{}, tooMoist(m, moisture)
 	case salt < m.Salt:
-		return Exchange{}, units.RangeError{What: "salt at that moisture and water phase salt", Got: salt.String(), Low: m.Salt.String() + ", which is in the fish already"}
+		return Exchange{}, units.RangeError{
+			What: "salt at that moisture and water phase salt, of fish that holds salt already", Got: salt.String(), Low: m.Salt.String(),
+		}
 	}
 	return Exchange{Lost: Makeup{Water: m.Water - water}, Gained: Makeup{Salt: salt - m.Salt}}, nil
 }
@@ -118,24 +128,13 @@ func (m Makeup) salted(salt units.Mass) (Makeup, error) {
 
 // nothingDry refuses a piece that has nothing to hold its water: no target tells how much to keep.
 func nothingDry(of string) error {
-	return units.RangeError{What: of + " of the piece", Got: units.Mass(0).String(), Low: "more than 0 g"}
+	return units.RangeError{What: of + " of the piece", Got: units.Mass(0).String(), Low: units.Mass(0).String(), LowExclusive: true}
 }
 
 func tooMoist(m Makeup, moisture units.Ratio) error {
-	err := units.RangeError{What: "moisture to dry to", Got: moisture.String()}
+	err := units.RangeError{What: "moisture to dry the piece to", Got: moisture.String()}
 	if now, e := m.Moisture(); e == nil {
-		err.High = now.String() + ", which the piece has: it only dries"
+		err.High = now.String()
 	}
 	return err
-}
-
-// scaled is q·part/whole rounded down, all of them not negative and whole above zero; it fits unless the result is past
-// the range.
-func scaled[Q, R units.Quantity](q Q, part, whole R) (down Q, fits bool) {
-	hi, lo := bits.Mul64(uint64(q), uint64(part))
-	if hi >= uint64(whole) {
-		return 0, false
-	}
-	quotient, _ := bits.Div64(hi, lo, uint64(whole))
-	return Q(quotient), quotient>>63 == 0
 }

@@ -55,7 +55,8 @@ func Find(species Species, stage Stage) (Share, error) {
 	}
 	for _, o := range others {
 		found.Cautions = append(found.Cautions, cite.Caution{
-			Text: fmt.Sprintf("another figure is published: %v, %s", o.Likely, o.which()), Citation: o.Citation,
+			ID: "yield.another-share", Text: fmt.Sprintf("Another figure is published: %v, %s.", o.Likely, o.which()),
+			Citation: o.Citation,
 		})
 	}
 	return found, nil
@@ -92,11 +93,18 @@ func (r row) share() Share {
 		Species: r.species, Stock: r.stock, From: r.from, To: r.to,
 		Likely: r.likely, Low: r.low, High: r.high, Spread: r.spread, Factor: r.factor, Citation: r.citation,
 	}
-	if r.note != "" {
-		s.Cautions = append(s.Cautions, cite.Caution{Text: r.note})
-	}
-	if r.citation.Basis == cite.Recalled {
-		s.Cautions = append(s.Cautions, cite.Caution{Text: "the figure is from memory: check the print before relying on it"})
-	}
+	s.Cautions = rowCautions(r.note, r.citation)
 	return s
+}
+
+// rowCautions are those of a row with this note: a recalled figure says so.
+func rowCautions(note cite.Caution, from cite.Citation) []cite.Caution {
+	var all []cite.Caution
+	if note != noNote {
+		all = append(all, note)
+	}
+	if from.Basis == cite.Recalled {
+		all = append(all, recalled)
+	}
+	return all
 }

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -13,10 +14,17 @@ import (
 // person may take up each day for each mass of body, the body, and the size of a meal.
 type Intake struct {
 	Concentration units.Ratio // of the substance in the meal as eaten
-	Dose          units.Ratio // each day, of the mass of the body: 0.1 µg/kg is units.PartsPerBillion/10
-	Body          units.Mass
-	Meal          units.Mass
+	Dose          units.Ratio `wire:"required"` // each day, of the body's mass: 0.1 µg/kg is units.PartsPerBillion/10
+	Body          units.Mass  `wire:"required"`
+	Meal          units.Mass  `wire:"required"`
 }
+
+// MarshalJSON writes the intake as an object of its fields.
+func (i Intake) MarshalJSON() ([]byte, error) { return wire.Marshal(i) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a dose, body or meal that is missing too, is a
+// units.FieldError. The concentration may be left out, for Edge.
+func (i *Intake) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, i) }
 
 // Meals returns how many meals in a period meet the dose: dose·body·days/(concentration·meal), rounded down to a whole
 // meal. It explains an advisory and never replaces one. The concentration must be more than 0 and at most 1 %, the
@@ -76,12 +84,18 @@ type Advisory struct {
 // MealAdvice is how often a fish may be eaten. Meals in Period rule: the local advisory's, and without one the federal advice
 // for such fish. Explained is what the arithmetic gives for the same period, to show beside it.
 type MealAdvice struct {
-	Meals     int
+	Meals     int `wire:"always"`
 	Period    time.Duration
-	Explained int64
+	Explained int64 `wire:"always"`
 	Citation  cite.Citation
 	Cautions  []cite.Caution
 }
+
+// MarshalJSON writes the advice as an object of its fields; no meals are written too.
+func (a MealAdvice) MarshalJSON() ([]byte, error) { return wire.Marshal(a) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (a *MealAdvice) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, a) }
 
 var (
 	localAdvisory = cite.Citation{Where: "the advisory of the caller's jurisdiction, as stated by the caller", Basis: cite.Practice}
@@ -99,26 +113,42 @@ func Advise(local units.Stated[Advisory], intake Intake) (MealAdvice, error) {
 	switch {
 	case !local.Given:
 		a.Meals, a.Period, a.Citation = 1, 7*24*time.Hour, withoutOne
-		a.warn("no local advisory was stated: one serving, and no other fish in that week", withoutOne)
+		a.Cautions = append(a.Cautions, noAdvisory)
 	case a.Meals < 0:
 		return MealAdvice{}, units.RangeError{What: "meals of the advisory", Got: strconv.Itoa(a.Meals), Low: "0"}
 	case a.Meals == 0:
 		if a.Period == 0 {
 			a.Period = 365 * 24 * time.Hour
 		}
-		a.warn("the advisory says not to eat this fish: no preserving makes it fit to eat", localAdvisory)
+		a.Cautions = append(a.Cautions, doNotEat)
 	}
 	var err error
 	if a.Explained, err = intake.Meals(a.Period); err != nil {
 		return MealAdvice{}, err
 	}
 	if a.Explained < int64(a.Meals) {
-		a.warn("the arithmetic allows fewer meals than that, "+strconv.FormatInt(a.Explained, 10)+": ask the agency that issues the advisory, and eat no more than the fewer", doseEquation)
+		a.Cautions = append(a.Cautions, fewerMeals)
 	}
-	a.warn("canning and smoking remove neither mercury nor PCB, and a skin-on raw pack keeps the fat that holds PCB", whatStays)
+	a.Cautions = append(a.Cautions, staysIn)
 	return a, nil
 }
 
-func (a *MealAdvice) warn(text string, from cite.Citation) {
-	a.Cautions = append(a.Cautions, cite.Caution{Text: text, Citation: from})
-}
+// What must be known of advice on meals.
+var (
+	noAdvisory = cite.Caution{
+		ID: "yield.no-advisory", Deciding: true, Citation: withoutOne,
+		Text: "No local advisory was stated. Eat one serving, and no other fish in that week.",
+	}
+	doNotEat = cite.Caution{
+		ID: "yield.do-not-eat", Deciding: true, Citation: localAdvisory,
+		Text: "The advisory says not to eat this fish. No preserving makes it fit to eat.",
+	}
+	fewerMeals = cite.Caution{
+		ID: "yield.fewer-meals", Deciding: true, Citation: doseEquation,
+		Text: "The arithmetic allows fewer meals than the advisory. Ask the agency that issues it, and eat no more than the fewer.",
+	}
+	staysIn = cite.Caution{
+		ID: "yield.mercury-stays", Deciding: true, Citation: whatStays,
+		Text: "Canning and smoking remove neither mercury nor PCB. A skin-on raw pack keeps the fat that holds PCB.",
+	}
+)

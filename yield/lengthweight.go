@@ -1,9 +1,7 @@
 package yield
 
 import (
-	"fmt"
-	"math"
-
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -41,7 +39,7 @@ func WeightAtLength(species Species, length units.Length) (Weight, error) {
 			stated = append(stated, r.species.String())
 			continue
 		}
-		kilograms := float64(r.a * math.Pow(units.Float(length, units.Millimetre), r.b))
+		kilograms := float64(r.a * portable.Pow(units.Float(length, units.Millimetre), r.b))
 		mass, err := units.OfFloat(kilograms, units.Kilogram)
 		if err != nil {
 			return Weight{}, err
@@ -49,8 +47,12 @@ func WeightAtLength(species Species, length units.Length) (Weight, error) {
 		return Weight{
 			Species: species, Mean: units.RoundTo(mass, units.Gram), Citation: oceanLengths,
 			Cautions: []cite.Caution{
-				{Text: fmt.Sprintf("the source does not say which length it means; a total length gives too much for %v", species), Citation: oceanLengths},
-				{Text: "fish of the ocean, and a mean: fish of a lake differ, weigh your own", Citation: oceanLengths},
+				{
+					ID:       "yield.which-length",
+					Text:     "The source does not say which length it means. A total length gives too much.",
+					Citation: oceanLengths,
+				},
+				oceanMean(oceanLengths),
 			},
 		}, nil
 	}

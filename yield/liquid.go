@@ -3,6 +3,7 @@ package yield
 import (
 	"strings"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -20,6 +21,12 @@ type Liquid struct {
 	Citation  cite.Citation
 	Cautions  []cite.Caution
 }
+
+// MarshalJSON writes the liquid as an object of its fields.
+func (l Liquid) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (l *Liquid) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
 
 // PouredOff is what leaves with the liquid, each as a share of what the whole can holds. Omega3 is EPA and DHA together.
 type PouredOff struct {
@@ -69,7 +76,11 @@ func SplitLiquid(whole, drained Composition, can, solids units.Mass) (Liquid, er
 		return Liquid{}, d.err
 	}
 	if len(d.below) > 0 {
-		l.Cautions = append(l.Cautions, cite.Caution{Text: "by difference less than nothing, given as zero: " + strings.Join(d.below, ", "), Citation: byDifference})
+		l.Cautions = append(l.Cautions, cite.Caution{
+			ID:       "yield.less-than-nothing",
+			Text:     "By difference these come out below zero and are given as zero: " + strings.Join(d.below, ", ") + ".",
+			Citation: byDifference,
+		})
 	}
 	return l, nil
 }

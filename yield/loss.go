@@ -13,9 +13,26 @@ type SmokingLoss struct {
 	Low      units.Ratio
 	High     units.Ratio
 	Citation cite.Citation
-	Note     string
+	Cautions []cite.Caution
 }
 
 // SmokingLosses returns the losses of weight that sources print for smoking salmon and trout, in the order
-// of the table. They are other people's fish and kilns: weigh your own. The slice is the caller's own.
-func SmokingLosses() []SmokingLoss { return append([]SmokingLoss(nil), smokingTable[:]...) }
+// of the table. They are other people's fish and kilns: weigh your own. The slices are the caller's own.
+func SmokingLosses() []SmokingLoss {
+	all := make([]SmokingLoss, len(smokingTable))
+	for i, r := range smokingTable {
+		all[i] = SmokingLoss{
+			Product: r.product, Step: r.step, Low: r.low, High: r.high, Citation: r.citation,
+			Cautions: rowCautions(r.note, r.citation),
+		}
+	}
+	return all
+}
+
+// lossRow is one printed row.
+type lossRow struct {
+	product, step string
+	low, high     units.Ratio
+	citation      cite.Citation
+	note          cite.Caution
+}

@@ -3,6 +3,7 @@ package yield
 import (
 	"math"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
@@ -17,6 +18,12 @@ type Makeup struct {
 	Ash     units.Mass
 }
 
+// MarshalJSON writes the components, without those that are nothing.
+func (m Makeup) MarshalJSON() ([]byte, error) { return wire.Marshal(m) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (m *Makeup) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, m) }
+
 // Total returns the mass of the whole piece, exact. A negative component, or a total past the range of Mass,
 // is a RangeError.
 func (m Makeup) Total() (units.Mass, error) {
@@ -26,7 +33,7 @@ func (m Makeup) Total() (units.Mass, error) {
 	var total uint64
 	for _, part := range [...]units.Mass{m.Water, m.Salt, m.Protein, m.Fat, m.Ash} {
 		if total += uint64(part); total > math.MaxInt64 {
-			return 0, units.RangeError{What: "mass of water, salt, protein, fat and ash together", Got: "more than a mass can hold", High: units.Mass(math.MaxInt64).String()}
+			return 0, units.RangeError{What: "mass of water, salt, protein, fat and ash together", Got: m.text(), High: units.Mass(math.MaxInt64).String()}
 		}
 	}
 	return units.Mass(total), nil
@@ -72,8 +79,16 @@ func (m Makeup) Less(part Makeup) (Makeup, error) {
 		return Makeup{}, err
 	}
 	left := Makeup{m.Water - part.Water, m.Salt - part.Salt, m.Protein - part.Protein, m.Fat - part.Fat, m.Ash - part.Ash}
-	if _, err := left.Total(); err != nil {
-		return Makeup{}, units.RangeError{What: "what is taken out of " + m.text(), Got: part.text(), High: "what is there"}
+	for _, c := range [...]struct {
+		name        string
+		taken, held units.Mass
+	}{
+		{"water", part.Water, m.Water}, {"salt", part.Salt, m.Salt}, {"protein", part.Protein, m.Protein},
+		{"fat", part.Fat, m.Fat}, {"ash", part.Ash, m.Ash},
+	} {
+		if c.taken > c.held {
+			return Makeup{}, units.RangeError{What: c.name + " taken out", Got: c.taken.String(), High: c.held.String()}
+		}
 	}
 	return left, nil
 }
@@ -101,8 +116,7 @@ func (m Makeup) WaterPhaseSalt() (units.Ratio, error) {
 		return 0, err
 	}
 	if m.Salt+m.Water == 0 {
-		return 0, units.RangeError{What: "salt and water together", Got: units.Mass(0).String(), Low: "more than " + units.Mass(0).String()}
+		return 0, units.RangeError{What: "salt and water together", Got: units.Mass(0).String(), Low: units.Mass(0).String(), LowExclusive: true}
 	}
-	share, _ := scaled(units.One, m.Salt, m.Salt+m.Water) // at most one
-	return share, nil
+	return units.ProrateDown(units.One, m.Salt, m.Salt+m.Water)
 }

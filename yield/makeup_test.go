@@ -144,7 +144,7 @@ func less(part, whole units.Mass, share units.Ratio) bool {
 }
 
 func moistureOf(share units.Ratio, total units.Mass) units.Mass {
-	floor, _ := scaled(total, share, units.One)
+	floor, _ := units.ProrateDown(total, share, units.One)
 	return floor
 }
 

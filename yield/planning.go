@@ -6,16 +6,14 @@ var judged = cite.Citation{Where: "judged within the range of the published shar
 
 // The shares people plan a lake-run salmon with. Nobody published them.
 var planningTable = [...]row{
-	{Salmon, "lake-run", Round, Bled, percent(98), judged, ""},
-	{Salmon, "lake-run", Round, Gutted, percent(88), judged, "a ripe hen keeps less, 75 to 82 %: her belly may hold a quarter of her weight"},
-	{Salmon, "lake-run", Round, Headed, percent(75), judged, ""},
-	{Salmon, "lake-run", Round, CanningReady, percent(70), judged, ""},
-	{Salmon, "lake-run", Round, SkinOnFillet, percent(57), judged, ""},
-	{Salmon, "lake-run", Round, SkinlessFillet, percent(50), judged, ""},
-	{Salmon, "lake-run, ripe hen", Round, Gutted, judgedBetween(75, 82), judged, "judged from the largest published share of belly contents, 25 %"},
+	{Salmon, "lake-run", Round, Bled, percent(98), judged, noNote},
+	{Salmon, "lake-run", Round, Gutted, percent(88), judged, ripeHen},
+	{Salmon, "lake-run", Round, Headed, percent(75), judged, noNote},
+	{Salmon, "lake-run", Round, CanningReady, percent(70), judged, noNote},
+	{Salmon, "lake-run", Round, SkinOnFillet, percent(57), judged, noNote},
+	{Salmon, "lake-run", Round, SkinlessFillet, percent(50), judged, noNote},
+	{Salmon, "lake-run, ripe hen", Round, Gutted, judgedBetween(75, 82), judged, ripeHenJudged},
 }
-
-const notMeasured = "a planning default for lake-run salmon, judged and not measured: weigh your own fish and use that"
 
 // PlanningDefaults returns the shares to plan a lake-run salmon with until the caller's own weighings are
 // in: judged within the range of what is published, Basis Practice, never returned by Find or Shares. The
@@ -24,7 +22,7 @@ func PlanningDefaults() []Share {
 	all := make([]Share, 0, len(planningTable))
 	for _, r := range planningTable {
 		s := r.share()
-		s.Cautions = append(s.Cautions, cite.Caution{Text: notMeasured})
+		s.Cautions = append(s.Cautions, notMeasured)
 		all = append(all, s)
 	}
 	return all

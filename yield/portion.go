@@ -1,8 +1,7 @@
 package yield
 
 import (
-	"math"
-
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -22,6 +21,12 @@ type Portion struct {
 	Citation     cite.Citation
 	Cautions     []cite.Caution
 }
+
+// MarshalJSON writes the portion as an object of its fields.
+func (p Portion) MarshalJSON() ([]byte, error) { return wire.Marshal(p) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (p *Portion) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, p) }
 
 // Portion returns what a mass of the food holds, each figure rounded to its nearest quantum. The energy is the printed
 // one, whichever factors it was made with. The mass must not be negative and no larger than a tonne; otherwise a RangeError.
@@ -44,10 +49,11 @@ func (c Composition) Portion(mass units.Mass) (Portion, error) {
 	for _, n := range []struct {
 		of   units.Stated[units.Ratio]
 		into *units.Stated[units.Mass]
-		name string
-	}{{c.Sodium, &p.Sodium, "sodium"}, {c.EPA, &p.EPA, "EPA"}, {c.DHA, &p.DHA, "DHA"}} {
+		none cite.Caution
+	}{{c.Sodium, &p.Sodium, noSodium}, {c.EPA, &p.EPA, noEPA}, {c.DHA, &p.DHA, noDHA}} {
 		if !n.of.Given {
-			p.Cautions = append(p.Cautions, cite.Caution{Text: "the row has no " + n.name, Citation: c.Citation})
+			n.none.Citation = c.Citation
+			p.Cautions = append(p.Cautions, n.none)
 			continue
 		}
 		m, err := n.of.Value.Of(mass)
@@ -58,6 +64,13 @@ func (c Composition) Portion(mass units.Mass) (Portion, error) {
 	}
 	return p, nil
 }
+
+// What a row does not have.
+var (
+	noSodium = cite.Caution{ID: "yield.no-sodium", Text: "The row has no sodium."}
+	noEPA    = cite.Caution{ID: "yield.no-epa", Text: "The row has no EPA."}
+	noDHA    = cite.Caution{ID: "yield.no-dha", Text: "The row has no DHA."}
+)
 
 // JarServings is what is eaten from one jar. Drained + Liquid is the pack to the quantum. Servings rounds down.
 type JarServings struct {
@@ -78,9 +91,9 @@ func Servings(pack units.Mass, drained units.Ratio, serving units.Mass) (JarServ
 	if serving < units.Gram {
 		return JarServings{}, units.RangeError{What: "serving", Got: serving.String(), Low: units.Gram.String()}
 	}
-	servings, fits := scaled(units.One, solids, serving)
-	if !fits {
-		return JarServings{}, units.RangeError{What: "servings in " + solids.String(), Got: "more than a ratio can hold", High: units.Ratio(math.MaxInt64).String()}
+	servings, err := units.ProrateDown(units.One, solids, serving)
+	if err != nil {
+		return JarServings{}, err
 	}
 	return JarServings{Drained: solids, Liquid: liquid, Servings: servings}, nil
 }

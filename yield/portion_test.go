@@ -184,7 +184,6 @@ func TestPortions(t *testing.T) {
 	}
 	for _, f := range []func() (units.Energy, error){
 		func() (units.Energy, error) { return EnergyFactors(0).Energy(1, 1) },
-		func() (units.Energy, error) { return EnergyFactors(9).Energy(1, 1) },
 		func() (units.Energy, error) { return FishFactors.Energy(-1, 1) },
 		func() (units.Energy, error) { return FishFactors.Energy(1, -1) },
 		func() (units.Energy, error) { return GeneralFactors.Energy(math.MaxInt64, 1) },
@@ -192,6 +191,8 @@ func TestPortions(t *testing.T) {
 		_, err := f()
 		require.ErrorIs(t, err, units.ErrRange)
 	}
+	_, err := EnergyFactors(9).Energy(1, 1)
+	require.ErrorIs(t, err, units.ErrUnknown)
 }
 
 // What a caller does with a row or a portion does not change the next one.

@@ -1,17 +1,24 @@
 package yield
 
 import (
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
 // Proximate is a proximate analysis, shares of the food as printed: a laboratory's or a table's. The four are measured
 // apart and need not add up to 100 %.
 type Proximate struct {
-	Water   units.Ratio
-	Protein units.Ratio
-	Fat     units.Ratio
-	Ash     units.Ratio
+	Water   units.Ratio `wire:"required"`
+	Protein units.Ratio `wire:"required"`
+	Fat     units.Ratio `wire:"required"`
+	Ash     units.Ratio `wire:"required"`
 }
+
+// MarshalJSON writes the four shares.
+func (p Proximate) MarshalJSON() ([]byte, error) { return wire.Marshal(p) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, one of the four missing too, is a units.FieldError.
+func (p *Proximate) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, p) }
 
 // Residual returns what the analysis leaves to 100 %, negative where it adds up to more: raw rows of the open data close
 // between 97 and 103 %. Exact. What it is made of, nobody knows: mostly errors of measurement.
@@ -35,19 +42,21 @@ func (p Proximate) Makeup(mass units.Mass, sodium units.Ratio) (Makeup, error) {
 		return Makeup{}, err
 	}
 	if salt > p.Ash {
-		return Makeup{}, units.RangeError{What: "sodium counted as salt", Got: salt.String(), Low: "0 %", High: p.Ash.String() + ", the ash that it is part of"}
+		return Makeup{}, units.RangeError{What: "sodium counted as salt in the ash", Got: salt.String(), Low: "0 %", High: p.Ash.String()}
 	}
 	sum := units.One - p.Residual()
-	m := Makeup{Salt: normalised(mass, salt, sum), Protein: normalised(mass, p.Protein, sum), Fat: normalised(mass, p.Fat, sum)}
-	m.Ash = normalised(mass, p.Ash, sum) - m.Salt
+	var m Makeup
+	for _, c := range [...]struct {
+		share units.Ratio
+		into  *units.Mass
+	}{{salt, &m.Salt}, {p.Protein, &m.Protein}, {p.Fat, &m.Fat}, {p.Ash, &m.Ash}} {
+		if *c.into, err = units.ProrateDown(mass, c.share, sum); err != nil {
+			return Makeup{}, err
+		}
+	}
+	m.Ash -= m.Salt
 	m.Water = mass - m.Salt - m.Protein - m.Fat - m.Ash
 	return m, nil
-}
-
-// normalised is the mass of a component; a share of the sum never leaves the range.
-func normalised(mass units.Mass, share, sum units.Ratio) units.Mass {
-	part, _ := scaled(mass, share, sum)
-	return part
 }
 
 func (p Proximate) check() error {

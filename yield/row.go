@@ -15,7 +15,7 @@ type row struct {
 	to      Stage
 	figure
 	citation cite.Citation
-	note     string
+	note     cite.Caution // zero where there is none
 }
 
 // figure is what is printed in the row.

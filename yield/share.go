@@ -1,6 +1,7 @@
 package yield
 
 import (
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -23,51 +24,23 @@ type Share struct {
 	Cautions []cite.Caution
 }
 
-// Spread says what Low and High of a share are. The zero Spread is that none was printed.
-type Spread uint8
+// MarshalJSON writes the share as an object of its fields.
+func (s Share) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
 
-// The kinds of spread.
-const (
-	NoSpread          Spread = iota // Low and High equal Likely: nothing is known of how fish differ
-	PrintedRange                    // Low and High are printed, Likely is their middle
-	StandardDeviation               // Low and High lie one standard deviation from the mean: one fish in three lies outside
-	JudgedRange                     // as PrintedRange, but judged: nobody printed Low and High
-)
-
-// String is the kind in words: "none printed", "printed range", "standard deviation", "judged range".
-func (s Spread) String() string {
-	switch s {
-	case NoSpread:
-		return "none printed"
-	case PrintedRange:
-		return "printed range"
-	case StandardDeviation:
-		return "standard deviation"
-	case JudgedRange:
-		return "judged range"
-	}
-	return "unknown spread"
-}
-
-// Estimate is a mass with the spread of the shares behind it. All three are equal where no spread is
-// printed, which does not mean that the likely mass is sure.
-type Estimate struct {
-	Low    units.Mass
-	Likely units.Mass
-	High   units.Mass
-}
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (s *Share) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
 
 // Of returns what the share makes of a mass at its From stage: at its low, likely and high end, each
-// rounded down as by Split. A negative mass, or a share outside 0 to 100 %, is a RangeError.
-func (s Share) Of(mass units.Mass) (Estimate, error) {
-	var e Estimate
+// rounded down as by Split. All three are equal where no spread is printed, which does not mean that the likely mass is sure. A negative mass, or a share outside 0 to 100 %, is a RangeError.
+func (s Share) Of(mass units.Mass) (units.Range[units.Mass], error) {
+	var e units.Range[units.Mass]
 	for _, end := range []struct {
 		share units.Ratio
 		kept  *units.Mass
 	}{{s.Low, &e.Low}, {s.Likely, &e.Likely}, {s.High, &e.High}} {
 		kept, _, err := Split(mass, end.share)
 		if err != nil {
-			return Estimate{}, err
+			return units.Range[units.Mass]{}, err
 		}
 		*end.kept = kept
 	}
@@ -84,7 +57,7 @@ func (s Share) After(before Share) (units.Ratio, error) {
 	}
 	for _, part := range [...]Share{s, before} {
 		if part.To.IsPart() {
-			return 0, units.RangeError{What: "stage", Got: part.To.String() + ", a part taken off", Low: Live.String(), High: Salted.String()}
+			return 0, units.RangeError{What: "stage that a step leaves", Got: part.To.String(), Low: Live.String(), High: Salted.String()}
 		}
 	}
 	if before.Likely <= 0 || s.Likely < 0 || before.Likely < s.Likely {

@@ -1,10 +1,6 @@
 package yield
 
-import (
-	"math/bits"
-
-	"example.org/lakelarder/units"
-)
+import "example.org/lakelarder/units"
 
 // Split parts a mass into the share kept and the rest, so that kept + rest is the whole to the
 // quantum. Kept rounds down, by less than 1/16 ng: the safe side for a supply. The whole must not be
@@ -16,11 +12,8 @@ func Split(whole units.Mass, share units.Ratio) (kept, rest units.Mass, err erro
 	if err := units.Check("share kept", share, 0, units.One); err != nil {
 		return 0, 0, err
 	}
-	hi, lo := bits.Mul64(uint64(whole), uint64(share))
-	if hi >= uint64(units.One) { // never: whole < 2^63 and share ≤ One keep the quotient in 64 bits
-		return whole, 0, nil
+	if kept, err = units.ProrateDown(whole, share, units.One); err != nil {
+		return 0, 0, err
 	}
-	q, _ := bits.Div64(hi, lo, uint64(units.One))
-	kept = units.Mass(q)
 	return kept, whole - kept, nil
 }

@@ -10,12 +10,12 @@ var (
 )
 
 // smokingTable has one row a printed row.
-var smokingTable = [...]SmokingLoss{
-	{"cold-smoked salmon fillet", "salting and smoking together", pct(16), pct(18), smokedNote, "most UK smokers, medium cure"},
-	{"cold-smoked salmon fillet, dry salted", "smoking", pct(7), pct(9), smokedNote, "of the weight that enters the kiln"},
-	{"cold-smoked salmon fillet, dry salted", "salting", pct(9.7), pct(9.9), impliedNote, "what the loss in smoking leaves of the loss of both"},
-	{"rainbow trout fillet", "whole process, not dried first", pct(23.7), pct(23.7), steamedTrout, "liquid smoke and steam, not a kiln"},
-	{"rainbow trout fillet", "whole process, dried for 4 h first", pct(28.8), pct(28.8), steamedTrout, "liquid smoke and steam, not a kiln"},
+var smokingTable = [...]lossRow{
+	{"cold-smoked salmon fillet", "salting and smoking together", pct(16), pct(18), smokedNote, mediumCure},
+	{"cold-smoked salmon fillet, dry salted", "smoking", pct(7), pct(9), smokedNote, ofEntering},
+	{"cold-smoked salmon fillet, dry salted", "salting", pct(9.7), pct(9.9), impliedNote, impliedLoss},
+	{"rainbow trout fillet", "whole process, not dried first", pct(23.7), pct(23.7), steamedTrout, noKiln},
+	{"rainbow trout fillet", "whole process, dried for 4 h first", pct(28.8), pct(28.8), steamedTrout, noKiln},
 	{"hot-smoked salmon", "whole process", pct(20), pct(30), trade, lowTrust},
 	{"hot-smoked salmon", "brining", pct(-2), pct(3), trade, lowTrust},
 	{"hot-smoked salmon", "air drying", pct(2), pct(6), trade, lowTrust},

@@ -25,43 +25,30 @@ var (
 	extension   = from(cite.ExtensionYieldRule, "", cite.Recalled)
 )
 
-// What must be known of a row.
-const (
-	whichRow   = "copies of the table disagree whether the factor stands in the row of whole or of dressed fish"
-	uncited    = "a constant in an analysis, without a citation; probably means the skin-on fillet"
-	notDefined = "the source does not say what dressed means"
-	skinState  = "the source does not say whether the skin is on"
-	immature   = "harvested before full maturity: ripe lake-run hens carry far more roe"
-	twoStates  = "two studies of the same species lie about ten points apart: technique and definition decide"
-	noSalmonid = "not a salmonid; the only measured loss by bleeding found"
-	lowTrust   = "remembered with low confidence"
-	bothSkins  = "the same factor is printed for the skin-on and the skin-off column"
-)
-
 // shareTable has one row a printed row. Not in it: rows whose stage or denominator the source leaves open, upper bounds,
 // and figures that their own source contradicts.
 var shareTable = [...]row{
 	{Salmon, "", Round, Gutted, conversion(1.13), statistics, whichRow},
-	{Salmon, "", Round, Headed, conversion(1.3), statistics, ""},
+	{Salmon, "", Round, Headed, conversion(1.3), statistics, noNote},
 	{Salmon, "", Round, Fillet, conversion(2.00), statistics, bothSkins},
-	{Salmon, "", Round, Steaks, conversion(1.60), statistics, ""},
-	{Salmon, "", Round, Salted, conversion(1.5), statistics, "the source marks the factor as assumed"},
-	{Pike, "", Round, Gutted, conversion(1.04), statistics, "northern pike and pike-perch are not told apart; the factor is small, so the share is high"},
+	{Salmon, "", Round, Steaks, conversion(1.60), statistics, noNote},
+	{Salmon, "", Round, Salted, conversion(1.5), statistics, assumed},
+	{Pike, "", Round, Gutted, conversion(1.04), statistics, twoPikes},
 
 	{LakeWhitefish, "", Round, Dressed, conversion(1.17), greatLakes, notDefined},
 	{LakeTrout, "", Round, Dressed, conversion(1.25), greatLakes, notDefined},
 	{Cisco, "", Round, Dressed, conversion(1.20), greatLakes, notDefined},
 
-	{RainbowTrout, "farmed", Round, Gutted, meanAndSD(87.56, 3.43), farmedTrout, ""},
-	{RainbowTrout, "farmed", Round, SkinOnFillet, meanAndSD(56.69, 3.26), farmedTrout, ""},
-	{RainbowTrout, "farmed", Round, SkinlessFillet, meanAndSD(45.36, 2.37), farmedTrout, "by difference the skin is 11.33 % of the fish, which is much"},
-	{RainbowTrout, "farmed", Round, Head, meanAndSD(15.52, 2.00), farmedTrout, "the share of the head falls with the weight of the fish"},
-	{RainbowTrout, "farmed", Round, Viscera, meanAndSD(12.62, 2.61), farmedTrout, "gutted and viscera are independent means and add up to 100.18 %"},
+	{RainbowTrout, "farmed", Round, Gutted, meanAndSD(87.56, 3.43), farmedTrout, noNote},
+	{RainbowTrout, "farmed", Round, SkinOnFillet, meanAndSD(56.69, 3.26), farmedTrout, noNote},
+	{RainbowTrout, "farmed", Round, SkinlessFillet, meanAndSD(45.36, 2.37), farmedTrout, muchSkin},
+	{RainbowTrout, "farmed", Round, Head, meanAndSD(15.52, 2.00), farmedTrout, headFalls},
+	{RainbowTrout, "farmed", Round, Viscera, meanAndSD(12.62, 2.61), farmedTrout, independent},
 
-	{Coho, "farmed, male", Round, Gutted, percent(86.9), farmedCoho, ""},
-	{Coho, "farmed, female", Round, Gutted, percent(88.8), farmedCoho, ""},
-	{Coho, "farmed, male", Round, Viscera, weighed(448*units.Gram, 3487*units.Gram), cohoGrams, ""},
-	{Coho, "farmed, female", Round, Viscera, weighed(397*units.Gram, 3354*units.Gram), cohoGrams, ""},
+	{Coho, "farmed, male", Round, Gutted, percent(86.9), farmedCoho, noNote},
+	{Coho, "farmed, female", Round, Gutted, percent(88.8), farmedCoho, noNote},
+	{Coho, "farmed, male", Round, Viscera, weighed(448*units.Gram, 3487*units.Gram), cohoGrams, noNote},
+	{Coho, "farmed, female", Round, Viscera, weighed(397*units.Gram, 3354*units.Gram), cohoGrams, noNote},
 	{Coho, "farmed, male", Round, Gonad, weighed(239*units.Gram, 3487*units.Gram), cohoGrams, immature},
 	{Coho, "farmed, female", Round, Gonad, weighed(166*units.Gram, 3354*units.Gram), cohoGrams, immature},
 
@@ -70,17 +57,17 @@ var shareTable = [...]row{
 	{Coho, "", Round, Edible, percent(57), sizeDecline, uncited},
 	{Sockeye, "", Round, Edible, percent(53), sizeDecline, uncited},
 
-	{Fish, "", Round, Edible, percent(45), market, ""},
-	{Fish, "", Gutted, Edible, percent(48), market, ""},
-	{Fish, "", Dressed, Edible, percent(67), market, "dressed: scaled and gutted, usually with head, tail and fins off"},
-	{Fish, "", Steaks, Edible, percent(84), market, ""},
-	{Fish, "", Fillet, Edible, percent(100), market, ""},
-	{Fish, "", Round, Gutted, weighed(45, 48), marketChain, "implied by two edible shares, not printed"},
-	{Fish, "", Round, Dressed, weighed(45, 67), marketChain, "implied by two edible shares, not printed"},
-	{Fish, "", Round, Steaks, weighed(45, 84), marketChain, "implied by two edible shares, not printed"},
+	{Fish, "", Round, Edible, percent(45), market, noNote},
+	{Fish, "", Gutted, Edible, percent(48), market, noNote},
+	{Fish, "", Dressed, Edible, percent(67), market, dressedHere},
+	{Fish, "", Steaks, Edible, percent(84), market, noNote},
+	{Fish, "", Fillet, Edible, percent(100), market, noNote},
+	{Fish, "", Round, Gutted, weighed(45, 48), marketChain, implied},
+	{Fish, "", Round, Dressed, weighed(45, 67), marketChain, implied},
+	{Fish, "", Round, Steaks, weighed(45, 84), marketChain, implied},
 
-	{BrookTrout, "", Round, Fillet, weighed(149*units.Gram, 332*units.Gram), brookTrout, "29 fish of very different weight (standard deviation 192 g of 332 g)"},
-	{BrookTrout, "", Round, Edible, percent(47), brookTrout, "from the refuse field (53 %), which disagrees with the weights of the same data set"},
+	{BrookTrout, "", Round, Fillet, weighed(149*units.Gram, 332*units.Gram), brookTrout, fewTrout},
+	{BrookTrout, "", Round, Edible, percent(47), brookTrout, refuse},
 
 	{YellowPerch, "Wisconsin", Round, Fillet, percent(33.1), wisconsin, skinState},
 	{Bluegill, "Wisconsin", Round, Fillet, percent(29.5), wisconsin, skinState},
@@ -89,12 +76,12 @@ var shareTable = [...]row{
 	{Bluegill, "Minnesota", Round, Fillet, percent(36.5), minnesota, twoStates},
 	{BlackCrappie, "Minnesota", Round, Fillet, percent(42.3), minnesota, twoStates},
 
-	{AtlanticSalmon, "farmed", Live, Gutted, percent(83), industry, "counts from the live fish: starving and bleeding are in it"},
+	{AtlanticSalmon, "farmed", Live, Gutted, percent(83), industry, fromLive},
 	{Sablefish, "gaffed and bled", Round, Bled, percent(98.3), bleeding, noSalmonid},
 	{Sablefish, "manager's rate", Round, Bled, percent(98.0), bleeding, noSalmonid},
 
-	{FattyFish, "", Round, Edible, percent(50), fattyItems, ""},
-	{OtherFish, "", Round, Edible, percent(45), otherItems, ""},
+	{FattyFish, "", Round, Edible, percent(50), fattyItems, noNote},
+	{OtherFish, "", Round, Edible, percent(45), otherItems, noNote},
 
 	{Chinook, "", Round, Headed, percent(72), alaska, lowTrust},
 	{Chinook, "", Round, SkinOnFillet, percent(55), alaska, lowTrust},

@@ -66,7 +66,7 @@ func checkFigures(t *testing.T, r printed.Row, s Share) {
 		printed.WithinFloat(t, r, "sd_percent", in(s.High-s.Likely))
 		printed.WithinFloat(t, r, "sd_percent", in(s.Likely-s.Low))
 	default:
-		require.Equal(t, Share{Spread: NoSpread, Low: s.Likely, High: s.Likely}, Share{Spread: s.Spread, Low: s.Low, High: s.High})
+		require.Equal(t, Share{Low: s.Likely, High: s.Likely}, Share{Spread: s.Spread, Low: s.Low, High: s.High})
 	}
 	printed.Within(t, r, "percent", units.In(s.Likely, units.Percent, 10))
 	if r.Has("factor") {

@@ -1,6 +1,7 @@
 package yield
 
 import (
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -15,6 +16,12 @@ type TieYield struct {
 	Citation   cite.Citation
 	Cautions   []cite.Caution
 }
+
+// MarshalJSON writes the three estimates and how far they lie apart.
+func (y TieYield) MarshalJSON() ([]byte, error) { return wire.Marshal(y) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (y *TieYield) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, y) }
 
 // tieLimit is the difference past which the estimates are said to disagree.
 const tieLimit = 5 * units.Percent
@@ -58,7 +65,7 @@ func TieSubstance(raw, product Proximate) (TieYield, error) {
 			return TieYield{}, err
 		}
 		if *e.estimate == 0 {
-			return TieYield{}, units.RangeError{What: "yield by a tie substance", Got: "less than 1e-12", Low: "1e-12"}
+			return TieYield{}, units.RangeError{What: "yield by a tie substance", Got: units.Ratio(0).String(), Low: units.Ratio(1).String()}
 		}
 	}
 	smallest, largest := min(y.Protein, y.DryMatter, y.Fat), max(y.Protein, y.DryMatter, y.Fat)
@@ -69,12 +76,19 @@ func TieSubstance(raw, product Proximate) (TieYield, error) {
 	y.Difference = ratio - units.One
 	if y.Difference > tieLimit {
 		y.Cautions = append(y.Cautions, cite.Caution{
-			Text:     "the three estimates differ by " + units.Text(y.Difference, units.Percent, 1) + ": the analyses are not of the same lot, or something besides water was lost or gained",
+			ID: "yield.ties-differ",
+			Text: "The three estimates differ by more than 5 %. The analyses are not of the same lot, " +
+				"or something besides water was lost or gained.",
 			Citation: tieJudged,
 		})
 	}
 	if largest > units.One {
-		y.Cautions = append(y.Cautions, cite.Caution{Text: "an estimate is above 100 %: the piece grew heavier, by water or salt that it took up, or that substance was lost after all", Citation: tieMethod})
+		y.Cautions = append(y.Cautions, cite.Caution{
+			ID: "yield.tie-above-all",
+			Text: "An estimate is above 100 %. The piece grew heavier by water or salt that it took up, " +
+				"or that substance was lost after all.",
+			Citation: tieMethod,
+		})
 	}
 	return y, nil
 }

@@ -1,6 +1,7 @@
 package yield
 
 import (
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -12,6 +13,12 @@ type Weight struct {
 	Citation cite.Citation
 	Cautions []cite.Caution
 }
+
+// MarshalJSON writes the weight as an object of its fields.
+func (w Weight) MarshalJSON() ([]byte, error) { return wire.Marshal(w) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (w *Weight) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, w) }
 
 var oceanCatch = from(cite.NPAFCYearbook, "table 26, US catch, Alaska 1997", cite.Read)
 
@@ -36,7 +43,7 @@ func MeanWeight(species Species) (Weight, error) {
 		if r.species == species {
 			return Weight{
 				Species: species, Mean: r.mean, Citation: oceanCatch,
-				Cautions: []cite.Caution{{Text: "the mean of one year's ocean catch: fish of a lake differ, weigh your own", Citation: oceanCatch}},
+				Cautions: []cite.Caution{oceanMean(oceanCatch)},
 			}, nil
 		}
 		stated = append(stated, r.species.String())

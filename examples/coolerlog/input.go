@@ -9,6 +9,9 @@ import (
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 	"example.org/lakelarder/yield/coldchain"
+	"example.org/lakelarder/yield/coldchain/ice"
+	"example.org/lakelarder/yield/coldchain/keeping"
+	"example.org/lakelarder/yield/coldchain/spoilage"
 )
 
 // file is cooler.json as it is written: texts, so that a fault can be named by its field.
@@ -56,23 +59,23 @@ type fileTest struct {
 }
 
 type fileEvent struct {
-	At    string            `json:"at"`
-	What  string            `json:"what"`
-	Store coldchain.Storage `json:"store"`
+	At    string          `json:"at"`
+	What  string          `json:"what"`
+	Store keeping.Storage `json:"store"`
 }
 
 // cooler is what the file says, understood, with the logs beside it.
 type cooler struct {
 	about, place string
 	maxGap       time.Duration
-	trip         coldchain.Trip
+	trip         ice.Trip
 	fish         []fish
 }
 
 type fish struct {
 	name   string
 	landed coldchain.Landing
-	lives  []coldchain.IceLife // the shortest first
+	lives  []spoilage.Life // the shortest first
 	record series.Series[units.Temperature]
 	events []event
 }
@@ -81,7 +84,7 @@ type fish struct {
 type event struct {
 	at    time.Duration
 	what  string
-	store coldchain.Storage
+	store keeping.Storage
 }
 
 // load reads the file and the logs beside it; an error names the file and the field or line.
@@ -106,7 +109,7 @@ func load(path string) (cooler, error) {
 }
 
 func oneColumn(r io.Reader) (series.Series[units.Temperature], error) {
-	return series.ReadCSV[units.Temperature](r, "")
+	return series.ReadColumn[units.Temperature](r, "")
 }
 
 // inside holds the events to the time of the record.
@@ -133,12 +136,12 @@ func (f file) understand() (cooler, error) {
 		r.Require(one.Name != "", field+".name", "expected a name")
 		r.Require(len(one.Events) > 0, field+".events", "expected at least one, such as the catch")
 		g := fish{name: one.Name, landed: one.Landed.read(r, field+".landing")}
-		g.lives = form.Field(r, field+".keepsLike", one.Like, func(like string) ([]coldchain.IceLife, error) {
+		g.lives = form.Field(r, field+".keepsLike", one.Like, func(like string) ([]spoilage.Life, error) {
 			var gutted units.Stated[bool]
 			if one.Gutted != nil {
 				gutted = units.State(*one.Gutted)
 			}
-			return coldchain.IceLivesOf(like, gutted)
+			return spoilage.LivesOf(like, gutted)
 		})
 		for n, e := range one.Events {
 			at := form.Field(r, fmt.Sprintf("%s.events[%d].at", field, n), e.At, time.ParseDuration)
@@ -169,18 +172,18 @@ func (f fileLanding) read(r *form.Fields, field string) coldchain.Landing {
 	return l
 }
 
-func (f fileIce) read(r *form.Fields) coldchain.Trip {
-	rate := func(text string) (coldchain.MeltRate, error) {
+func (f fileIce) read(r *form.Fields) ice.Trip {
+	rate := func(text string) (ice.MeltRate, error) {
 		before := form.Field(r, "ice.test.before", text, units.ParseMass)
 		after := form.Field(r, "ice.test.after", f.Test.After, units.ParseMass)
 		outside := form.Field(r, "ice.test.outside", f.Test.Outside, units.ParseTemperature)
 		length := form.Field(r, "ice.test.for", f.Test.For, time.ParseDuration)
 		if r.Err != nil {
-			return coldchain.MeltRate{}, r.Err
+			return ice.MeltRate{}, r.Err
 		}
-		return coldchain.MeltTest(before, after, outside, length)
+		return ice.MeltTest(before, after, outside, length)
 	}
-	return coldchain.Trip{
+	return ice.Trip{
 		Fish: form.Field(r, "ice.fish", f.Fish, units.ParseMass), From: form.Field(r, "ice.from", f.From, units.ParseTemperature),
 		To: form.Field(r, "ice.to", f.To, units.ParseTemperature), Outside: form.Field(r, "ice.outside", f.Outside, units.ParseTemperature),
 		For: form.Field(r, "ice.for", f.For, time.ParseDuration), Spare: form.Field(r, "ice.spare", f.Spare, units.ParseRatio),

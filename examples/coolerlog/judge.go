@@ -8,13 +8,17 @@ import (
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 	"example.org/lakelarder/yield/coldchain"
+	"example.org/lakelarder/yield/coldchain/growth"
+	"example.org/lakelarder/yield/coldchain/ice"
+	"example.org/lakelarder/yield/coldchain/keeping"
+	"example.org/lakelarder/yield/coldchain/spoilage"
 )
 
 // verdicts is the log with everything worked out, before anything is printed.
 type verdicts struct {
 	cooler
 	fish []judged
-	ice  coldchain.TripIce
+	ice  ice.Load
 }
 
 // judged is one fish held against every published limit for raw fish.
@@ -23,9 +27,9 @@ type judged struct {
 	report coldchain.Report
 	landed coldchain.LandingReport
 	next   []coldchain.Forecast
-	aged   coldchain.Spoilage
-	left   []coldchain.LifeLeft
-	toxin  coldchain.Toxin
+	aged   spoilage.Age
+	left   []spoilage.LifeLeft
+	toxin  growth.Toxin
 	stages []stage
 	used   []share
 }
@@ -35,7 +39,7 @@ type stage struct {
 	event
 	until            time.Duration
 	coldest, warmest units.Temperature
-	store            *coldchain.StoreJudgement // of the temperature that the fish came to in it
+	store            *keeping.StoreReport // of the temperature that the fish came to in it
 }
 
 // share is how much of the tightest limit was used up by a time.
@@ -54,14 +58,14 @@ func (l cooler) judge() (verdicts, error) {
 		v.fish = append(v.fish, j)
 	}
 	var err error
-	if v.ice, err = coldchain.IceFor(l.trip); err != nil {
+	if v.ice, err = ice.Plan(l.trip); err != nil {
 		return verdicts{}, fmt.Errorf("ice: %w", err)
 	}
 	return v, nil
 }
 
 func (l cooler) judgeFish(f fish) (judged, error) {
-	live, err := coldchain.WatchExposure(l.terms())
+	live, err := coldchain.Watch(l.terms())
 	if err != nil {
 		return judged{}, err
 	}
@@ -77,7 +81,7 @@ func (l cooler) judgeFish(f fish) (judged, error) {
 	if j.landed, err = coldchain.CheckLanding(f.landed); err != nil {
 		return judged{}, err
 	}
-	if j.aged, err = coldchain.IceDays(f.record, coldchain.FreshFish, l.maxGap); err != nil {
+	if j.aged, err = spoilage.IceDays(f.record, spoilage.FreshFish, l.maxGap); err != nil {
 		return judged{}, err
 	}
 	for _, life := range f.lives {
@@ -87,7 +91,7 @@ func (l cooler) judgeFish(f fish) (judged, error) {
 		}
 		j.left = append(j.left, left)
 	}
-	if j.toxin, err = coldchain.ToxinShare(f.record, l.maxGap); err != nil {
+	if j.toxin, err = growth.ToxinShare(f.record, l.maxGap); err != nil {
 		return judged{}, err
 	}
 	if j.stages, err = f.stages(l.maxGap); err != nil {
@@ -128,7 +132,7 @@ func (f fish) stages(maxGap time.Duration) ([]stage, error) {
 			}
 		}
 		if s.event.store != 0 && end.IsSet() {
-			store, err := coldchain.JudgeStore(s.event.store, end)
+			store, err := keeping.CheckStore(s.event.store, end)
 			if err != nil {
 				return nil, err
 			}
@@ -164,7 +168,7 @@ func (l cooler) usedOverTime(record series.Series[units.Temperature]) ([]share, 
 		if err != nil {
 			return nil, err
 		}
-		report, err := coldchain.Exposure(part, l.terms())
+		report, err := coldchain.Audit(part, l.terms())
 		if err != nil {
 			return nil, err
 		}

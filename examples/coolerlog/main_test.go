@@ -13,7 +13,7 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
-	"example.org/lakelarder/yield/coldchain"
+	"example.org/lakelarder/yield/coldchain/keeping"
 	"github.com/stretchr/testify/require"
 
 	"example.org/lakelarder/examples/internal/trial"
@@ -85,7 +85,7 @@ func TestAGapIsEmpty(t *testing.T) {
 	for minute, want := range map[time.Duration]bool{0: true, 5: true, 20: true, 21: false, 199: false, 200: true, 205: true, 210: true} {
 		require.Equal(t, want, recorded(record, minute*time.Minute, 10*time.Minute), minute)
 	}
-	f := fish{record: record, events: []event{{at: 30 * time.Minute, what: "away"}, {at: 100 * time.Minute, what: "in the refrigerator", store: coldchain.InRefrigerator}, {at: 190 * time.Minute, what: "home"}}}
+	f := fish{record: record, events: []event{{at: 30 * time.Minute, what: "away"}, {at: 100 * time.Minute, what: "in the refrigerator", store: keeping.InRefrigerator}, {at: 190 * time.Minute, what: "home"}}}
 	stages, err := f.stages(10 * time.Minute)
 	require.NoError(t, err)
 	require.False(t, stages[0].coldest.IsSet() || stages[1].warmest.IsSet())

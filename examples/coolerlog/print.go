@@ -6,6 +6,8 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/yield/coldchain"
+	"example.org/lakelarder/yield/coldchain/keeping"
+	"example.org/lakelarder/yield/coldchain/spoilage"
 )
 
 func (v verdicts) print(p *page) {
@@ -73,7 +75,7 @@ func (j judged) printStages(p *page) {
 }
 
 // printStore says by how much a storage was too warm, and what the hazards lose by it that lose the most.
-func printStore(p *page, s coldchain.StoreJudgement) {
+func printStore(p *page, s keeping.StoreReport) {
 	p.Line("the %v brought the fish to %s:", s.Storage, p.Temperature(s.At))
 	for _, l := range s.Lines {
 		if !l.Met {
@@ -81,7 +83,7 @@ func printStore(p *page, s coldchain.StoreJudgement) {
 		}
 	}
 	for _, c := range s.Costs {
-		if c.AtLimit > 0 && c.Concern == coldchain.Safety {
+		if c.AtLimit > 0 && c.Concern == keeping.Safety {
 			p.Line("  %s: %.0f h allowed in place of %.0f h %s", c.What, c.Here.Hours(), c.AtLimit.Hours(), p.From(c.Citation))
 		}
 	}
@@ -148,7 +150,7 @@ func (j judged) printAge(p *page) {
 	p.Warn(j.toxin.Cautions...)
 }
 
-func lifeName(l coldchain.IceLife) string {
+func lifeName(l spoilage.Life) string {
 	if l.Waters != "" {
 		return l.Fish + " of " + l.Waters + " waters"
 	}

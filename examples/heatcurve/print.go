@@ -66,7 +66,7 @@ func (s study) samples(step time.Duration) ([]sample, error) {
 		if err != nil {
 			return nil, err
 		}
-		out = append(out, sample{reading.At, steam, reading.Value, running.F()})
+		out = append(out, sample{reading.At, steam, reading.Value, running.F().F})
 		next += step
 		if reading.At > s.base.Peak.At && reading.Value.Below(units.Celsius(75)) {
 			break
@@ -102,11 +102,11 @@ func (s study) printLethality(p *page) {
 	}
 	p.Line("Since the diffusivity is known no better, F0 lies anywhere from %.1f to %.1f min.", s.band.Low.F.Total.Minutes(), s.band.High.F.Total.Minutes())
 	for _, r := range lethality.Resistances()[:3] {
-		twelve, err := lethality.Target(r.D, 12*units.One)
+		twelve, err := lethality.Target(r.D, lethality.Logs(12*lethality.One))
 		if err != nil {
 			continue
 		}
-		p.Line("12-D by D %.3f min is %.2f min %s.", r.D.Minutes(), twelve.Minutes(), p.From(r.Citation))
+		p.Line("12-D by D %.3f min is %.2f min %s.", r.D.Minutes(), twelve.Time.Minutes(), p.From(r.Citation))
 	}
 	p.Line("A published process holds more than that on purpose: jars are not even solids, and canners and cooks are not exact.")
 }
@@ -135,7 +135,7 @@ func (s study) printFormula(p *page) error {
 	formula := lethality.Formula{Medium: s.run.Steam, Start: s.run.Start, Fh: factors.Fh, Jch: factors.Jch, ComeUp: s.run.ComeUp}
 	answer, err := formula.Lethality(s.run.Hold)
 	p.Heading("The formula method beside it")
-	p.Line("fh %.1f min, lag %s from the shape.", factors.Fh.Minutes(), units.In(factors.Jch, units.One, 2))
+	p.Line("fh %.1f min, lag %s from the shape.", factors.Fh.Minutes(), units.In(units.Ratio(factors.Jch), units.One, 2))
 	if err != nil {
 		p.Line("The printed table has no answer here: %s", err)
 		return nil

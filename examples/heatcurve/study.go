@@ -43,7 +43,9 @@ func (j jar) study() (study, error) {
 	if s.food, err = j.fish.At(units.Celsius(80)); err != nil {
 		return s, err
 	}
-	s.pack = lethality.Cylinder{Radius: j.radius, Height: j.height, Diffusivity: (s.food.DiffusivityLow + s.food.DiffusivityHigh) / 2}
+	s.pack = lethality.Cylinder{
+		Radius: j.radius, Height: j.height, Diffusivity: (s.food.DiffusivityLow + s.food.DiffusivityHigh) / 2, Film: lethality.HeldSurface,
+	}
 	s.run = lethality.Run{Start: j.start, Steam: steam, End: j.end, ComeUp: j.comeUp, Hold: s.schedule.Process, Cooling: j.cooling}
 	if s.base, err = s.pack.Follow(s.run, lethality.F0()); err != nil {
 		return s, err

@@ -118,7 +118,7 @@ func load(path string) (season, error) {
 	if err != nil {
 		return season{}, fmt.Errorf("%s: %w", path, err)
 	}
-	if s.core, err = form.Log(path, f.CoreLog, series.ReadAllCSV[units.Temperature]); err != nil {
+	if s.core, err = form.Log(path, f.CoreLog, series.ReadColumns[units.Temperature]); err != nil {
 		return season{}, err
 	}
 	if s.cooler, err = form.Log(path, f.CoolerLog, oneColumn); err != nil {
@@ -129,7 +129,7 @@ func load(path string) (season, error) {
 }
 
 func oneColumn(r io.Reader) (series.Series[units.Temperature], error) {
-	return series.ReadCSV[units.Temperature](r, "")
+	return series.ReadColumn[units.Temperature](r, "")
 }
 
 func (f file) understand() (season, error) {

@@ -79,7 +79,7 @@ func (s season) printCore(p *page) (met bool, err error) {
 // reports whether it kept within all of them.
 func (s season) printCooler(p *page) (within bool, err error) {
 	p.Heading("Was the catch cold enough?")
-	report, err := coldchain.Exposure(s.cooler, coldchain.Terms{MaxGap: coolerGap, Product: coldchain.RawFish})
+	report, err := coldchain.Audit(s.cooler, coldchain.Terms{MaxGap: coolerGap, Product: coldchain.RawFish})
 	if err != nil {
 		return false, err
 	}

@@ -9,7 +9,7 @@ import (
 	"example.org/lakelarder/examples/internal/form"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
-	"example.org/lakelarder/yield/coldchain"
+	"example.org/lakelarder/yield/coldchain/keeping"
 	larder "example.org/lakelarder/yield/season"
 )
 
@@ -82,7 +82,7 @@ func (f fileYear) read(r *form.Fields, s *season) {
 	y := &s.year
 	y.first, y.currency = f.First, f.Currency
 	r.Require(f.First != "", "year.first", "say what week 0 is")
-	y.plan = larder.Year{Weeks: f.Weeks, Lag: f.Lag, Fresh: f.Fresh.read(r, "year.fresh", coldchain.Raw, coldchain.InRefrigerator)}
+	y.plan = larder.Year{Weeks: f.Weeks, Lag: f.Lag, Fresh: f.Fresh.read(r, "year.fresh", keeping.Raw, keeping.InRefrigerator)}
 	y.plan.Rule = larder.Rule{
 		Shape: form.Field(r, "year.rule.shape", f.Rule.Shape, larder.ParseShape), Anglers: f.Rule.Anglers, Daily: f.Rule.Daily,
 		Possession: f.Rule.Possession, Processed: f.Rule.Processed, Annual: f.Rule.Annual,
@@ -90,9 +90,9 @@ func (f fileYear) read(r *form.Fields, s *season) {
 	for _, t := range f.Trips {
 		y.plan.Trips = append(y.plan.Trips, larder.Trip(t))
 	}
-	y.jars = f.Jars.read(r, "year.jars", s.jar.String()+" jars", coldchain.HomeCanned, coldchain.InCupboard)
+	y.jars = f.Jars.read(r, "year.jars", s.jar.String()+" jars", keeping.HomeCanned, keeping.InCupboard)
 	y.jars.Load = s.jarsPerLoad
-	y.smoked = f.Smoked.read(r, "year.smoked", "smoked, frozen", coldchain.SmokedVacuum, coldchain.InFreezer)
+	y.smoked = f.Smoked.read(r, "year.smoked", "smoked, frozen", keeping.SmokedVacuum, keeping.InFreezer)
 	y.plan.Keeps = y.jars.Keeps
 	y.ice = form.Field(r, "year.icePerFish", f.Ice, units.ParseRatio)
 	y.jarSalt = form.Field(r, "year.saltPerJar", f.JarSalt, units.ParseMass)
@@ -114,7 +114,7 @@ func price(r *form.Fields, name, text string) decimal.Decimal {
 }
 
 // read is the strictest time that is published for a food, or the file's own where it states a shorter one.
-func (f fileKeeping) read(r *form.Fields, name string, food coldchain.Food, storage coldchain.Storage) larder.Keeping {
+func (f fileKeeping) read(r *form.Fields, name string, food keeping.Food, storage keeping.Storage) larder.Keeping {
 	rule := strictest(food, storage)
 	published := larder.Keeping{Time: rule.Low, Citation: rule.Citation}
 	if f == (fileKeeping{}) {
@@ -131,18 +131,18 @@ func (f fileKeeping) read(r *form.Fields, name string, food coldchain.Food, stor
 }
 
 // strictest is the first rule of safety for a food or, where there is none with an end, of quality.
-func strictest(food coldchain.Food, storage coldchain.Storage) coldchain.KeepingRule {
-	keeping, err := coldchain.FindKeeping(food, storage)
-	if err == nil && len(keeping.Safety) > 0 && !keeping.Safety[0].NoEnd {
-		return keeping.Safety[0].KeepingRule
+func strictest(food keeping.Food, storage keeping.Storage) keeping.Rule {
+	times, err := keeping.Find(food, storage)
+	if err == nil && len(times.Safety) > 0 && !times.Safety[0].NoEnd {
+		return times.Safety[0].Rule
 	}
-	if err == nil && len(keeping.Quality) > 0 {
-		return keeping.Quality[0].KeepingRule
+	if err == nil && len(times.Quality) > 0 {
+		return times.Quality[0].Rule
 	}
-	return coldchain.KeepingRule{}
+	return keeping.Rule{}
 }
 
-func (f fileProduct) read(r *form.Fields, field, name string, food coldchain.Food, storage coldchain.Storage) larder.Want {
+func (f fileProduct) read(r *form.Fields, field, name string, food keeping.Food, storage keeping.Storage) larder.Want {
 	return larder.Want{
 		Name: name, Serving: form.Field(r, field+".serving", f.Serving, units.ParseMass), Pack: form.Field(r, field+".pack", f.Pack, units.ParseMass),
 		Meals: form.Field(r, field+".mealsAWeek", f.Meals, func(text string) (units.Ratio, error) {

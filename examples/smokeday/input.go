@@ -95,14 +95,14 @@ func load(path string) (day, error) {
 		return d, err
 	}
 	d.air, err = form.Log(path, f.Air, func(r io.Reader) (series.Series[units.Temperature], error) {
-		return series.ReadCSV[units.Temperature](r, "")
+		return series.ReadColumn[units.Temperature](r, "")
 	})
 	return d, err
 }
 
 // readCores takes every column of temperatures for a probe in the fish: one left out may be the coldest.
 func readCores(r io.Reader) ([]series.Column[units.Temperature], error) {
-	cores, err := series.ReadAllCSV[units.Temperature](r)
+	cores, err := series.ReadColumns[units.Temperature](r)
 	if err == nil && len(cores) > len(letters) {
 		err = fmt.Errorf("%d probes: at most %d fit on the sheet", len(cores), len(letters))
 	}

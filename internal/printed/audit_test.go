@@ -17,10 +17,10 @@ type library struct {
 
 var areas = []struct{ name, code string }{
 	{"units", "UNIT"}, {"pressure", "PRES"}, {"process", "PROC"}, {"canner", "CANN"}, {"brine", "BRIN"}, {"smoke", "SMOK"}, {"yield", "YIEL"},
-	{"season", "SEAS"}, {"coldchain", "COLD"}, {"lethality", "LETH"}, {"series", "SERI"},
+	{"season", "SEAS"}, {"timetable", "TIME"}, {"coldchain", "COLD"}, {"lethality", "LETH"}, {"series", "SERI"},
 }
 
-var bases = []string{"read", "recalled", "practice", "computed", "invented"}
+var bases = []string{"read", "quoted", "recalled", "practice", "computed", "invented"}
 
 const header = "| id | file | holds | document | place | basis | rows | tests |"
 

@@ -42,6 +42,23 @@ func Table(t testing.TB, path string) Rows {
 	return rows
 }
 
+// File reads testdata/<path> byte for byte: a specimen that is no table, such as series/formats/bom.txt.
+func File(t testing.TB, path string) []byte {
+	t.Helper()
+	if !fs.ValidPath(path) {
+		t.Fatalf("printed.File: %q is not a path below testdata", path)
+	}
+	root, err := moduleRoot()
+	if err != nil {
+		t.Fatalf("printed.File: %v", err)
+	}
+	text, err := os.ReadFile(filepath.Join(root, "testdata", filepath.FromSlash(path)))
+	if err != nil {
+		t.Fatalf("printed.File: %v", err)
+	}
+	return text
+}
+
 // Each runs check for every row as a subtest named by the row's line.
 func (rows Rows) Each(t *testing.T, check func(t *testing.T, r Row)) {
 	t.Helper()

@@ -65,7 +65,7 @@ func exampleRule(tr tree) []string {
 	var wrong []string
 	packages := tr.packages()
 	for _, dir := range sorted(packages) {
-		if strings.HasPrefix(dir, "internal/") {
+		if strings.HasPrefix(dir, "internal/") || strings.Contains(dir, "/internal/") {
 			continue
 		}
 		shown := examplesIn(tr, dir)

@@ -3,16 +3,17 @@ package shape
 import (
 	"go/ast"
 	"go/token"
+	"strings"
 )
 
-// floatRule: no float64 or float32 in what a product package other than units exports, however deep it sits: parameters, results,
+// floatRule: no float64 or float32 in what a product package other than units and the internal ones exports, however deep it sits: parameters, results,
 // type parameters, fields, methods of interfaces, types, variables, constants. An unexported type that an exported signature
 // names is looked into.
 func floatRule(tr tree) []string {
 	var wrong []string
 	packages := tr.packages()
 	for _, dir := range sorted(packages) {
-		if dir == "units" {
+		if dir == "units" || strings.HasPrefix(dir, "internal/") {
 			continue
 		}
 		look := floats{types: map[string]ast.Expr{}, consts: map[string]ast.Expr{}}

@@ -80,15 +80,15 @@ func refused(f file, target string) string {
 func refusedOfOurs(f file, target string) string {
 	switch {
 	case contains(onlyTests, target):
-		if !f.test() {
+		if !f.test() && !contains(helpersMayImport[f.dir], target) {
 			return "only tests import it"
 		}
 	case isExample(f.dir) && strings.HasPrefix(target, "examples/internal/"): // what every example does alike
 	case !isProduct(target):
 		return "no package of ours that may be imported"
-	case isExample(f.dir) || target == f.dir && f.test():
+	case isExample(f.dir) || f.test() && (target == f.dir || contains(allPackages, f.dir)):
 	case contains(mayImport[f.dir], target):
-	case f.test() && contains(testsMayImport, target):
+	case f.test() && contains(testsMayImport, target), contains(helpersMayImport[f.dir], target):
 	default:
 		return "not in the table of imports"
 	}
@@ -123,6 +123,28 @@ func callRule(tr tree) []string {
 				if n.Recv == nil && n.Name.Name == "init" {
 					wrong = append(wrong, tr.at(n.Pos(), "has an init"))
 				}
+			}
+			return true
+		})
+	}
+	return wrong
+}
+
+// mathRule: of package math only what is exact.
+func mathRule(tr tree) []string {
+	var wrong []string
+	for _, f := range tr.code() {
+		named := imports(f)
+		if contains(mathExempt, f.dir) {
+			continue
+		}
+		ast.Inspect(f.syntax, func(node ast.Node) bool {
+			sel, ok := node.(*ast.SelectorExpr)
+			if !ok {
+				return true
+			}
+			if x, ok := sel.X.(*ast.Ident); ok && named[x.Name] == "math" && !contains(exactMath, sel.Sel.Name) {
+				wrong = append(wrong, tr.at(sel.Pos(), "math.%s may differ between machines: use internal/portable", sel.Sel.Name))
 			}
 			return true
 		})

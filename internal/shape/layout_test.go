@@ -7,29 +7,70 @@ const module = "example.org/lakelarder"
 // mayImport says which of our packages a product package may import, in its own code and in its tests. brine, smoke, pressure and yield
 // never import each other: what passes between them is a quantity. Nothing imports pressure/lethality: it explains and never decides.
 var mayImport = map[string][]string{
-	"units":              {},
-	"units/cite":         {"internal/wire"},
-	"units/series":       {"internal/word", "units"},
-	"units/verdict":      {"internal/word", "units/series", "units", "units/cite"},
-	"internal/word":      {"units"},
-	"internal/wire":      {"units"}, // and no domain type: those call it
-	"pressure":           {"units", "units/cite"},
+	"units":             {},
+	"units/cite":        {"internal/wire", "internal/word", "units"},
+	"units/series":      {"internal/wire", "internal/word", "units"},
+	"units/verdict":     {"internal/word", "units/series", "units", "units/cite"},
+	"internal/portable": {},
+	"internal/root":     {},
+	"internal/wire":     {"units"}, // and no domain type: those call it
+	"internal/word":     {"units"},
+	"pressure":          {"units", "units/cite", "internal/portable", "internal/wire"},
+	"pressure/canner": {
+		"pressure/process", "pressure", "units/verdict", "internal/wire", "internal/word", "units/series", "units",
+		"units/cite",
+	},
+	"pressure/lethality": {"units/series", "units", "units/cite", "internal/portable"},
 	"pressure/process":   {"pressure", "units/verdict", "internal/wire", "internal/word", "units", "units/cite"},
-	"pressure/canner":    {"pressure/process", "pressure", "units/series", "units", "units/cite"},
-	"pressure/lethality": {"units/series", "units", "units/cite"},
-	"brine":              {"brine/solution", "units/verdict", "internal/wire", "internal/word", "units", "units/cite"},
-	"brine/solution":     {"internal/wire", "units", "units/cite"}, // what brine is by itself; it knows no fish
-	"smoke":              {"units/series", "units", "units/cite"},
-	"yield":              {"internal/word", "units", "units/cite"},
-	"yield/coldchain":    {"internal/word", "units/series", "units", "units/cite"},
-	"yield/season":       {"yield", "yield/coldchain", "units", "units/cite"},
+	"brine": {
+		"units", "units/cite", "internal/portable", "brine/solution", "units/verdict", "internal/wire",
+		"internal/word",
+	},
+	"brine/solution": {"internal/wire", "units", "units/cite"}, // what brine is by itself; it knows no fish
+	"smoke": {
+		"units/series", "units", "units/cite", "internal/portable", "smoke/moistair", "units/verdict",
+		"internal/root", "internal/wire", "internal/word",
+	},
+	"smoke/moistair": {"internal/root", "internal/wire", "units", "units/cite"},
+	"yield":          {"internal/word", "units", "units/cite", "internal/portable", "internal/wire"},
+	"yield/coldchain": {
+		"internal/word", "units/series", "units", "units/cite", "internal/portable",
+		"yield/coldchain/internal/chain", "internal/wire", "units/verdict",
+	},
+	"yield/coldchain/freezing": {
+		"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units", "units/cite",
+	},
+	"yield/coldchain/growth":         {"yield/coldchain/internal/chain", "internal/wire", "units/series", "units", "units/cite"},
+	"yield/coldchain/ice":            {"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units", "units/cite"},
+	"yield/coldchain/internal/chain": {"units/verdict", "units/series", "units", "units/cite"},
+	"yield/coldchain/keeping": {
+		"yield/coldchain", "yield/coldchain/internal/chain", "internal/wire", "internal/word", "units/verdict",
+		"units/series", "units", "units/cite",
+	},
+	"yield/coldchain/parasites": {
+		"yield/coldchain/freezing", "yield/coldchain/internal/chain", "internal/wire", "internal/word",
+		"units/verdict", "units/series", "units", "units/cite",
+	},
+	"yield/coldchain/spoilage": {
+		"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units/series", "units", "units/cite",
+	},
+	"yield/season":    {"yield", "yield/coldchain", "units", "units/cite", "internal/wire", "internal/word"},
+	"yield/timetable": {"internal/wire", "internal/word", "units", "units/cite"},
 }
 
 // testsMayImport comes on top of that in _test files.
-var testsMayImport = []string{"units", "units/cite", "internal/printed"}
+var testsMayImport = []string{"units", "units/cite", "internal/printed", "yield/coldchain/internal/logged"}
 
 // onlyTests are the packages of ours that only _test files import.
-var onlyTests = []string{"internal/printed", "internal/shape"}
+var onlyTests = []string{"internal/printed", "internal/shape", "internal/conformance", "yield/coldchain/internal/logged"}
+
+// helpersMayImport says which of our packages a package that only tests import may import.
+var helpersMayImport = map[string][]string{
+	"yield/coldchain/internal/logged": {"internal/printed", "yield/coldchain/internal/chain", "units/series", "units", "units/cite"},
+}
+
+// allPackages are the test packages that look at every product package.
+var allPackages = []string{"internal/conformance"}
 
 // standard is what pure functions need of the standard library: no clock, randomness, network, file, process or shared state.
 var standard = []string{
@@ -50,11 +91,29 @@ var forbidden = map[string][]string{
 	"fmt":  {"Print", "Printf", "Println", "Scan", "Scanf", "Scanln"},
 }
 
+// exactMath is what product packages use of package math: numbers, and functions whose result has one right value on every machine. What is left
+// out differs in the last digit from one kind of processor to the next: internal/portable has it. FMA is exact, and slow where no processor
+// has it.
+var exactMath = []string{
+	"Abs", "Ceil", "Copysign", "Float64bits", "Float64frombits", "Floor", "Inf", "IsInf", "IsNaN", "Max", "Min", "NaN", "Round", "RoundToEven", "Signbit",
+	"Sqrt", "Trunc", "Ln10", "Ln2", "MaxFloat64", "MaxInt64", "MaxUint64", "MinInt64", "Pi", "SmallestNonzeroFloat64", "SqrtPi",
+}
+
+// mathExempt are the packages that do not yet keep to exactMath.
+var mathExempt = []string{
+	"brine", "smoke", "smoke/moistair", "internal/root", "yield/coldchain", "yield/coldchain/internal/chain", "yield/coldchain/ice", "yield/coldchain/freezing",
+	"yield/coldchain/keeping", "yield/coldchain/spoilage", "yield/coldchain/growth",
+}
+
 // Third-party modules: what code may import, and what tests may import as well.
 var (
 	codeModules = []string{"github.com/shopspring/decimal"}
 	testModules = []string{"github.com/stretchr/testify", "github.com/google/go-cmp"}
 )
+
+// ownModules are directories with a module of their own: a check that needs a third party which no importer of this module is to have in
+// its module graph. icstest reads the calendar with a parser that others keep.
+var ownModules = []string{"examples/internal/calendar/icstest"}
 
 // topLevel is everything that stands at the top; there is no root package, which would be a second name for everything.
 var topLevel = []string{

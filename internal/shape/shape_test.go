@@ -1,6 +1,7 @@
 package shape
 
 import (
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -14,12 +15,18 @@ var rules = map[string]rule{
 	"packages": packageRule,
 	"imports":  importRule,
 	"calls":    callRule,
+	"math":     mathRule,
 	"globals":  globalRule,
 	"floats":   floatRule,
 	"sizes":    sizeRule,
 	"skips":    skipRule,
 	"words":    wordRule,
 	"docs":     docRule,
+	"language": languageRule,
+	"enums":    enumRule,
+	"cautions": cautionRule,
+	"golden":   goldenRule,
+	"readme":   readmeRule,
 	"examples": exampleRule,
 }
 
@@ -52,6 +59,17 @@ func TestTableOfImportsHasNoCycle(t *testing.T) {
 	}
 }
 
+// A module of its own inside this one is known, exists, and is not held to the rules of this one.
+func TestOwnModules(t *testing.T) {
+	module := onDisk(t)
+	for _, dir := range ownModules {
+		require.FileExists(t, filepath.Join("..", "..", filepath.FromSlash(dir), "go.mod"))
+		for _, f := range module.files {
+			require.NotEqual(t, dir, f.dir)
+		}
+	}
+}
+
 // whole is a small module that every rule accepts.
 func whole() map[string]string {
 	texts := map[string]string{
@@ -76,6 +94,12 @@ const (
 
 // String shares the type's example.
 func (l Length) String() string { return "" }
+
+// MarshalText too.
+func (l Length) MarshalText() ([]byte, error) { return nil, nil }
+
+// UnmarshalText too.
+func (l *Length) UnmarshalText(text []byte) error { return nil }
 
 // Float may say float64: it is the door.
 func Float(l Length) float64 { return float64(l) * 1.0 }
@@ -209,9 +233,15 @@ func TestRulesAcceptTheEdge(t *testing.T) {
 		"sizes: the bibliography":   {"units/cite/bibliography.go": "package cite\n" + long},
 		"imports: a reader":         {"units/series/x.go": "package series\n\nimport \"io\"\n"},
 		"imports: anything in test": {"yield/x_test.go": "package yield\n\nimport \"math/rand\"\n"},
+		"math: exact":               {"yield/more.go": "package yield\n\nimport \"math\"\n\nvar x = math.Sqrt(math.Pi)\n"},
+		"math: another's":           {"yield/more.go": "package yield\n\nimport math \"example.org/lakelarder/internal/portable\"\n\nvar x = math.Exp(1)\n"},
+		"math: in a test":           {"yield/x_test.go": "package yield\n\nimport \"math\"\n\nvar x = math.Exp(1)\n"},
 		"calls: of a method":        {"yield/more.go": "package yield\n\nfunc f(t interface{ Now() }) { t.Now() }\n"},
 		"words: inside a word":      {"README.md": "/workshop/ XX" + "XL\n"},
 		"globals: read":             {"yield/more.go": "package yield\n\nfunc f() []Share {\n\tfor _, s := range table {\n\t\treturn []Share{s, table[0]}\n\t}\n\treturn nil\n}\n"},
+		"language: it embeds one":   {"yield/more.go": "package yield\n\n// Report is one.\ntype Report struct {\n\tverdict.Report\n\tJars int\n}\n"},
+		"cautions: a whole one": {"yield/more.go": "package yield\n\nvar all = []cite.Caution{{ID: \"yield.weigh-it\", Text: \"Weigh your own \" +\n\t\"fish.\"}}\n\n" +
+			"var none = cite.Caution{}\n"},
 		"docs: one comment a group": {"yield/more.go": "package yield\n\n// Some numbers.\nconst (\n\tX = 1\n\tY = 2\n)\n"},
 	} {
 		texts := whole()

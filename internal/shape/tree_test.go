@@ -61,7 +61,7 @@ func plant(t *testing.T, texts map[string]string) tree {
 	return grown
 }
 
-// onDisk is this module. What .gitignore names is not part of it.
+// onDisk is this module. What .gitignore names is not part of it, nor are the modules that ownModules allows inside.
 func onDisk(t *testing.T) tree {
 	t.Helper()
 	root, err := filepath.Abs(filepath.Join("..", ".."))
@@ -82,7 +82,7 @@ func onDisk(t *testing.T) tree {
 			}
 		}
 		if entry.IsDir() {
-			return nil
+			return ownModule(t, root, full)
 		}
 		text, err := os.ReadFile(full)
 		if err != nil {
@@ -95,6 +95,17 @@ func onDisk(t *testing.T) tree {
 	require.NoError(t, err)
 	require.Contains(t, texts, "go.mod")
 	return plant(t, texts)
+}
+
+// ownModule passes over a directory below the root that is a module of its own, and refuses one that is not in the list.
+func ownModule(t *testing.T, root, full string) error {
+	if _, err := os.Stat(filepath.Join(full, "go.mod")); err != nil || full == root {
+		return nil
+	}
+	name, err := filepath.Rel(root, full)
+	require.NoError(t, err)
+	require.Contains(t, ownModules, filepath.ToSlash(name), "a module inside this one that is not in the list")
+	return fs.SkipDir
 }
 
 // at is a complaint about a place.

@@ -1,17 +1,18 @@
 package canner
 
 import (
-	"sort"
 	"strings"
 	"testing"
 	"time"
 
+	"github.com/google/go-cmp/cmp"
 	"github.com/shopspring/decimal"
 	"github.com/stretchr/testify/require"
 
 	"example.org/lakelarder/internal/printed"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 )
 
 // knots are the corners of the invented records.
@@ -38,7 +39,7 @@ func sampled(t testing.TB, r printed.Row, corners []printed.Row) (times []time.D
 		from, to = first, last
 	}
 	i := 0
-	for at := time.Duration(0); at <= minutesOf(t, corners[len(corners)-1], "minute"); at += every {
+	for at := minutesOf(t, corners[0], "minute"); at <= minutesOf(t, corners[len(corners)-1], "minute"); at += every {
 		for i+2 < len(corners) && minutesOf(t, corners[i+1], "minute") < at {
 			i++
 		}
@@ -59,7 +60,7 @@ func runOf(t testing.TB, r printed.Row) Run {
 	altitude := quantity(t, r, "altitude_ft", units.Foot)
 	s := schedule(t, r.Text("product"), r.Text("pack"), r.Text("jar"), r.Text("gauge"), altitude)
 	return Run{
-		Schedule: s, Altitude: altitude, Gauge: Gauge{Kind: s.Gauge, ReadsHigh: quantity(t, r, "reads_high_psi", units.PSI)},
+		Schedule: s, Altitude: units.State(altitude), Gauge: Gauge{ReadsHigh: quantity(t, r, "reads_high_psi", units.PSI)},
 		MaxGap: minutesOf(t, r, "max_gap_min"),
 		Marks: Marks{
 			HeatOn: marked(t, r, "heat_on_min"), SteadySteam: marked(t, r, "steady_min"), VentClosed: marked(t, r, "closed_min"), Timer: marked(t, r, "timer_min"),
@@ -92,7 +93,7 @@ func TestRunsWorkedByHand(t *testing.T) {
 	corners := knots(t)
 	rows := printed.Table(t, "canner/audit-cases.csv")
 	require.Len(t, corners, len(rows), "every record has its verdict")
-	seen := map[string]bool{}
+	seen := map[verdict.Rule]bool{}
 	rows.Each(t, func(t *testing.T, r printed.Row) {
 		run := runOf(t, r)
 		times, values := sampled(t, r, corners[r.Text("case")])
@@ -115,21 +116,21 @@ func TestRunsWorkedByHand(t *testing.T) {
 		require.Equal(t, r.Text("next"), report.Next[0].Action.String())
 		sound(t, run, report)
 		for _, f := range report.Findings {
-			seen[f.Kind.String()] = true
+			seen[f.Rule] = true
 		}
 	})
-	for k := NotMarked; k <= ShortWait; k++ {
-		require.True(t, seen[k.String()], "no record breaks %v", k)
+	for _, rule := range []verdict.Rule{RuleVent, RuleComeUp, RuleTimer, RulePressure, RuleSag, RuleHold, RuleGap, RuleCooling, RuleOpening, RuleWait} {
+		require.True(t, seen[rule], "no record breaks %v", rule)
 	}
 }
 
 // agree audits a record and holds the clock of Live against it on every beginning of the record.
 func agree[T Record](t *testing.T, run Run, whole series.Series[T]) (Report, error) {
 	t.Helper()
-	live, err := Watch[T](run)
-	require.NoError(t, err)
 	going := run
 	going.Marks.HeatOff, going.Marks.Gone, going.Marks.WeightOff, going.Marks.LidOff = Marks{}.HeatOff, Marks{}.Gone, Marks{}.WeightOff, Marks{}.LidOff
+	live, err := Watch[T](going)
+	require.NoError(t, err)
 	step := max(1, whole.Len()/40)
 	for i := 0; i < whole.Len(); i++ {
 		reading, _ := whole.At(i)
@@ -142,7 +143,10 @@ func agree[T Record](t *testing.T, run Run, whole series.Series[T]) (Report, err
 		require.NoError(t, err)
 		report, err := Audit(going, so)
 		require.NoError(t, err)
-		require.NotEqual(t, Met, report.Verdict, "a run that is not over is not met")
+		require.False(t, report.Verdict.Passes(), "a run that is not over is not met")
+		watched, ok := live.Report()
+		require.True(t, ok)
+		require.Empty(t, cmp.Diff(report, watched))
 		if report.Clock != (Clock{}) {
 			require.Equal(t, report.Clock, live.Clock())
 		}
@@ -154,20 +158,21 @@ func agree[T Record](t *testing.T, run Run, whole series.Series[T]) (Report, err
 // sound holds for every report.
 func sound(t testing.TB, run Run, r Report) {
 	t.Helper()
-	worst := Met
+	worst := verdict.Met
 	for _, f := range r.Findings {
 		require.NoError(t, f.Citation.Check())
-		require.NotEmpty(t, f.Required)
-		require.NotEmpty(t, f.Observed)
-		require.LessOrEqual(t, f.When.From, f.When.To)
-		if f.Verdict != Met && r.Clock == (Clock{}) {
-			require.NotZero(t, f.Do, "what is to be done about it")
+		require.NotEmpty(t, f.What)
+		require.NotZero(t, f.Kind)
+		require.NotContains(t, f.String(), "not stated")
+		require.LessOrEqual(t, f.When.Value.From, f.When.Value.To)
+		if !f.Verdict.Passes() && r.Clock == (Clock{}) {
+			_, said := r.StepFor(f.Rule)
+			require.True(t, said, "what is to be done about %v", f)
 		}
-		worst = worst.worse(f.Verdict)
+		worst = verdict.Worst(worst, f.Verdict)
 	}
-	require.True(t, sort.SliceIsSorted(r.Findings, func(a, b int) bool { return r.Findings[a].When.From < r.Findings[b].When.From }))
-	require.Equal(t, worst.worse(r.Verdict), r.Verdict, "no finding is worse than the verdict")
-	if r.Verdict == Met {
+	require.Equal(t, verdict.Worst(worst, r.Verdict), r.Verdict, "no finding is worse than the verdict")
+	if r.Verdict.Passes() {
 		require.GreaterOrEqual(t, r.Held.Length(), run.Schedule.Process)
 		require.Zero(t, r.Clock)
 	}
@@ -181,5 +186,6 @@ func sound(t testing.TB, run Run, r Report) {
 	for _, c := range r.Cautions {
 		require.NoError(t, c.Citation.Check())
 		require.NotEmpty(t, c.Text)
+		require.NotEmpty(t, c.ID)
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 )
 
 // fourHours is a record at one reading a second.
@@ -24,7 +25,7 @@ func BenchmarkAudit(b *testing.B) {
 	b.ReportAllocs()
 	b.ResetTimer()
 	for i := 0; i < b.N; i++ {
-		if r, err := Audit(run, whole); err != nil || r.Verdict != Met {
+		if r, err := Audit(run, whole); err != nil || r.Verdict != verdict.Met {
 			b.Fatal(r, err)
 		}
 	}
@@ -32,7 +33,7 @@ func BenchmarkAudit(b *testing.B) {
 
 func BenchmarkAuditOfTemperatures(b *testing.B) {
 	run, readings := fourHours(b)
-	air, _ := airOf(run)
+	air, _, _ := run.around()
 	steam := make([]series.Reading[units.Temperature], len(readings))
 	for i, r := range readings {
 		v, err := air.SteamUnder(r.Value)
@@ -45,7 +46,7 @@ func BenchmarkAuditOfTemperatures(b *testing.B) {
 	b.ReportAllocs()
 	b.ResetTimer()
 	for i := 0; i < b.N; i++ {
-		if r, err := Audit(run, whole); err != nil || r.Verdict != Met {
+		if r, err := Audit(run, whole); err != nil || r.Verdict != verdict.Met {
 			b.Fatal(r, err)
 		}
 	}

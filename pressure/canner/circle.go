@@ -1,15 +1,17 @@
 package canner
 
 import (
-	"math/bits"
+	"math"
 	"sort"
 	"strconv"
 
+	"example.org/lakelarder/internal/wire"
+	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
 
-// Optimality says how much is known about a packing. The zero Optimality is not known.
+// Optimality says how much is known about a packing. The zero Optimality is not stated.
 type Optimality uint8
 
 // What is known. No better packing exists where it is proven; where it is best known, one might.
@@ -18,16 +20,19 @@ const (
 	Proven
 )
 
+var optimalities = word.List[Optimality]{What: "optimality", Words: []string{"best known", "proven"}}
+
+// ParseOptimality reads the word that String writes, in capitals or not; anything else is a units.UnknownError.
+func ParseOptimality(s string) (Optimality, error) { return optimalities.Parse(s) }
+
 // String is the word: "best known", "proven".
-func (o Optimality) String() string {
-	switch o {
-	case BestKnown:
-		return "best known"
-	case Proven:
-		return "proven"
-	}
-	return "Optimality(" + strconv.Itoa(int(o)) + ")"
-}
+func (o Optimality) String() string { return optimalities.Of(o) }
+
+// MarshalText is String as bytes, empty when it is not set; an unknown one is a units.UnknownError.
+func (o Optimality) MarshalText() ([]byte, error) { return optimalities.Marshal(o) }
+
+// UnmarshalText is ParseOptimality, and the empty text is one that is not set.
+func (o *Optimality) UnmarshalText(text []byte) error { return optimalities.Unmarshal(text, o) }
 
 // Packing is the densest known way to stand equal circles in a circle. Ratio is the diameter of the outer circle
 // over that of the inner ones, rounded to the nearest 1e-12.
@@ -37,6 +42,12 @@ type Packing struct {
 	Optimality Optimality
 	Citation   cite.Citation
 }
+
+// MarshalJSON writes the packing as an app shows it.
+func (p Packing) MarshalJSON() ([]byte, error) { return wire.Marshal(p) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (p *Packing) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, p) }
 
 // maxCircles is where the published table ends.
 const maxCircles = len(circles)
@@ -50,7 +61,7 @@ func FindPacking(n int) (Packing, error) {
 	c := circles[n-1]
 	return Packing{
 		Circles:    n,
-		Ratio:      units.RoundTo(units.Ratio(c.ratio), digitsPerQuantum) / digitsPerQuantum,
+		Ratio:      units.RoundTo(c.ratio, digitsPerQuantum) / digitsPerQuantum,
 		Optimality: c.optimality,
 		Citation:   cite.Citation{Source: cite.BirginGentil2009, Where: "table 1, reference column, " + strconv.Itoa(n), Basis: cite.Read},
 	}, nil
@@ -58,7 +69,7 @@ func FindPacking(n int) (Packing, error) {
 
 // The table has sixteen decimals, a units.Ratio twelve.
 const (
-	tableOne         = 10_000 * uint64(units.One)
+	tableOne         = 10_000 * units.One
 	digitsPerQuantum = 10_000
 )
 
@@ -68,18 +79,19 @@ func across(outer, inner units.Length) (n int, beyond bool) {
 	if outer < inner {
 		return 0, false
 	}
-	hi, lo := bits.Mul64(uint64(outer), tableOne)
-	available, _ := bits.Div64(hi, lo, uint64(inner)) // rounded down, which loses nothing: the table's ratios are whole
+	available, err := units.ProrateDown(tableOne, outer, inner) // which loses nothing: the table's ratios are whole
+	if err != nil {
+		return 0, false
+	}
 	n = sort.Search(maxCircles, func(i int) bool { return circles[i].ratio > available })
 	return n, n == maxCircles && outer > room(n, inner)
 }
 
 // room returns the diameter that n circles need, rounded up.
 func room(n int, inner units.Length) units.Length {
-	hi, lo := bits.Mul64(uint64(inner), circles[n-1].ratio)
-	need, rest := bits.Div64(hi, lo, tableOne)
-	if rest > 0 {
-		need++
+	need, err := units.ProrateUp(inner, circles[n-1].ratio, tableOne)
+	if err != nil {
+		return math.MaxInt64 // room for nothing
 	}
-	return units.Length(need)
+	return need
 }

@@ -87,11 +87,15 @@ func TestPackingsRefused(t *testing.T) {
 
 func TestEveryCitationIsWhole(t *testing.T) {
 	for _, c := range []cite.Citation{rackSource, threeLayers, fourQuarts, smokedCanner, ceilingSource, pintCutSource, cutSource, gaugeSource, coolingSource, restartSource,
-		coolSource, sealSource, reprocessSource, refrigerateSource, discardSource} {
+		coolSource, timerSource, gapSource, slightlyAbove, altitudeSource, sealSource, reprocessSource, refrigerateSource, discardSource} {
 		require.NoError(t, c.Check())
 	}
-	for _, c := range []cite.Caution{testYearly, olderLimit, notSubtracted, newCanner, rhythm} {
+	ids := map[cite.CautionID]bool{}
+	for _, c := range []cite.Caution{notThePacking, boilBeforeTasting, pureSteam, testYearly, olderLimit, notSubtracted, newCanner, rhythm,
+		uprightOnRack, smallLoad, rackBetween, notInThree, smokedLoad} {
 		require.NoError(t, c.Citation.Check())
+		require.False(t, ids[c.ID], c.ID)
+		ids[c.ID] = true
 	}
 	for _, j := range JarSizes() {
 		require.NoError(t, j.Citation.Check())

@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -21,12 +22,24 @@ func (s Span) plus(t Span) Span {
 	return Span{Least: s.Least + t.Least, Most: s.Most + t.Most, Open: s.Open || t.Open}
 }
 
+// MarshalJSON writes the span as an app shows it.
+func (s Span) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (s *Span) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
+
 // Cycle is the time of one load from turning on the heat to lifting the lid, in its parts. It is for planning a day: the
 // schedule and the gauge decide, not the clock on the wall.
 type Cycle struct {
 	HeatUp, Vent, Pressurize, Process, CoolDown, Wait Span
 	Total                                             Span
 }
+
+// MarshalJSON writes the cycle as an app shows it.
+func (c Cycle) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (c *Cycle) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
 // CycleOf returns how long a load of a schedule takes. Heating, pressurizing and cooling are the print's usual figures; with
 // quarts heating takes what the least come-up leaves beside venting, and with smoked fish on 4 quarts of cold water it may

@@ -12,7 +12,7 @@ import (
 
 // raw returns the published process for raw fish at 4,350 ft.
 func raw(jar process.Jar, gauge process.Gauge) process.Schedule {
-	s, _ := process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: jar, Gauge: gauge, Altitude: 4350 * units.Foot})
+	s, _ := process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: jar, Gauge: gauge, Altitude: units.State(4350 * units.Foot)})
 	return s
 }
 
@@ -144,7 +144,7 @@ func ExampleCut_Pieces() {
 func ExampleGauge_Setting() {
 	s := raw(process.Pint, process.Dial)
 	for _, error := range []units.Pressure{units.PSI, -units.PSI, 3 * units.PSI} {
-		set, err := canner.Gauge{Kind: process.Dial, ReadsHigh: error}.Setting(s)
+		set, err := canner.Gauge{ReadsHigh: error}.Setting(s)
 		if err != nil {
 			fmt.Println(err)
 			continue
@@ -154,60 +154,26 @@ func ExampleGauge_Setting() {
 	// Output:
 	// at least 14 psi or, corrected, 14 psi
 	// at least 13 psi or, corrected, 12 psi
-	// dial gauge is unsuitable: off by 3.00 psi (20.7 kPa), required 2 psi at most; replace the gauge (USDA, Complete Guide to Home Canning, Guide 1 (AIB 539, rev. 2015), Pressure canners, p. 1-20 (read))
+	// dial gauge is unsuitable: off by 3 psi (20.7 kPa), required 2 psi at most; replace the gauge (USDA, Complete Guide to Home Canning, Guide 1 (AIB 539, rev. 2015), Pressure canners, p. 1-20 (read))
 }
 
-// An invented run, a reading every five minutes: the pressure sags for a moment, and nobody starts the timer again.
+// An invented run: the pressure sags for a moment, and nobody starts the timer again.
 func ExampleAudit() {
-	run := canner.Run{
-		Schedule: raw(process.Pint, process.Dial), Altitude: 4350 * units.Foot, Gauge: canner.Gauge{Kind: process.Dial}, MaxGap: 5 * time.Minute,
-		Marks: canner.Marks{
-			SteadySteam: units.State(14 * time.Minute), VentClosed: units.State(24 * time.Minute), Timer: units.State(30 * time.Minute),
-			HeatOff: units.State(130 * time.Minute), Gone: units.State(165 * time.Minute), WeightOff: units.State(165 * time.Minute),
-			LidOff: units.State(176 * time.Minute),
-		},
-	}
-	var readings []series.Reading[units.Pressure]
-	for minute := time.Duration(25); minute <= 130; minute += 5 {
-		p := 13 * units.PSI
-		if minute == 25 || minute == 95 {
-			p = 12 * units.PSI
-		}
-		readings = append(readings, series.Reading[units.Pressure]{At: minute * time.Minute, Value: p})
-	}
-	record, _ := series.New(readings)
-	report, _ := canner.Audit(run, record)
+	report, _ := canner.Audit(saggingRun(), sagging())
 	fmt.Println(report.Verdict, "held", report.Held.Length())
 	for _, f := range report.Findings {
-		fmt.Println(f)
+		fmt.Println(f.Rule, f.Text(units.US))
 	}
 	for _, s := range report.Next {
 		fmt.Println(s.Action)
 	}
 	// Output:
 	// not met held 1h0m0s
-	// too short from minute 30 to 90: 60 min, required 100 min without a break at 13.00 psi (89.6 kPa) or above
-	// sagged from minute 90 to 100: down to 12.00 psi (82.7 kPa), required 13.00 psi (89.6 kPa)
+	// canner.hold time at pressure: 1 h recorded, at least 100 min without a break published, short by 40 min, from minute 30 to 90
+	// canner.sag pressure: 12 psi recorded, at least 13 psi published, short by 1 psi, from minute 90 to 100
 	// reprocess
 	// refrigerate
 	// discard
-}
-
-func ExampleFinding_String() {
-	f := canner.Finding{Kind: canner.ShortVent, When: series.Stretch{From: 14 * time.Minute, To: 21 * time.Minute}, Required: "10 min of steady steam", Observed: "7 min"}
-	fmt.Println(f)
-	// Output: short vent from minute 14 to 21: 7 min, required 10 min of steady steam
-}
-
-func ExampleFindingKind_String() {
-	fmt.Println(canner.Sagged)
-	// Output: sagged
-}
-
-func ExampleVerdict_String() {
-	var v canner.Verdict
-	fmt.Println(v, canner.Met)
-	// Output: cannot tell met
 }
 
 func ExampleAction_String() {
@@ -223,7 +189,7 @@ func ExampleStep_String() {
 // live is an invented run under way: closed at minute 24, at pressure from minute 29.
 func live() canner.Live[units.Pressure] {
 	l, _ := canner.Watch[units.Pressure](canner.Run{
-		Schedule: raw(process.Pint, process.Dial), Altitude: 4350 * units.Foot, Gauge: canner.Gauge{Kind: process.Dial}, MaxGap: 5 * time.Minute,
+		Schedule: raw(process.Pint, process.Dial), Altitude: units.State(4350 * units.Foot), MaxGap: 5 * time.Minute,
 		Marks: canner.Marks{VentClosed: units.State(24 * time.Minute)},
 	})
 	return l

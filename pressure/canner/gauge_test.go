@@ -20,7 +20,7 @@ func scheduled(t testing.TB, psi units.Pressure) process.Schedule {
 func TestGaugeSettings(t *testing.T) {
 	printed.Table(t, "canner/gauge-settings.csv").Each(t, func(t *testing.T, r printed.Row) {
 		s := scheduled(t, quantity(t, r, "scheduled_psi", units.PSI))
-		set, err := Gauge{Kind: process.Dial, ReadsHigh: quantity(t, r, "reads_high_psi", units.PSI)}.Setting(s)
+		set, err := Gauge{ReadsHigh: quantity(t, r, "reads_high_psi", units.PSI)}.Setting(s)
 		if r.Has("refused") {
 			var e UnsuitableError
 			require.ErrorAs(t, err, &e)
@@ -39,7 +39,7 @@ func TestGaugeSettings(t *testing.T) {
 func TestSettingsNeverFallBelowTheSchedule(t *testing.T) {
 	s := fishIn(t, process.Pint)
 	for e := -gaugeLimit; e <= gaugeLimit; e += units.PSI / 100 {
-		set, err := Gauge{Kind: process.Dial, ReadsHigh: e}.Setting(s)
+		set, err := Gauge{ReadsHigh: e}.Setting(s)
 		require.NoError(t, err)
 		require.GreaterOrEqual(t, set.AtLeast-e, s.Pressure)
 		require.Equal(t, s.Pressure, set.Corrected-e)
@@ -61,7 +61,7 @@ func TestGaugeCautions(t *testing.T) {
 		{-units.PSI, []string{testYearly.Text, olderLimit.Text, notSubtracted.Text}},
 		{-units.PSI - 1, []string{testYearly.Text, olderLimit.Text, notSubtracted.Text, newCanner.Text}},
 	} {
-		set, err := Gauge{Kind: process.Dial, ReadsHigh: c.error}.Setting(high)
+		set, err := Gauge{ReadsHigh: c.error}.Setting(high)
 		require.NoError(t, err)
 		var got []string
 		for _, caution := range set.Cautions {
@@ -73,17 +73,16 @@ func TestGaugeCautions(t *testing.T) {
 
 func TestWeightedGauges(t *testing.T) {
 	s := schedule(t, "fish", "raw", "pint", "weighted", 4350*units.Foot)
-	set, err := Gauge{Kind: process.Weighted}.Setting(s)
+	set, err := Gauge{}.Setting(s)
 	require.NoError(t, err)
 	require.Equal(t, 15*units.PSI, set.AtLeast)
 	require.Equal(t, set.AtLeast, set.Corrected)
 	require.Equal(t, rhythm.Text, set.Cautions[0].Text)
-	_, err = Gauge{Kind: process.Weighted, ReadsHigh: 1}.Setting(s)
-	require.ErrorIs(t, err, units.ErrRange)
+	require.Equal(t, process.Weighted, set.Kind)
 	var contradiction ContradictionError
-	for _, g := range []Gauge{{}, {Kind: process.Dial}, {Kind: 9}} {
-		_, err = g.Setting(s)
-		require.ErrorAs(t, err, &contradiction)
+	for _, off := range []units.Pressure{1, -1, units.PSI} {
+		_, err = Gauge{ReadsHigh: off}.Setting(s)
+		require.ErrorAs(t, err, &contradiction, "a weighted gauge has no dial that could be off")
 	}
 	_, err = Gauge{}.Setting(process.Schedule{})
 	require.ErrorAs(t, err, &contradiction)

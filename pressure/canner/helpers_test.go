@@ -12,6 +12,7 @@ import (
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 )
 
 // schedule finds the process of a row or of words.
@@ -22,7 +23,7 @@ func schedule(t testing.TB, product, pack, jar, gauge string, altitude units.Len
 	require.NoError(t, r.Pack.UnmarshalText([]byte(pack)))
 	require.NoError(t, r.Jar.UnmarshalText([]byte(jar)))
 	require.NoError(t, r.Gauge.UnmarshalText([]byte(gauge)))
-	r.Altitude = altitude
+	r.Altitude = units.State(altitude)
 	s, err := process.Find(r)
 	require.NoError(t, err)
 	return s
@@ -77,10 +78,11 @@ func record[T series.Value](t testing.TB, readings []series.Reading[T]) series.S
 	return s
 }
 
-func kinds(findings []Finding) string {
+// kinds are the findings in short: "vent short; sag short".
+func kinds(findings []verdict.Finding) string {
 	var names []string
 	for _, f := range findings {
-		names = append(names, f.Kind.String())
+		names = append(names, strings.TrimPrefix(string(f.Rule), "canner.")+" "+f.Kind.String())
 	}
 	return strings.Join(names, "; ")
 }
@@ -89,8 +91,8 @@ func kinds(findings []Finding) string {
 func pintRun(t testing.TB, every time.Duration) (Run, []pressures) {
 	t.Helper()
 	run := Run{
-		Schedule: schedule(t, "fish", "raw", "pint", "dial", 4350*units.Foot), Altitude: 4350 * units.Foot,
-		Gauge: Gauge{Kind: process.Dial}, MaxGap: 5 * time.Minute,
+		Schedule: schedule(t, "fish", "raw", "pint", "dial", 4350*units.Foot), Altitude: units.State(4350 * units.Foot),
+		MaxGap: 5 * time.Minute,
 		Marks: Marks{
 			HeatOn: units.State(time.Duration(0)), SteadySteam: units.State(14 * time.Minute), VentClosed: units.State(24 * time.Minute),
 			Timer: units.State(29 * time.Minute), HeatOff: units.State(132 * time.Minute), Gone: units.State(165 * time.Minute),

@@ -2,8 +2,8 @@ package canner
 
 import (
 	"math"
-	"strings"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -21,6 +21,12 @@ type JarSize struct {
 	Citation cite.Citation
 }
 
+// MarshalJSON writes the jar in the words that UnmarshalJSON reads.
+func (j JarSize) MarshalJSON() ([]byte, error) { return wire.Marshal(j) }
+
+// UnmarshalJSON reads a jar strictly.
+func (j *JarSize) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, j) }
+
 // JarSizes returns the typical sizes, by volume. The slice is the caller's own.
 func JarSizes() []JarSize {
 	sizes := make([]JarSize, 0, len(jarRows))
@@ -30,7 +36,7 @@ func JarSizes() []JarSize {
 	return sizes
 }
 
-// FindJarSize returns the typical size of that name, such as "pint wide"; an unknown name is a units.ParseError.
+// FindJarSize returns the typical size of that name, such as "pint wide"; an unknown name is a units.UnknownError.
 // Source: size charts of the trade, Practice.
 func FindJarSize(name string) (JarSize, error) {
 	var known []string
@@ -40,7 +46,7 @@ func FindJarSize(name string) (JarSize, error) {
 		}
 		known = append(known, jarRows[i].name)
 	}
-	return JarSize{}, units.ParseError{Quantity: "jar size", Text: name, Reason: "expected one of " + strings.Join(known, ", ")}
+	return JarSize{}, units.UnknownError{What: "jar size", Got: name, Known: known}
 }
 
 func (j JarSize) check() error {
@@ -53,17 +59,29 @@ func (j JarSize) check() error {
 // Fill is how a stated weight of fish stands to what the jar can hold below the headspace. Over is what is too
 // much, zero when it is Possible.
 type Fill struct {
-	Possible bool
+	Possible bool `wire:"always"`
 	Most     units.Mass
 	Over     units.Mass
 	Citation cite.Citation // of Most
 }
+
+// MarshalJSON writes the fill as an app shows it.
+func (f Fill) MarshalJSON() ([]byte, error) { return wire.Marshal(f) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (f *Fill) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, f) }
 
 // CheckFill returns whether a weight of fish can be in the jar below a headspace, at a density, such as FleshDensity.
 // It is geometry, a solid fill without voids, rounded down to 0.1 g; real packs hold less. The brimful volume is taken as 1.05
 // times the nominal one, and makers' run from 1.03 to 1.07: near the edge, weigh water. The fill must be 0 to 100 kg, the headspace
 // 0 to 2 in, the bore 10 mm to 1 m, the density 0.9 to 1.3 g/mL: otherwise a units.RangeError. Source: Most = density (1.05 V - bore area × headspace).
 func (j JarSize) CheckFill(fill units.Mass, headspace units.Length, density units.Density) (Fill, error) {
+	if err := units.CheckUnit("fill", fill, leastMass); err != nil {
+		return Fill{}, err
+	}
+	if err := units.CheckUnit("headspace", headspace, leastLength); err != nil {
+		return Fill{}, err
+	}
 	if err := units.Check("fill", fill, 0, 100*units.Kilogram); err != nil {
 		return Fill{}, err
 	}
@@ -81,13 +99,22 @@ func (j JarSize) CheckFill(fill units.Mass, headspace units.Length, density unit
 	usable := float64(brimful*units.Float(j.Jar.Volume(), units.Millilitre)) - float64(area*units.Float(headspace, units.Millimetre))/1000
 	grams := float64(usable * units.Float(density, units.GramPerMillilitre))
 	if grams <= 0 {
-		return Fill{}, units.RangeError{What: "headspace", Got: headspace.String(), High: "what leaves room for fish in the jar"}
+		return Fill{}, j.noRoom(headspace, area)
 	}
 	most, err := units.OfFloat(math.Floor(float64(grams*10)+1e-6), units.Gram/10)
 	if err != nil {
 		return Fill{}, err
 	}
 	return Fill{Possible: fill <= most, Most: most, Over: max(0, fill-most), Citation: ceilingSource}, nil
+}
+
+// noRoom is the refusal of a headspace that leaves no room for fish, area being that of the mouth in mm².
+func (j JarSize) noRoom(headspace units.Length, area float64) error {
+	deepest, err := units.OfFloat(math.Floor(float64(brimful*units.Float(j.Jar.Volume(), units.Millilitre))*1000/area), units.Millimetre)
+	if err != nil {
+		return err
+	}
+	return units.RangeError{What: "headspace", Got: headspace.String(), Low: "0 mm", High: deepest.String()}
 }
 
 // FleshDensity is that of raw salmon and trout, 1.052 g/mL, computed from their composition at about 20 °C by a model whose

@@ -91,7 +91,7 @@ func TestPieces(t *testing.T) {
 func TestJarsRefused(t *testing.T) {
 	for _, name := range []string{"", "pint", "Pint wide", "500 ml", "half-gallon"} {
 		_, err := FindJarSize(name)
-		require.ErrorIs(t, err, units.ErrSyntax, name)
+		require.ErrorIs(t, err, units.ErrUnknown, name)
 	}
 	pint := size(t, "pint wide")
 	noBore, noGlass, noJar := pint, pint, pint

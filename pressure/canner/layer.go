@@ -1,13 +1,12 @@
 package canner
 
 import (
-	"strconv"
-
+	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units/cite"
 )
 
-// LayerLimit is what keeps another layer of jars out. The zero LayerLimit is none stated.
+// LayerLimit is what keeps another layer of jars out. The zero LayerLimit is not stated.
 type LayerLimit uint8
 
 // The reasons, in the order in which they are looked at.
@@ -18,20 +17,21 @@ const (
 	ByHeight                        // no room under the lid
 )
 
-// String is the reason in words.
-func (l LayerLimit) String() string {
-	switch l {
-	case ByRule:
-		return "the published rule"
-	case ByMaker:
-		return "the maker's manual"
-	case ByDivider:
-		return "no divider"
-	case ByHeight:
-		return "the height under the lid"
-	}
-	return "LayerLimit(" + strconv.Itoa(int(l)) + ")"
+var layerLimits = word.List[LayerLimit]{
+	What: "limit of layers", Words: []string{"the published rule", "the maker's manual", "no divider", "the height under the lid"},
 }
+
+// ParseLayerLimit reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
+func ParseLayerLimit(s string) (LayerLimit, error) { return layerLimits.Parse(s) }
+
+// String is the reason in words.
+func (l LayerLimit) String() string { return layerLimits.Of(l) }
+
+// MarshalText is String as bytes, empty when it is not set; an unknown one is a units.UnknownError.
+func (l LayerLimit) MarshalText() ([]byte, error) { return layerLimits.Marshal(l) }
+
+// UnmarshalText is ParseLayerLimit, and the empty text is one that is not set.
+func (l *LayerLimit) UnmarshalText(text []byte) error { return layerLimits.Unmarshal(text, l) }
 
 // mostLayers is tested; three are not.
 const mostLayers = 2

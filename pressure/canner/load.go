@@ -3,6 +3,7 @@ package canner
 import (
 	"strconv"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -19,6 +20,12 @@ type Load struct {
 	Spare    units.Length
 	Product  process.Product // of the schedule
 }
+
+// MarshalJSON writes the load as an app shows it.
+func (l Load) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (l *Load) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
 
 // Fit returns how many jars of a size stand in a vessel for a schedule: per layer the densest packing in print, in
 // layers as published, a divider between. The clearance is taken off the inside diameter, once: jars that touch have
@@ -41,14 +48,13 @@ func Fit(s process.Schedule, v Vessel, jar JarSize, clearance units.Length) (Loa
 	case n == 0:
 		return Load{}, units.RangeError{What: "jar diameter", Got: jar.Diameter.String(), High: (v.Diameter - clearance).String()}
 	case beyond:
-		return Load{}, units.RangeError{What: "vessel over jar", Got: "more than the room of " + strconv.Itoa(n) + " jars in a layer",
-			High: "the " + strconv.Itoa(n) + " of the published table"}
+		return Load{}, units.RangeError{What: "jars in a layer", Got: "more than " + strconv.Itoa(n), High: strconv.Itoa(n)}
 	}
 	l := Load{PerLayer: n, Product: s.Product, Spare: v.Diameter - clearance - room(n, jar.Diameter)}
 	l.Packing, _ = FindPacking(n) // 1 to 40
 	l.Layers, l.LayersBy = v.layers(jar)
 	if l.Layers == 0 {
-		return Load{}, units.RangeError{What: "jar height", Got: jar.Height.String(), High: (v.Height - v.Rack).String() + " above the rack"}
+		return Load{}, units.RangeError{What: "jar height above the rack", Got: jar.Height.String(), High: (v.Height - v.Rack).String()}
 	}
 	l.Jars = n * l.Layers
 	return l, nil
@@ -73,6 +79,12 @@ type Batch struct {
 	Last  int
 }
 
+// MarshalJSON writes the batch as an app shows it.
+func (b Batch) MarshalJSON() ([]byte, error) { return wire.Marshal(b) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (b *Batch) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, b) }
+
 // Loads returns how many loads of this kind so many jars take, and how many jars the last one has. The number of
 // jars must be 1 to a million: otherwise a units.RangeError. USDA sets no least number of jars for a load.
 func (l Load) Loads(jars int) (Batch, error) {
@@ -88,18 +100,12 @@ func (l Load) Loads(jars int) (Batch, error) {
 
 // Cautions returns what must be known beside the number of jars. It is never empty; the slice is the caller's own.
 func (l Load) Cautions() []cite.Caution {
-	all := []cite.Caution{
-		{Text: "Jars stand upright on the rack, and steam must be able to pass between them. Try the load with empty jars.",
-			Citation: cite.Citation{Where: "usual caution", Basis: cite.Practice}},
-		{Text: "USDA sets no least number of jars for a load. With few jars, jars of water may fill the room.",
-			Citation: cite.Citation{Source: cite.IowaState20240102, Where: "small loads", Basis: cite.Read}},
-	}
+	all := append(make([]cite.Caution, 0, 5), uprightOnRack, smallLoad)
 	if l.Layers > 1 {
-		all = append(all, cite.Caution{Text: "A rack goes between the two layers.", Citation: rackSource},
-			cite.Caution{Text: "Three layers are not tested.", Citation: threeLayers})
+		all = append(all, rackBetween, notInThree)
 	}
 	if l.Product == process.SmokedFish {
-		all = append(all, cite.Caution{Text: "Smoked fish: 16 to 22 quart canners alone, with at least 4 quarts of cool water.", Citation: smokedCanner})
+		all = append(all, smokedLoad)
 	}
 	return all
 }

@@ -3,6 +3,7 @@ package canner
 import (
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
@@ -19,24 +20,42 @@ type Marks struct {
 	LidOff      units.Stated[time.Duration]
 }
 
+// MarshalJSON writes the marks in the words that UnmarshalJSON reads.
+func (m Marks) MarshalJSON() ([]byte, error) { return wire.Marshal(m) }
+
+// UnmarshalJSON reads marks strictly.
+func (m *Marks) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, m) }
+
+// all are the marks in the order of a run.
+func (m *Marks) all() [8]units.Stated[time.Duration] {
+	return [...]units.Stated[time.Duration]{m.HeatOn, m.SteadySteam, m.VentClosed, m.Timer, m.HeatOff, m.Gone, m.WeightOff, m.LidOff}
+}
+
+var markNames = [...]string{"heat on", "steady steam", "vent closed", "timer", "heat off", "pressure gone", "weight off", "lid off"}
+
+// markOfTimer is the place of the timer among all.
+const markOfTimer = 3
+
+// leastMark is the earliest moment after the start that anybody marks; a bare number is nanoseconds.
+const leastMark = time.Second
+
 // check returns the first mark that cannot have been: before the start, or in an order that no run has. A timer
 // started too early and a vent opened too early are possible, and findings.
-func (m Marks) check() error {
-	named := [...]struct {
-		name string
-		mark units.Stated[time.Duration]
-	}{{"heat on", m.HeatOn}, {"steady steam", m.SteadySteam}, {"vent closed", m.VentClosed}, {"timer", m.Timer}, {"heat off", m.HeatOff},
-		{"pressure gone", m.Gone}, {"weight off", m.WeightOff}, {"lid off", m.LidOff}}
-	for _, n := range named {
-		if n.mark.Value < 0 || n.mark.Value > longestRun {
-			return ContradictionError{What: "mark of " + n.name, Got: n.mark.Value.String(), Expected: "a time within a week from the start of the record"}
+func (m *Marks) check() error {
+	marks := m.all()
+	for i, mark := range marks {
+		if mark.Value < 0 || mark.Value > longestRun {
+			return ContradictionError{What: "mark of " + markNames[i], Got: units.Lasting(mark.Value), Expected: "a time within a week from the start of the record"}
+		}
+		if mark.Value != 0 && mark.Value < leastMark {
+			return units.UnitError{What: "mark of " + markNames[i], Got: mark.Value.String(), Least: units.Lasting(leastMark)}
 		}
 	}
 	for _, pair := range [...][2]int{{0, 1}, {0, 2}, {1, 2}, {2, 4}, {3, 4}, {2, 5}, {2, 6}, {2, 7}, {4, 5}, {4, 7}, {6, 7}} {
-		first, second := named[pair[0]], named[pair[1]]
-		if first.mark.Given && second.mark.Given && first.mark.Value > second.mark.Value {
-			return ContradictionError{What: "mark of " + second.name, Got: second.mark.Value.String(),
-				Expected: "no earlier than " + first.name + " at " + first.mark.Value.String()}
+		first, second := marks[pair[0]], marks[pair[1]]
+		if first.Given && second.Given && first.Value > second.Value {
+			return ContradictionError{What: "mark of " + markNames[pair[1]], Got: units.Lasting(second.Value),
+				Expected: "no earlier than " + markNames[pair[0]] + " at " + units.Lasting(first.Value)}
 		}
 	}
 	return nil
@@ -45,6 +64,6 @@ func (m Marks) check() error {
 const longestRun = 7 * 24 * time.Hour
 
 // over reports whether the heat is off, or must have been.
-func (m Marks) over() bool {
+func (m *Marks) over() bool {
 	return m.HeatOff.Given || m.Gone.Given || m.WeightOff.Given || m.LidOff.Given
 }

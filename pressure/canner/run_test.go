@@ -11,6 +11,7 @@ import (
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 )
 
 func TestRunsRefused(t *testing.T) {
@@ -19,14 +20,14 @@ func TestRunsRefused(t *testing.T) {
 	var contradiction ContradictionError
 	for name, change := range map[string]func(*Run){
 		"no schedule":                  func(r *Run) { r.Schedule = process.Schedule{} },
-		"altitude of another band":     func(r *Run) { r.Altitude = 2000 * units.Foot },
-		"altitude of the next band":    func(r *Run) { r.Altitude = 6000*units.Foot + 1 },
-		"altitude below the sea":       func(r *Run) { r.Altitude = -1 },
+		"found for nowhere":            func(r *Run) { r.Schedule.Altitude = units.Stated[units.Length]{} },
+		"found for another band":       func(r *Run) { r.Schedule.Altitude = units.State(2000 * units.Foot) },
+		"found for the next band":      func(r *Run) { r.Schedule.Altitude = units.State(6000*units.Foot + 1) },
+		"found for below the sea":      func(r *Run) { r.Schedule.Altitude = units.State(units.Length(-1)) },
 		"a process of one's own":       func(r *Run) { r.Schedule.Process = time.Minute },
 		"a pressure of one's own":      func(r *Run) { r.Schedule.Pressure-- },
 		"no venting":                   func(r *Run) { r.Schedule.Vent = 0 },
-		"no gauge":                     func(r *Run) { r.Gauge = Gauge{} },
-		"the other gauge":              func(r *Run) { r.Gauge.Kind = process.Weighted },
+		"the other gauge":              func(r *Run) { r.Schedule.Gauge = process.Weighted },
 		"mark before the start":        func(r *Run) { r.Marks.HeatOn = units.State(-time.Second) },
 		"mark after a week":            func(r *Run) { r.Marks.LidOff = units.State(8 * 24 * time.Hour) },
 		"steam before heat":            func(r *Run) { r.Marks.HeatOn = units.State(15 * time.Minute) },
@@ -69,27 +70,78 @@ func TestRunsRefused(t *testing.T) {
 	require.ErrorIs(t, err, series.ErrEmpty)
 }
 
-// A barometer beside the canner moves the steam temperature required; one reduced to sea level is refused.
+// limitsOf are the limits of a run, and what is wrong with its barometer.
+func limitsOf[T Record](t testing.TB, run Run) (l limits[T], barometer verdict.Kind) {
+	t.Helper()
+	air, fault, err := run.around()
+	require.NoError(t, err)
+	require.NoError(t, l.set(&run, air))
+	return l, fault.Kind
+}
+
+// A barometer beside the canner moves the steam temperature required, as far as the weather does.
 func TestBarometers(t *testing.T) {
 	run, _ := pintRun(t, time.Minute)
-	standard, err := pressure.AirAt(run.Altitude)
+	standard, err := pressure.AirAt(run.Altitude.Value)
 	require.NoError(t, err)
-	before, err := limitsOf[units.Temperature](run)
-	require.NoError(t, err)
+	before, kind := limitsOf[units.Temperature](t, run)
+	require.Zero(t, kind)
 	for _, by := range []units.Pressure{-25 * units.Hectopascal, 25 * units.Hectopascal} {
-		run.Air, err = pressure.AirReading(standard.Pressure() + by)
-		require.NoError(t, err)
-		after, err := limitsOf[units.Temperature](run)
-		require.NoError(t, err)
+		run.Barometer = Barometer{Reading: standard.Pressure() + by, Kind: Station}
+		after, kind := limitsOf[units.Temperature](t, run)
+		require.Zero(t, kind)
 		require.Equal(t, by > 0, after.atLeast.Above(before.atLeast))
-		_, err = limitsOf[units.Pressure](run)
-		require.NoError(t, err)
+		run.Barometer.Kind = 0
+		after, kind = limitsOf[units.Temperature](t, run)
+		require.Equal(t, verdict.Missing, kind)
+		require.Equal(t, before.atLeast, after.atLeast)
 	}
-	run.Air, err = pressure.AirReading(1013 * units.Hectopascal)
-	require.NoError(t, err)
-	var contradiction ContradictionError
-	_, err = limitsOf[units.Temperature](run)
-	require.ErrorAs(t, err, &contradiction)
+	for _, c := range []struct {
+		hPa    units.Pressure
+		kind   BarometerKind
+		wrong  verdict.Kind
+		higher bool
+	}{
+		{1013, Station, verdict.Impossible, false}, {1013, 0, verdict.Impossible, false}, {863, SeaLevel, verdict.Impossible, false},
+		{1013, SeaLevel, 0, false}, {1030, SeaLevel, 0, true}, {980, SeaLevel, 0, false},
+		{960, SeaLevel, 0, false}, {1050, SeaLevel, 0, true}, {959, SeaLevel, verdict.Impossible, false}, {1051, SeaLevel, verdict.Impossible, false},
+		{817, Station, verdict.Impossible, false}, {819, Station, 0, false}, {894, Station, 0, true}, {896, Station, verdict.Impossible, false},
+	} {
+		run.Barometer = Barometer{Reading: c.hPa * units.Hectopascal, Kind: c.kind}
+		after, kind := limitsOf[units.Temperature](t, run)
+		require.Equal(t, c.wrong, kind, "%v %v", c.hPa, c.kind)
+		require.Equal(t, c.higher, after.atLeast.Above(before.atLeast), "%v %v", c.hPa, c.kind)
+	}
+	run.Barometer.Reading = 29 * units.PSI
+	_, _, err = run.around()
+	require.ErrorIs(t, err, units.ErrRange)
+	run.Barometer = Barometer{Reading: standard.Pressure(), Kind: 9}
+	_, _, err = run.around()
+	require.ErrorIs(t, err, units.ErrUnknown)
+}
+
+// A stove elsewhere than the schedule was found for, or nobody knows where, cannot be judged: a run relabelled must not pass.
+func TestTheStoveStandsWhereTheScheduleSays(t *testing.T) {
+	run, readings := pintRun(t, time.Minute)
+	for stove, kind := range map[units.Stated[units.Length]]verdict.Kind{
+		{}:                               verdict.Missing,
+		units.State(units.Length(0)):     verdict.Different,
+		units.State(800 * units.Foot):    verdict.Different,
+		units.State(4351 * units.Foot):   verdict.Different,
+		units.State(4350*units.Foot - 1): verdict.Different,
+	} {
+		run.Altitude = stove
+		report, err := Audit(run, record(t, readings))
+		require.NoError(t, err)
+		require.Equal(t, verdict.CannotTell, report.Verdict)
+		require.Equal(t, "altitude "+kind.String(), kinds(report.Findings))
+		require.Equal(t, Reprocess, report.Next[0].Action)
+		run.Marks.LidOff = units.State(166 * time.Minute)
+		report, err = Audit(run, record(t, readings))
+		require.NoError(t, err)
+		require.Equal(t, verdict.NotMet, report.Verdict, "doubt does not make it milder")
+		run.Marks.LidOff = units.State(176 * time.Minute)
+	}
 }
 
 // What can still be done depends on when the question is put.
@@ -105,7 +157,7 @@ func TestTooLateToReprocess(t *testing.T) {
 		run.Asked = units.State(asked)
 		report, err := Audit(run, record(t, readings))
 		require.NoError(t, err)
-		require.Equal(t, NotMet, report.Verdict)
+		require.Equal(t, verdict.NotMet, report.Verdict)
 		var got []Action
 		for _, s := range report.Next {
 			got = append(got, s.Action)
@@ -117,6 +169,7 @@ func TestTooLateToReprocess(t *testing.T) {
 
 func TestLive(t *testing.T) {
 	run, readings := pintRun(t, time.Minute)
+	run.Marks.HeatOff, run.Marks.Gone, run.Marks.WeightOff, run.Marks.LidOff = Marks{}.HeatOff, Marks{}.Gone, Marks{}.WeightOff, Marks{}.LidOff
 	live, err := Watch[units.Pressure](run)
 	require.NoError(t, err)
 	require.Equal(t, Clock{Owed: 100 * time.Minute}, live.Clock(), "nothing seen yet")
@@ -149,25 +202,21 @@ func TestLive(t *testing.T) {
 
 func TestWords(t *testing.T) {
 	for want, got := range map[string]string{
-		"cannot tell": Verdict(0).String(), "not met": NotMet.String(), "met": Met.String(), "Verdict(3)": Verdict(3).String(),
-		"nothing found": FindingKind(0).String(), "short wait": ShortWait.String(), "FindingKind(13)": FindingKind(13).String(),
-		"nothing": Action(0).String(), "discard": Discard.String(), "Action(8)": Action(8).String(),
-		"LayerLimit(0)": LayerLimit(0).String(), "Optimality(0)": Optimality(0).String(), "no divider": ByDivider.String(),
-		"99 min 59 s": minutes(100*time.Minute - 1), "0 min": minutes(0), "63:20": minute(63*time.Minute + 20*time.Second),
+		"not stated": Action(0).String(), "discard": Discard.String(), "put right": PutRight.String(), "action(9)": Action(9).String(),
+		"no divider": ByDivider.String(), "limit of layers(5)": LayerLimit(5).String(), "proven": Proven.String(), "optimality(3)": Optimality(3).String(),
+		"63:20": minute(63*time.Minute + 20*time.Second), "63:05": minute(63*time.Minute + 4*time.Second + 1), "64": minute(64*time.Minute - 1), "0": minute(0),
 	} {
 		require.Equal(t, want, got)
 	}
-	require.Equal(t, NotMet, CannotTell.worse(NotMet))
-	require.Equal(t, CannotTell, Met.worse(CannotTell))
-	require.Equal(t, CannotTell, CannotTell.worse(Met))
-	require.Equal(t, Met, Met.worse(Met))
 }
 
 // The extension's row above 8,000 ft is judged as well, and the report says that it was not in the tables.
 func TestExtensionsAreJudged(t *testing.T) {
 	run, readings := pintRun(t, time.Minute)
-	run.Altitude = 9000 * units.Foot
-	s, err := process.FindExtension(run.Schedule.Request(run.Altitude))
+	run.Altitude = units.State(9000 * units.Foot)
+	request := run.Schedule.Request()
+	request.Altitude = run.Altitude
+	s, err := process.FindExtension(request)
 	require.NoError(t, err)
 	run.Schedule = s
 	for i := range readings {
@@ -175,8 +224,10 @@ func TestExtensionsAreJudged(t *testing.T) {
 	}
 	report, err := Audit(run, record(t, readings))
 	require.NoError(t, err)
-	require.Equal(t, Met, report.Verdict)
-	require.Equal(t, s.Citation, report.Cautions[len(report.Cautions)-1].Citation)
+	require.Equal(t, verdict.Met, report.Verdict)
+	unseen := notSeen
+	unseen.Citation = s.Citation
+	require.Contains(t, report.Cautions, unseen)
 	run.Schedule.Extension = false
 	_, err = Audit(run, record(t, readings))
 	require.Error(t, err)
@@ -195,25 +246,25 @@ func TestRecordsThatBeginUnderPressure(t *testing.T) {
 	}
 	report, err := Audit(run, from(32))
 	require.NoError(t, err)
-	require.Equal(t, Met, report.Verdict)
+	require.Equal(t, verdict.Met, report.Verdict)
 	require.Equal(t, series.Stretch{From: 32 * time.Minute, To: 132 * time.Minute}, report.Held)
 	report, err = Audit(run, from(60))
 	require.NoError(t, err)
-	require.Equal(t, CannotTell, report.Verdict)
-	require.Equal(t, "unobserved", kinds(report.Findings))
-	require.Equal(t, series.Stretch{From: 29 * time.Minute, To: 60 * time.Minute}, report.Findings[0].When)
+	require.Equal(t, verdict.CannotTell, report.Verdict)
+	require.Equal(t, "gap not observed", kinds(report.Findings))
+	require.Equal(t, series.Stretch{From: 29 * time.Minute, To: 60 * time.Minute}, report.Findings[0].When.Value)
 	run.Marks.Timer = Marks{}.Timer
 	report, err = Audit(run, from(60))
 	require.NoError(t, err)
-	require.Equal(t, NotMet, report.Verdict)
-	require.Equal(t, "too short", kinds(report.Findings))
+	require.Equal(t, verdict.NotMet, report.Verdict)
+	require.Equal(t, "hold short", kinds(report.Findings))
 }
 
 // The steam temperature required is that of the published setting at this altitude, as worked out elsewhere to five digits.
 func TestSteamRequired(t *testing.T) {
 	judged := 0
 	printed.Table(t, "pressure/band-margins.csv").Each(t, func(t *testing.T, r printed.Row) {
-		run := Run{Altitude: quantity(t, r, "alt_ft", units.Foot), MaxGap: time.Minute}
+		run := Run{Altitude: units.State(quantity(t, r, "alt_ft", units.Foot)), MaxGap: time.Minute}
 		want := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: run.Altitude}
 		find := process.Find
 		switch r.Text("rule") {
@@ -228,10 +279,8 @@ func TestSteamRequired(t *testing.T) {
 		var err error
 		run.Schedule, err = find(want)
 		require.NoError(t, err)
-		run.Gauge.Kind = want.Gauge
 		require.Equal(t, quantity(t, r, "gauge_psi", units.PSI), run.Schedule.Pressure)
-		l, err := limitsOf[units.Temperature](run)
-		require.NoError(t, err)
+		l, _ := limitsOf[units.Temperature](t, run)
 		printed.Within(t, r, "t_f", l.atLeast.In(units.FahrenheitScale, 6))
 		judged++
 	})

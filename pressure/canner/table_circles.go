@@ -1,8 +1,10 @@
 package canner
 
+import "example.org/lakelarder/units"
+
 // A circleRow is one row of the published table: the ratio with its sixteen decimals, and what is known about it.
 type circleRow struct {
-	ratio      uint64 // 1e-16
+	ratio      units.Ratio // in 1e-16, four digits more than a Ratio has
 	optimality Optimality
 }
 

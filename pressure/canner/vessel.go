@@ -3,6 +3,7 @@ package canner
 import (
 	"strconv"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
@@ -20,12 +21,29 @@ type Vessel struct {
 	SmallerLayers int
 }
 
+// MarshalJSON writes the vessel in the words that UnmarshalJSON reads.
+func (v Vessel) MarshalJSON() ([]byte, error) { return wire.Marshal(v) }
+
+// UnmarshalJSON reads a vessel strictly.
+func (v *Vessel) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, v) }
+
 // check returns the first figure of the vessel that cannot be one.
 func (v Vessel) check() error {
 	if err := units.Check("inside diameter", v.Diameter, smallest, largest); err != nil {
 		return err
 	}
 	if err := units.Check("inside height", v.Height, smallest, largest); err != nil {
+		return err
+	}
+	for _, l := range [...]struct {
+		what string
+		got  units.Length
+	}{{"rack", v.Rack}, {"divider", v.Divider}} {
+		if err := units.CheckUnit(l.what, l.got, leastLength); err != nil {
+			return err
+		}
+	}
+	if err := units.CheckUnit("capacity", v.Capacity, leastVolume); err != nil {
 		return err
 	}
 	if err := units.Check("rack", v.Rack, 0, v.Height); err != nil {
@@ -39,14 +57,8 @@ func (v Vessel) check() error {
 	}
 	for _, n := range [...]int{v.QuartLayers, v.SmallerLayers} {
 		if n < 0 || n > mostLayers {
-			return units.RangeError{What: "layers that the maker allows", Got: strconv.Itoa(n), Low: "0, not stated,", High: strconv.Itoa(mostLayers)}
+			return units.RangeError{What: "layers that the maker allows", Got: strconv.Itoa(n), Low: "1", High: strconv.Itoa(mostLayers)}
 		}
 	}
 	return nil
 }
-
-// The sizes that a vessel or a jar may have; beyond them a unit was lost.
-const (
-	smallest = 10 * units.Millimetre
-	largest  = 1 * units.Metre
-)

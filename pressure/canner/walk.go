@@ -1,143 +1,202 @@
 package canner
 
 import (
-	"math/bits"
+	"math"
 	"time"
 
+	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
 
-// A walk goes once through a record. The window is the time that counts: after the vent is closed, before the heat is off.
+// A walk goes once through a record, a reading at a time, and keeps what a report needs of it. It is a plain value. Its
+// exported fields are what is saved; the others are worked out from them.
 type walk[T Record] struct {
-	limits[T]
-	maxGap   time.Duration
-	from, to time.Duration // the window
-	heatOff  time.Duration // no pressure left counts from here on; zero when it was not marked
-	timer    time.Duration // a record that begins under pressure is bridged back to here
+	Count      int
+	First      time.Duration
+	Last       series.Reading[T]
+	LargestGap series.Stretch // between two readings, the first of the longest
 
-	reached  bool           // the limit was met before the window ended
-	up       bool           // now at or above it
-	since    time.Duration  // since when, gaps not bridged
-	bridged  time.Duration  // since when, gaps bridged
-	held     series.Stretch // the longest, gaps not bridged
-	spanned  series.Stretch // the longest, gaps bridged
-	sags     []sag[T]
-	highest  series.Reading[T] // in the window
-	most     int64             // the highest in quanta
-	observed bool              // highest is set
-	gone     time.Duration     // when no pressure was left after it had been reached
-	isGone   bool
+	Reached  bool           // the limit was met before the window ended
+	Up       bool           // now at or above it
+	Since    time.Duration  // since when, gaps not bridged
+	Bridged  time.Duration  // since when, gaps bridged
+	Backward bool           // the record begins under pressure, and was bridged back to the timer
+	Held     series.Stretch // the longest, gaps not bridged
+	Spanned  series.Stretch // the longest, gaps bridged
+	Gap      series.Stretch // the longest gap in the stretch since Bridged
+	GapHeld  series.Stretch // the longest gap in Spanned
+	LastUp   time.Duration  // when it last fell below the limit
+
+	Low, LowHeld     units.Stated[T] // the lowest reading since Since, and in Held
+	Pause, PauseHeld time.Duration   // the longest time between readings since Since, and in Held
+
+	Sags     [mostSags]sag[T]
+	SagCount int
+	Highest  units.Stated[series.Reading[T]] // in the window
+	Gone     units.Stated[time.Duration]     // when no pressure was left after it had been reached
+
+	AtTimer, AtGone, AtWeight, AtLid units.Stated[T] // the values at the marks
+
+	Doubt doubt[T]
+
+	q, most, low int64         // Last, Highest and Low in quanta
+	floor, roof  int64         // while readings stay between these, none longer after the last than calm and none as late as due,
+	calm, due    time.Duration // nothing new happens
 }
 
-// sag is a time below the limit after it was met. Ended is false when the record does not show the pressure coming back.
-type sag[T Record] struct {
-	series.Stretch
-	lowest T
-	ended  bool
+// refresh works out what is not saved.
+func (w *walk[T]) refresh(c *course[T]) {
+	w.q, w.most, w.low = quanta(w.Last.Value), math.MinInt64, math.MaxInt64
+	if w.Highest.Given {
+		w.most = quanta(w.Highest.Value.Value)
+	}
+	if w.Low.Given {
+		w.low = quanta(w.Low.Value)
+	}
+	w.settle(c)
 }
 
-func (w *walk[T]) through(record series.Series[T]) {
-	limit, zero := quanta(w.atLeast), quanta(w.zero)
-	a, _ := record.At(0)
-	qa := quanta(a.Value)
-	w.see(a, qa)
-	if qa >= limit {
-		w.rise(a.At, min(a.At, w.timer))
-	}
-	for i := 1; i < record.Len(); i++ {
-		b, _ := record.At(i)
-		qb := quanta(b.Value)
-		far := b.At-a.At > w.maxGap
-		switch {
-		case w.up && qb < limit:
-			fall := a.At + beyond(b.At-a.At, qa, qb, limit)
-			low := b.Value
-			if b.At > w.to && fall < w.to {
-				low, _ = record.ValueAt(w.to) // between two readings
-			}
-			if far {
-				w.fall(a.At, fall, low)
-			} else {
-				w.fall(fall, fall, low)
-			}
-		case w.up && far:
-			w.hold(a.At)
-			w.since = b.At
-		case !w.up && qb >= limit:
-			rise := b.At - beyond(b.At-a.At, qb, qa, limit)
-			if far {
-				w.rise(b.At, rise)
-			} else {
-				w.rise(rise, rise)
-			}
-		case !w.up && b.At <= w.to:
-			w.sink(b.Value, qb)
-		}
-		if w.reached && !w.isGone && qb <= zero && b.At >= w.heatOff {
-			w.gone, w.isGone = max(w.heatOff, a.At), true
-			if qa > zero {
-				w.gone = max(w.heatOff, b.At-beyond(b.At-a.At, ^qb, ^qa, ^zero)) // turned round
-			}
-		}
-		w.see(b, qb)
-		a, qa = b, qb
-	}
-	if w.up {
-		w.hold(a.At)
-		w.span(max(a.At, w.to))
-	}
-}
-
-// see takes in a reading for the highest of the window.
-func (w *walk[T]) see(r series.Reading[T], q int64) {
-	if r.At >= w.from && r.At <= w.to && (!w.observed || q > w.most) {
-		w.highest, w.most, w.observed = r, q, true
-	}
-}
-
-// rise begins a stretch at or above the limit, at one time with gaps left out and at another with gaps bridged.
-func (w *walk[T]) rise(at, bridged time.Duration) {
-	w.up, w.since, w.bridged = true, at, bridged
-	if bridged > w.to {
+// take goes on to the next reading of the record.
+func (w *walk[T]) take(c *course[T], b series.Reading[T]) {
+	q := quanta(b.Value)
+	if w.floor <= q && q <= w.roof && b.At-w.Last.At <= w.calm && b.At < w.due {
+		w.Count, w.Last, w.q = w.Count+1, b, q // nothing new
 		return
 	}
-	w.reached, w.isGone = true, false
-	if n := len(w.sags) - 1; n >= 0 && !w.sags[n].ended {
-		w.sags[n].To, w.sags[n].ended = bridged, true
+	a := w.Last
+	if w.Count == 0 {
+		a, w.First = b, b.At
+		w.begin(c, b, q)
+	} else {
+		w.cross(c, a, b, q)
+	}
+	if pause := b.At - a.At; pause > w.LargestGap.Length() {
+		w.LargestGap = series.Stretch{From: a.At, To: b.At}
+	}
+	if b.At >= c.from && b.At <= c.to && q > w.most {
+		w.Highest, w.most = units.State(b), q
+	}
+	w.pass(c, a, b)
+	w.Doubt.take(c, a, b, q)
+	w.Count, w.Last, w.q = w.Count+1, b, q
+	w.settle(c)
+}
+
+// settle works out in which band of readings, up to which pause and until which mark nothing new can happen.
+func (w *walk[T]) settle(c *course[T]) {
+	if w.Count == 0 {
+		w.floor, w.roof = 1, 0
+		return
+	}
+	last := w.Last.At
+	w.calm, w.due = min(c.maxGap, w.LargestGap.Length()), forever
+	for _, mark := range c.run.Marks.all() {
+		if mark.Given && mark.Value > last {
+			w.due = min(w.due, mark.Value)
+		}
+	}
+	w.floor, w.roof = w.Doubt.settle(c, last, w.q)
+	if last >= c.from && last <= c.to {
+		w.roof = min(w.roof, w.most)
+	}
+	if w.Up {
+		w.floor, w.calm = max(w.floor, c.limit), min(w.calm, w.Gap.Length(), w.Pause)
+		if w.Low.Given {
+			w.floor = max(w.floor, w.low)
+		}
+		return
+	}
+	w.roof = min(w.roof, c.limit-1)
+	if w.Reached && !w.Gone.Given {
+		w.floor = max(w.floor, c.none+1)
+	}
+	if s := w.openSag(); s != nil {
+		w.floor = max(w.floor, quanta(s.Lowest))
 	}
 }
 
-// fall ends a stretch and begins a sag, unless the heat is off by then.
-func (w *walk[T]) fall(at, bridged time.Duration, value T) {
-	w.hold(at)
-	w.span(bridged)
-	w.up = false
-	if bridged >= w.from && bridged < w.to {
-		w.sags = append(w.sags, sag[T]{Stretch: series.Stretch{From: bridged, To: w.to}, lowest: value})
+// begin takes in the first reading. A record that begins under pressure is bridged back to the timer.
+func (w *walk[T]) begin(c *course[T], first series.Reading[T], q int64) {
+	if q < c.limit {
+		return
+	}
+	from := min(first.At, c.timer)
+	w.Backward = from < first.At
+	if first.At > c.from {
+		w.Gap = series.Stretch{From: from, To: first.At}
+	}
+	w.rise(c, first, first.At, from)
+}
+
+// cross takes in the line from one reading to the next.
+func (w *walk[T]) cross(c *course[T], a, b series.Reading[T], q int64) {
+	pause := b.At - a.At
+	up, far := q >= c.limit, pause > c.maxGap
+	if w.Up && pause > w.Gap.Length() && b.At > c.from {
+		w.Gap = series.Stretch{From: a.At, To: b.At}
+	}
+	switch {
+	case w.Up && !up:
+		w.fall(c, a, b, far)
+	case w.Up && far:
+		w.hold(c, a.At)
+		w.stand(c, b, b.At)
+	case w.Up:
+		w.lower(c, b)
+		if b.At > c.from && a.At < c.to {
+			w.Pause = max(w.Pause, pause)
+		}
+	case up:
+		at := b.At - series.Beyond(pause, b.Value, a.Value, c.atLeast)
+		w.Doubt.reach(c, a, b, at)
+		w.Gap = series.Stretch{}
+		if b.At > c.from {
+			w.Gap = series.Stretch{From: a.At, To: b.At}
+		}
+		if far {
+			w.rise(c, b, b.At, at)
+		} else {
+			w.rise(c, b, at, at)
+		}
+	case b.At <= c.to:
+		w.sink(b.Value)
+	}
+	if q <= c.none && w.Reached && !w.Gone.Given && b.At >= c.heatOff {
+		w.empty(c, a, b)
 	}
 }
 
-// sink takes in a reading below the limit.
-func (w *walk[T]) sink(value T, q int64) {
-	if n := len(w.sags) - 1; n >= 0 && !w.sags[n].ended && q < quanta(w.sags[n].lowest) {
-		w.sags[n].lowest = value
+// stand begins a stretch in which no gap is longer than is believed, at a time up to the reading b.
+func (w *walk[T]) stand(c *course[T], b series.Reading[T], since time.Duration) {
+	w.Since, w.Pause, w.Low, w.low = since, b.At-max(since, min(c.from, b.At)), units.Stated[T]{}, math.MaxInt64
+	w.lower(c, b)
+}
+
+// lower takes in a reading of the stretch that goes on, for its lowest.
+func (w *walk[T]) lower(c *course[T], b series.Reading[T]) {
+	if q := quanta(b.Value); b.At >= c.from && b.At <= c.to && q < w.low {
+		w.Low, w.low = units.State(b.Value), q
 	}
 }
 
-// hold and span keep the stretch that ends now, cut to the window, if it is the longest.
-func (w *walk[T]) hold(to time.Duration) { longer(&w.held, max(w.from, w.since), min(w.to, to)) }
-func (w *walk[T]) span(to time.Duration) { longer(&w.spanned, max(w.from, w.bridged), min(w.to, to)) }
-
-func longer(best *series.Stretch, from, to time.Duration) {
-	if to-from > best.Length() {
-		*best = series.Stretch{From: from, To: to}
+// empty takes in when no pressure was left.
+func (w *walk[T]) empty(c *course[T], a, b series.Reading[T]) {
+	gone := a.At
+	if w.q > c.none {
+		gone = b.At - series.Beyond(b.At-a.At, b.Value, a.Value, c.zero)
 	}
+	w.Gone = units.State(max(c.heatOff, gone))
 }
 
-// beyond returns how much of dt the straight line from far to near spends at or beyond the limit, rounded down. Far is at the limit
-// or beyond it, near is not.
-func beyond(dt time.Duration, far, near, limit int64) time.Duration {
-	hi, lo := bits.Mul64(uint64(far)-uint64(limit), uint64(dt))
-	part, _ := bits.Div64(hi, lo, uint64(far)-uint64(near)) // far - limit < far - near, so the quotient is below dt
-	return time.Duration(part)
+// pass takes in the values at the marks that lie between two readings.
+func (w *walk[T]) pass(c *course[T], a, b series.Reading[T]) {
+	m := &c.run.Marks
+	for _, p := range [...]struct {
+		mark  units.Stated[time.Duration]
+		value *units.Stated[T]
+	}{{m.Timer, &w.AtTimer}, {m.Gone, &w.AtGone}, {m.WeightOff, &w.AtWeight}, {m.LidOff, &w.AtLid}} {
+		if p.mark.Given && a.At <= p.mark.Value && p.mark.Value <= b.At {
+			*p.value = units.State(series.Along(a, b, p.mark.Value))
+		}
+	}
 }

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -15,7 +16,7 @@ import (
 type Formula struct {
 	Medium, Start units.Temperature
 	Fh            time.Duration
-	Jch           units.Ratio
+	Jch           Number
 	ComeUp        time.Duration
 }
 
@@ -24,7 +25,7 @@ type Answer struct {
 	Operator  time.Duration           // from steam at temperature to steam off
 	B         time.Duration           // Ball's time, Operator and 0.42 of the come-up
 	G         units.TemperatureChange // how far the centre still is below the medium at steam off
-	FhOverU   units.Ratio
+	FhOverU   Number
 	F         time.Duration // against 250 °F and z 18 °F
 	Cautions  []cite.Caution
 	Citations []cite.Citation
@@ -40,7 +41,7 @@ func (b Formula) check() error {
 	if err := units.CheckDuration("fh", b.Fh, time.Second, 100*time.Hour); err != nil {
 		return err
 	}
-	if err := units.Check("jch", b.Jch, units.One/10, 10*units.One); err != nil {
+	if err := b.Jch.check("jch", One/10, 10*One); err != nil {
 		return err
 	}
 	return units.CheckDuration("come-up", b.ComeUp, 0, 24*time.Hour)
@@ -93,12 +94,12 @@ func (b Formula) answer(operator, ball time.Duration, logG, fhOverU float64, f t
 	if err := units.CheckDuration("operator's time", operator, 0, 200*time.Hour); err != nil {
 		return Answer{}, err
 	}
-	g, err := units.OfFloat(math.Pow(10, logG), units.FahrenheitDegrees)
+	g, err := units.OfFloat(portable.Exp10(logG), units.FahrenheitDegrees)
 	if err != nil {
 		return Answer{}, err
 	}
-	ratio, err := units.OfFloat(fhOverU, units.One)
-	return Answer{operator, ball, g, ratio, f, explains(), []cite.Citation{
+	ratio, err := numberOf(fhOverU)
+	return Answer{operator, ball, g, ratio, f, explainsSolid(), []cite.Citation{
 		gCitation(), {Source: cite.BallOlson1957, Where: "equations of the formula method", Basis: cite.Recalled},
 	}}, err
 }
@@ -109,7 +110,7 @@ func credit(comeUp time.Duration) time.Duration { return comeUp * 42 / 100 }
 // logStart is log10 of jch Ih in °F.
 func (b Formula) logStart() float64 {
 	below := float64(quanta(b.Medium)-quanta(b.Start)) / float64(units.FahrenheitDegrees)
-	return math.Log10(units.Float(b.Jch, units.One) * below)
+	return portable.Log10(b.Jch.float() * below)
 }
 
 func (b Formula) rate() float64 { return F0Fahrenheit().scale().rate(quanta(b.Medium)) }
@@ -117,20 +118,20 @@ func (b Formula) rate() float64 { return F0Fahrenheit().scale().rate(quanta(b.Me
 // GTable returns log10 g, g in °F, for an fh/U of 0.5 to 200, from eight printed points by straight lines of log g on log fh/U; outside a
 // RangeError. The curve is hollow downward, so the lines read g low: a longer process and a smaller F, the safe side, by up to 0.1
 // between 0.5 and 2. The citation is of the printed points.
-func GTable(fhOverU units.Ratio) (units.Ratio, cite.Citation, error) {
-	logG, err := tableLogG(units.Float(fhOverU, units.One))
+func GTable(fhOverU Number) (Number, cite.Citation, error) {
+	logG, err := tableLogG(fhOverU.float())
 	if err != nil {
 		return 0, cite.Citation{}, err
 	}
-	ratio, err := units.OfFloat(logG, units.One)
-	return ratio, gCitation(), err
+	n, err := numberOf(logG)
+	return n, gCitation(), err
 }
 
 func tableLogG(fhOverU float64) (float64, error) {
 	for i := 1; i < len(gTable); i++ {
 		a, b := gTable[i-1], gTable[i]
 		if fhOverU >= a.fhOverU && fhOverU <= b.fhOverU {
-			share := math.Log(fhOverU/a.fhOverU) / math.Log(b.fhOverU/a.fhOverU)
+			share := portable.Log(fhOverU/a.fhOverU) / portable.Log(b.fhOverU/a.fhOverU)
 			return a.logG + float64(share*(b.logG-a.logG)), nil
 		}
 	}
@@ -142,7 +143,7 @@ func tableFhOverU(logG float64) (float64, error) {
 		a, b := gTable[i-1], gTable[i]
 		if logG >= a.logG && logG <= b.logG {
 			share := (logG - a.logG) / (b.logG - a.logG)
-			return a.fhOverU * math.Exp(share*math.Log(b.fhOverU/a.fhOverU)), nil
+			return a.fhOverU * portable.Exp(share*portable.Log(b.fhOverU/a.fhOverU)), nil
 		}
 	}
 	return 0, outsideTable("log g", logG, gTable[0].logG, gTable[len(gTable)-1].logG)

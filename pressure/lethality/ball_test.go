@@ -14,11 +14,11 @@ import (
 func TestGTableIsThePrintedOne(t *testing.T) {
 	rows := printed.Table(t, "lethality/ball.csv")
 	require.Len(t, rows, lethality.GRows)
-	last := units.Ratio(-1 << 62)
+	last := lethality.Number(-1 << 62)
 	for _, r := range rows {
-		logG, source, err := lethality.GTable(of(t, r, "fh_over_u", units.One))
+		logG, source, err := lethality.GTable(number(t, r, "fh_over_u"))
 		require.NoError(t, err)
-		require.Equal(t, of(t, r, "log_g", units.One), logG)
+		require.Equal(t, number(t, r, "log_g"), logG)
 		require.Equal(t, citation(t, r), source)
 		require.Greater(t, logG, last)
 		last = logG
@@ -92,11 +92,11 @@ func TestFormulaRefuses(t *testing.T) {
 		"fh zero":            change(func(b *lethality.Formula) { b.Fh = 0 }),
 		"j zero":             change(func(b *lethality.Formula) { b.Jch = 0 }),
 		"come-up negative":   change(func(b *lethality.Formula) { b.ComeUp = -1 }),
-		"come-up eats it up": second(lethality.Formula{Medium: units.Celsius(121), Start: units.Celsius(90), Fh: time.Minute, Jch: units.One, ComeUp: 20 * time.Hour}.Process(time.Minute)),
+		"come-up eats it up": second(lethality.Formula{Medium: units.Celsius(121), Start: units.Celsius(90), Fh: time.Minute, Jch: lethality.One, ComeUp: 20 * time.Hour}.Process(time.Minute)),
 	} {
 		require.ErrorIs(t, err, units.ErrRange, name)
 	}
-	for _, x := range []units.Ratio{0, -units.One, units.One/2 - 1, 200*units.One + 1} {
+	for _, x := range []lethality.Number{0, -lethality.One, lethality.One/2 - 1, 200*lethality.One + 1} {
 		_, _, err := lethality.GTable(x)
 		require.ErrorIs(t, err, units.ErrRange)
 	}

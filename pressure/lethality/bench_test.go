@@ -59,6 +59,23 @@ func BenchmarkFloor(b *testing.B) {
 	})
 }
 
+// BenchmarkFDropouts has a reading of a broken probe in every hundred.
+func BenchmarkFDropouts(b *testing.B) {
+	readings := tenThousand(b).Readings()
+	for i := 50; i < len(readings); i += 100 {
+		readings[i].Value = units.Celsius(-50)
+	}
+	s, err := series.New(readings)
+	require.NoError(b, err)
+	b.ReportAllocs()
+	b.ResetTimer()
+	for i := 0; i < b.N; i++ {
+		if _, err := lethality.F(s, lethality.F0()); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
 func BenchmarkRunning(b *testing.B) {
 	r, err := lethality.Start(lethality.F0())
 	require.NoError(b, err)
@@ -86,6 +103,19 @@ func BenchmarkWarm(b *testing.B) {
 	}
 }
 
+// A hundred times at the centre of a jar whose medium is held.
+func BenchmarkHundredTimes(b *testing.B) {
+	medium, err := series.New([]series.Reading[units.Temperature]{{At: 0, Value: units.Celsius(116)}, {At: 100 * time.Minute, Value: units.Celsius(116)}})
+	require.NoError(b, err)
+	b.ReportAllocs()
+	b.ResetTimer()
+	for i := 0; i < b.N; i++ {
+		if _, err := pint.Warm(units.Celsius(10), medium, lethality.Point{}, time.Minute); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
 func BenchmarkFollow(b *testing.B) {
 	b.ReportAllocs()
 	for i := 0; i < b.N; i++ {
@@ -97,7 +127,7 @@ func BenchmarkFollow(b *testing.B) {
 
 func BenchmarkEigenvalues(b *testing.B) {
 	for _, s := range []lethality.Shape{lethality.Slab, lethality.InfiniteCylinder, lethality.Sphere} {
-		body := lethality.Transient{Shape: s, Biot: 75 * units.One / 10}
+		body := lethality.Transient{Shape: s, Biot: 75 * lethality.One / 10}
 		b.Run(s.String(), func(b *testing.B) {
 			b.ReportAllocs()
 			for i := 0; i < b.N; i++ {

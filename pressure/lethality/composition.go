@@ -1,8 +1,7 @@
 package lethality
 
 import (
-	"math"
-
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -66,7 +65,7 @@ func (m *mixture) add(part component, share float64) {
 	m.heat += float64(share * part.heat.at(m.celsius))
 	m.parallel += float64(volume * k)
 	m.series += volume / k
-	m.logarithmic += float64(volume * math.Log(k))
+	m.logarithmic += float64(volume * portable.Log(k))
 }
 
 func (m mixture) properties() (Properties, error) {
@@ -77,7 +76,7 @@ func (m mixture) properties() (Properties, error) {
 	p.Density, faults[0] = units.OfFloat(1/m.volume, units.KilogramPerCubicMetre)
 	p.SpecificHeat, faults[1] = units.OfFloat(m.heat, units.JoulePerKilogramKelvin)
 	p.ConductivityLow, faults[2] = units.OfFloat(low, units.WattPerMetreKelvin)
-	p.ConductivityMiddle, faults[3] = units.OfFloat(math.Exp(m.logarithmic/m.volume), units.WattPerMetreKelvin)
+	p.ConductivityMiddle, faults[3] = units.OfFloat(portable.Exp(m.logarithmic/m.volume), units.WattPerMetreKelvin)
 	p.ConductivityHigh, faults[4] = units.OfFloat(high, units.WattPerMetreKelvin)
 	p.DiffusivityLow, faults[5] = units.OfFloat(low*toDiffusivity, units.SquareMetrePerSecond)
 	p.DiffusivityHigh, faults[6] = units.OfFloat(high*toDiffusivity, units.SquareMetrePerSecond)

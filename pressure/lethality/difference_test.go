@@ -26,7 +26,7 @@ func newGrid(c lethality.Cylinder, nr, nz int, dt, start float64) *grid {
 	g := &grid{nr: nr, nz: nz, dt: dt, alpha: units.Float(c.Diffusivity, units.SquareMetrePerSecond), film: math.Inf(1)}
 	g.dr = units.Float(c.Radius, units.Metre) / float64(nr)
 	g.dz = units.Float(c.Height, units.Metre) / 2 / float64(nz)
-	if c.Film != 0 {
+	if c.Film != lethality.HeldSurface {
 		g.film = units.Float(c.Film, units.WattPerSquareMetreKelvin) / units.Float(c.Conductivity, units.WattPerMetreKelvin)
 	}
 	for i := 0; i < nr; i++ {

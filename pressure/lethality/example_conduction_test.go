@@ -10,35 +10,35 @@ import (
 )
 
 func ExampleTransient_Eigenvalues() {
-	roots, err := lethality.Transient{Shape: lethality.Sphere, Biot: units.One}.Eigenvalues(2)
+	roots, err := lethality.Transient{Shape: lethality.Sphere, Biot: lethality.One}.Eigenvalues(2)
 	fmt.Println(plain(roots[0], 6), plain(roots[1], 6), err)
 	// Output: 1.570796 4.712389 <nil>
 }
 
 // Cengel, table 4-2: 0.8603 and 1.1191.
 func ExampleTransient_OneTerm() {
-	zeta, c, err := lethality.Transient{Shape: lethality.Slab, Biot: units.One}.OneTerm()
+	zeta, c, err := lethality.Transient{Shape: lethality.Slab, Biot: lethality.One}.OneTerm()
 	fmt.Println(plain(zeta, 4), plain(c, 4), err)
 	// Output: 0.8603 1.1191 <nil>
 }
 
 func ExampleTransient_At() {
-	b := lethality.Transient{Shape: lethality.InfiniteCylinder, Biot: 5 * units.One}
-	centre, err := b.At(units.One/10, 0)
-	surface, _ := b.At(units.One/10, units.One)
-	fmt.Println(plain(centre, 6), plain(surface, 6), err)
+	b := lethality.Transient{Shape: lethality.InfiniteCylinder, Biot: 5 * lethality.One}
+	centre, err := b.At(lethality.One/10, 0)
+	surface, _ := b.At(lethality.One/10, units.One)
+	fmt.Println(plain(lethality.Number(centre), 6), plain(lethality.Number(surface), 6), err)
 	// Output: 0.926486 0.255748 <nil>
 }
 
 func ExampleTransient_Mean() {
-	mean, err := lethality.Transient{Shape: lethality.Slab, Biot: units.One / 2}.Mean(units.One / 10)
-	fmt.Println(plain(mean, 6), err)
+	mean, err := lethality.Transient{Shape: lethality.Slab, Biot: lethality.One / 2}.Mean(lethality.One / 10)
+	fmt.Println(plain(lethality.Number(mean), 6), err)
 	// Output: 0.955377 <nil>
 }
 
 // jar is a pint drawn as an even solid.
 func jar() lethality.Cylinder {
-	return lethality.Cylinder{Radius: 75 * units.Millimetre / 2, Height: 115 * units.Millimetre, Diffusivity: 14 * units.SquareMillimetrePerSecond / 100}
+	return lethality.Cylinder{Radius: 75 * units.Millimetre / 2, Height: 115 * units.Millimetre, Diffusivity: 14 * units.SquareMillimetrePerSecond / 100, Film: lethality.HeldSurface}
 }
 
 func ExampleCylinder_Factors() {
@@ -113,7 +113,8 @@ func ExampleFormula_Lethality() {
 	f, _ := jar().Factors(lethality.Point{})
 	answer, err := lethality.Formula{Medium: units.Celsius(116), Start: units.Celsius(10), Fh: f.Fh, Jch: f.Jch, ComeUp: 15 * time.Minute}.Lethality(100 * time.Minute)
 	fmt.Printf("g %s, F %.1f min %v\n", units.Text(answer.G, units.FahrenheitDegrees, 1), answer.F.Minutes(), err)
-	// Output: g 5.1 °F, F 3.7 min <nil>
+	// Output:
+	// g 5.1 F°, F 3.7 min <nil>
 }
 
 func ExampleFormula_Process() {
@@ -124,7 +125,7 @@ func ExampleFormula_Process() {
 }
 
 func ExampleGTable() {
-	logG, source, err := lethality.GTable(10 * units.One)
+	logG, source, err := lethality.GTable(10 * lethality.One)
 	fmt.Println(plain(logG, 3), source.Where, err)
 	// Output: 0.955 table 38.6 <nil>
 }
@@ -137,4 +138,20 @@ func ExampleComposition_At() {
 	// Output:
 	// 1,051.1 kg/m³ 3,642 J/(kg K) <nil>
 	// 0.112 to 0.136 mm²/s
+}
+
+// Steam on a jar of 3 mm of glass: the glass is most of what holds the heat up.
+func ExampleThrough() {
+	film, err := lethality.Through(5_000*units.WattPerSquareMetreKelvin, 3*units.Millimetre, units.WattPerMetreKelvin)
+	fmt.Printf("%.1f W/(m² K) %v\n", units.Float(film, units.WattPerSquareMetreKelvin), err)
+	// Output: 312.5 W/(m² K) <nil>
+}
+
+func ExampleFollowBetween() {
+	slow, quick := jar(), jar()
+	slow.Film, slow.Conductivity = 312*units.WattPerSquareMetreKelvin, units.WattPerMetreKelvin/2
+	slow.Diffusivity = 12 * units.SquareMillimetrePerSecond / 100
+	b, err := lethality.FollowBetween(slow, quick, run(), lethality.F0())
+	fmt.Printf("F0 %.1f to %.1f min %v\n", b.Low.F.Total.Minutes(), b.High.F.Total.Minutes(), err)
+	// Output: F0 4.9 to 9.1 min <nil>
 }

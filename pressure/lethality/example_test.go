@@ -25,14 +25,14 @@ func demo() series.Series[units.Temperature] {
 func ExampleF0() {
 	r := lethality.F0()
 	rate, err := r.Rate(units.Celsius(111.1))
-	fmt.Println(r, "|", plain(rate, 3), err)
+	fmt.Println(r, "|", plain(lethality.Number(rate), 3), err)
 	// Output: 121.1 °C, z 10 K | 0.100 <nil>
 }
 
 func ExampleF0Fahrenheit() {
 	f, _ := lethality.F0().Worth(units.Fahrenheit(240), 100*time.Minute)
 	g, _ := lethality.F0Fahrenheit().Worth(units.Fahrenheit(240), 100*time.Minute)
-	fmt.Printf("%.3f and %.3f min\n", f.Minutes(), g.Minutes())
+	fmt.Printf("%.3f and %.3f min\n", f.F.Minutes(), g.F.Minutes())
 	// Output: 27.897 and 27.826 min
 }
 
@@ -54,7 +54,7 @@ func ExampleReference_Worth() {
 			fmt.Println(err)
 			return
 		}
-		f += part
+		f += part.F
 	}
 	fmt.Printf("%.2f min\n", f.Minutes())
 	// Output: 2.68 min
@@ -62,14 +62,17 @@ func ExampleReference_Worth() {
 
 func ExampleReference_TimeAt() {
 	d, err := lethality.F0().TimeAt(units.Celsius(115.6), 3*time.Minute)
-	fmt.Printf("%.2f min %v\n", d.Minutes(), err)
-	// Output: 10.64 min <nil>
+	fmt.Printf("%.2f min %v\n", d.Time.Minutes(), err)
+	fmt.Println(d.Cautions[0])
+	// Output:
+	// 10.64 min <nil>
+	// None of this shortens, replaces or confirms a published process: follow the tested schedule for the product, jar, gauge and altitude.
 }
 
 func ExampleF() {
 	f, err := lethality.F(demo(), lethality.F0())
-	fmt.Printf("%.4f min %v\n", f.Minutes(), err)
-	// Output: 7.1392 min <nil>
+	fmt.Printf("%.4f min against %s %v\n", f.F.Minutes(), f.Reference, err)
+	// Output: 7.1392 min against 121.1 °C, z 10 K <nil>
 }
 
 func ExampleDivide() {
@@ -81,7 +84,7 @@ func ExampleDivide() {
 func ExampleFBy() {
 	for _, rule := range []lethality.Rule{lethality.Exact, lethality.Trapezoid} {
 		f, err := lethality.FBy(demo(), lethality.F0(), rule)
-		fmt.Printf("%s: %.2f min %v\n", rule, f.Minutes(), err)
+		fmt.Printf("%s: %.2f min %v\n", rule, f.F.Minutes(), err)
 	}
 	// Output:
 	// exact on straight lines: 7.14 min <nil>
@@ -100,7 +103,7 @@ func ExampleStart() {
 			fmt.Println(err)
 			return
 		}
-		fmt.Printf("%d readings, %.2f min\n", running.Len(), running.F().Minutes())
+		fmt.Printf("%d readings, %.2f min\n", running.Len(), running.F().F.Minutes())
 	}
 	fmt.Println(running.LongestGap().Length())
 	// Output:
@@ -123,7 +126,7 @@ func ExampleRunning_F() {
 	running, _ := lethality.Start(lethality.F0())
 	running, _ = running.Next(series.Reading[units.Temperature]{At: 0, Value: units.Celsius(121.1)})
 	running, _ = running.Next(series.Reading[units.Temperature]{At: 3 * time.Minute, Value: units.Celsius(121.1)})
-	fmt.Println(running.F())
+	fmt.Println(running.F().F)
 	// Output: 3m0s
 }
 
@@ -142,33 +145,33 @@ func ExampleRunning_LongestGap() {
 // Geankoplis, example 9.12-3.
 func ExampleReductions() {
 	logs, err := lethality.Reductions(9*time.Minute, 36*time.Second)
-	fmt.Println(plain(logs, 0), err)
-	// Output: 15 <nil>
+	fmt.Println(logs.Reductions, err)
+	// Output: 15.0 <nil>
 }
 
 func ExampleTarget() {
-	f, err := lethality.Target(12600*time.Millisecond, 12*units.One)
-	fmt.Printf("%.2f min %v\n", f.Minutes(), err)
+	f, err := lethality.Target(12600*time.Millisecond, lethality.Logs(12*lethality.One))
+	fmt.Printf("%.2f min %v\n", f.Time.Minutes(), err)
 	// Output: 2.52 min <nil>
 }
 
 func ExampleSurvivors() {
 	logs, _ := lethality.Reductions(2880*time.Millisecond, 1500*time.Millisecond)
-	left, err := lethality.Survivors(10, logs)
-	fmt.Println(plain(left, 6), err)
+	left, err := lethality.Survivors(10, logs.Reductions)
+	fmt.Println(plain(left.Left, 6), err)
 	// Output: 0.120226 <nil>
 }
 
 func ExampleLogCount() {
 	logs, err := lethality.LogCount(300_000)
-	f, _ := lethality.Target(90*time.Second, logs+3*units.One)
-	fmt.Printf("%.1f min for one spoiled can in a thousand %v\n", f.Minutes(), err)
+	f, _ := lethality.Target(90*time.Second, logs+lethality.Logs(3*lethality.One))
+	fmt.Printf("%.1f min for one spoiled can in a thousand %v\n", f.Time.Minutes(), err)
 	// Output: 12.7 min for one spoiled can in a thousand <nil>
 }
 
 func ExampleDFromCounts() {
 	d, err := lethality.DFromCounts(4600, 160, 5*time.Minute)
-	fmt.Printf("%.2f min %v\n", d.Minutes(), err)
+	fmt.Printf("%.2f min %v\n", d.Time.Minutes(), err)
 	// Output: 3.43 min <nil>
 }
 
@@ -213,7 +216,7 @@ func ExampleKillTable_Cautions() {
 func ExampleNonProteolytic() {
 	us, _ := lethality.NonProteolytic().TimeAt(units.Celsius(86))
 	uk, _ := lethality.NonProteolyticUK().TimeAt(units.Celsius(86))
-	fmt.Printf("%.1f and %.1f min\n", us.Minutes(), uk.Minutes())
+	fmt.Printf("%.1f and %.1f min\n", us.Time.Minutes(), uk.Time.Minutes())
 	// Output: 37.3 and 27.8 min
 }
 
@@ -241,17 +244,19 @@ func ExamplePasteurisation_Citation() {
 
 func ExamplePasteurisation_TimeAt() {
 	d, err := lethality.Listeria().TimeAt(units.Celsius(63))
-	fmt.Printf("%.2f min %v\n", d.Minutes(), err)
+	fmt.Printf("%.2f min %v\n", d.Time.Minutes(), err)
 	// Output: 17.15 min <nil>
 }
 
 func ExamplePasteurisation_Value() {
 	v, err := lethality.NonProteolytic().Value(demo(), lethality.Moist)
-	fmt.Printf("P %.0f min %v, cautions %d\n", v.P.Minutes(), err, len(v.Cautions))
+	fmt.Printf("P %.0f min, %s log10, from %s to %s %v\n", v.P.Minutes(), v.Reductions, v.Span.From, v.Span.To, err)
+	fmt.Printf("%.0f min below and %.0f min above count for nothing\n", v.Below.Time.Minutes(), v.Above.Time.Minutes())
 	_, err = lethality.NonProteolytic().Value(demo(), lethality.DrySmoke)
 	fmt.Println(err != nil)
 	// Output:
-	// P 9196 min <nil>, cautions 3
+	// P 30 min, 17.8 log10, from 85 °C to 100 °C <nil>
+	// 18 min below and 31 min above count for nothing
 	// true
 }
 
@@ -273,6 +278,29 @@ func ExampleHeat() {
 }
 
 // plain prints a number without a unit.
-func plain(r units.Ratio, places int32) string {
-	return units.In(r, units.One, places).StringFixed(places)
+func plain(n lethality.Number, places int32) string {
+	return units.In(units.Ratio(n), units.One, places).StringFixed(places)
+}
+
+// A Biot number is no percentage, and reductions round down.
+func ExampleNumber() {
+	fmt.Println(75*lethality.One/10, lethality.Logs(6*lethality.One), lethality.Logs(6*lethality.One-1))
+	// Output: 7.5 6.0 5.9
+}
+
+func ExampleLogs() {
+	fmt.Println(lethality.Logs(12 * lethality.One))
+	// Output: 12.0
+}
+
+// Two weeks in a larder at 40 °C are no pasteurisation.
+func ExamplePasteurisation_Span() {
+	span := lethality.Listeria().Span()
+	warm, _ := series.New([]series.Reading[units.Temperature]{{At: 0, Value: units.Celsius(40)}, {At: 14 * 24 * time.Hour, Value: units.Celsius(40)}})
+	v, err := lethality.Listeria().Value(warm, lethality.Moist)
+	fmt.Println(span.From, "to", span.To, "|", v.P, v.Reductions, err)
+	fmt.Println(v.Cautions[len(v.Cautions)-1].Text)
+	// Output:
+	// 63 °C to 85 °C | 0s 0.0 <nil>
+	// Below 63 °C the printed table ends: nothing was counted there, where germs may grow.
 }

@@ -93,3 +93,20 @@ func sorted(t testing.TB, readings []series.Reading[units.Temperature]) temperat
 }
 
 func log10(x float64) float64 { return math.Log10(x) }
+
+// f is the F of a record against a reference.
+func f(t testing.TB, s temperatures, r lethality.Reference) time.Duration {
+	t.Helper()
+	out, err := lethality.F(s, r)
+	require.NoError(t, err)
+	require.NotEmpty(t, out.Cautions)
+	return out.F
+}
+
+// number is a column as a plain number.
+func number(t testing.TB, r printed.Row, col string) lethality.Number {
+	t.Helper()
+	return lethality.Number(of(t, r, col, units.One))
+}
+
+func float(n lethality.Number) float64 { return units.Float(units.Ratio(n), units.One) }

@@ -85,8 +85,9 @@ type KillTime struct {
 	Table       KillTable
 	Temperature units.Temperature
 	Time        time.Duration
-	Reductions  units.Ratio
+	Reductions  Logs
 	Citation    cite.Citation
+	Cautions    []cite.Caution
 }
 
 type degree uint8
@@ -110,13 +111,16 @@ type printedKill struct {
 	logs    float64
 }
 
-func (p printedKill) row() KillTime {
-	at := units.Celsius(p.degrees)
+func (p printedKill) temperature() units.Temperature {
 	if p.scale == fahrenheit {
-		at = units.Fahrenheit(p.degrees)
+		return units.Fahrenheit(p.degrees)
 	}
-	logs, _ := units.OfFloat(p.logs, units.One)
-	return KillTime{p.table, at, time.Duration(math.Round(p.time * p.unit)), logs, p.table.Citation()}
+	return units.Celsius(p.degrees)
+}
+
+func (p printedKill) row() KillTime {
+	logs, _ := numberOf(p.logs)
+	return KillTime{p.table, p.temperature(), time.Duration(math.Round(p.time * p.unit)), Logs(logs), p.table.Citation(), p.table.Cautions()}
 }
 
 // KillTimes returns every printed row of every table, in a fresh slice. Nothing lies between two rows: the tables are
@@ -134,10 +138,10 @@ func KillTimes() []KillTime {
 func KillTimesAt(t units.Temperature, tables ...KillTable) []KillTime {
 	found := []KillTime{}
 	for _, p := range killTimes {
-		row := p.row()
-		if row.Temperature != t || !listed(tables, row.Table) {
+		if p.temperature() != t || !listed(tables, p.table) {
 			continue
 		}
+		row := p.row()
 		at := len(found)
 		for at > 0 && found[at-1].Time < row.Time {
 			at--

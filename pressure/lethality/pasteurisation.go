@@ -6,38 +6,40 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
-	"example.org/lakelarder/units/series"
 )
 
-// Pasteurisation is a target of mild heat: a time at a reference temperature for six log10 reductions, with one z below
-// that temperature and one from it up. Take one of NonProteolytic, NonProteolyticUK and Listeria.
+// Pasteurisation is a target of mild heat: a time at a reference temperature for six log10 reductions, with one z
+// below that temperature and one from it up, over the temperatures that its table prints. Take one of NonProteolytic,
+// NonProteolyticUK and Listeria.
 type Pasteurisation struct {
 	name         string
 	reference    units.Temperature
 	below, above units.TemperatureChange
 	sixD         time.Duration
 	spores       bool
-	citation     cite.Citation
+	table        KillTable
 }
 
-// NonProteolytic returns the target for spores of non-proteolytic C. botulinum, 90 °C for 10 minutes, with the stricter z of 7 K
-// below 90 °C (US FDA table A-4, recalled). It assumes moist heat and no lysozyme; A-4 starts at 85 °C, and lower is extrapolation.
+// NonProteolytic returns the target for spores of non-proteolytic C. botulinum, 90 °C for 10 minutes, with the
+// stricter z of 7 K below 90 °C (US FDA table A-4, recalled), from 85 to 100 °C as printed. It assumes moist heat and
+// no lysozyme.
 func NonProteolytic() Pasteurisation {
 	return Pasteurisation{"non-proteolytic botulinum, z 7 K below 90 °C", units.Celsius(90), 7 * units.Kelvins, 10 * units.Kelvins,
-		10 * time.Minute, true, BotulinumA4.Citation()}
+		10 * time.Minute, true, BotulinumA4}
 }
 
-// NonProteolyticUK returns the UK form of NonProteolytic: z of 9 K below 90 °C, read off a table that does not print z. Below 90 °C it
-// asks for less time than the US table: 28 against 37 minutes at 86 °C.
+// NonProteolyticUK returns the UK form of NonProteolytic: z of 9 K below 90 °C, read off a table that does not print
+// z, from 80 to 100 °C. Below 90 °C it asks for less time than the US table: 28 against 37 minutes at 86 °C.
 func NonProteolyticUK() Pasteurisation {
 	return Pasteurisation{"non-proteolytic botulinum, z 9 K below 90 °C", units.Celsius(90), 9 * units.Kelvins, 10 * units.Kelvins,
-		10 * time.Minute, true, BotulinumUK.Citation()}
+		10 * time.Minute, true, BotulinumUK}
 }
 
-// Listeria returns the target for L. monocytogenes, 70 °C for 2 minutes with z = 7.5 K (US FDA table A-3, recalled).
+// Listeria returns the target for L. monocytogenes, 70 °C for 2 minutes with z = 7.5 K (US FDA table A-3, recalled),
+// from 63 to 85 °C as printed.
 func Listeria() Pasteurisation {
 	z := 15 * units.Kelvins / 2
-	return Pasteurisation{"Listeria, z 7.5 K", units.Celsius(70), z, z, 2 * time.Minute, false, ListeriaA3.Citation()}
+	return Pasteurisation{"Listeria, z 7.5 K", units.Celsius(70), z, z, 2 * time.Minute, false, ListeriaA3}
 }
 
 // String names the target.
@@ -47,7 +49,31 @@ func (p Pasteurisation) String() string { return p.name }
 func (p Pasteurisation) SixD() (units.Temperature, time.Duration) { return p.reference, p.sixD }
 
 // Citation returns where the target is from.
-func (p Pasteurisation) Citation() cite.Citation { return p.citation }
+func (p Pasteurisation) Citation() cite.Citation { return p.table.Citation() }
+
+// Span is a range of temperatures, both ends included.
+type Span struct {
+	From, To units.Temperature
+}
+
+// Span returns the temperatures of the target's printed table, from its first row to its last. Outside it nothing is
+// counted.
+func (p Pasteurisation) Span() Span {
+	var span Span
+	for _, row := range killTimes {
+		if row.table != p.table {
+			continue
+		}
+		at := row.temperature()
+		if !span.From.IsSet() || at.Below(span.From) {
+			span.From = at
+		}
+		if !span.To.IsSet() || at.Above(span.To) {
+			span.To = at
+		}
+	}
+	return span
+}
 
 // Heat is how the record's food was heated.
 type Heat uint8
@@ -81,86 +107,36 @@ func (e DrySmokeError) Error() string {
 		e.Citation.String() + ")"
 }
 
-// Value is the pasteurisation value of a record.
-type Value struct {
-	P          time.Duration // minutes at the reference temperature
-	Reductions units.Ratio   // log10, by the target's six for its time
-	LongestGap series.Stretch
-	Cautions   []cite.Caution
-	Citation   cite.Citation
-}
-
-// Value returns what a record was worth, exact on straight lines, which are split where they cross the reference temperature; P
-// and Reductions are rounded down. The record must be of the coldest spot, with a reading and none above 150 °C; the heat must be
-// stated, otherwise a RangeError. Spores in dry smoke are a DrySmokeError: there is no figure for them.
-func (p Pasteurisation) Value(record series.Series[units.Temperature], heat Heat) (Value, error) {
+// TimeAt returns the time at a held temperature for six reductions by the formula, rounded up to the nanosecond:
+// 10^((Tref − T)/z) times that at the reference. The printed tables (KillTimesAt) are rounded and depart from it in a
+// few rows. A temperature outside Span is a RangeError.
+func (p Pasteurisation) TimeAt(t units.Temperature) (Equivalent, error) {
 	if p.sixD == 0 {
-		return Value{}, units.RangeError{What: "pasteurisation target", Got: "not set"}
+		return Equivalent{}, units.RangeError{What: "pasteurisation target", Got: "not set"}
 	}
-	if heat != Moist && heat != DrySmoke {
-		return Value{}, units.RangeError{What: "kind of heat", Got: heat.String(), Low: Moist.String(), High: DrySmoke.String()}
+	span := p.Span()
+	if err := units.CheckTemperature("temperature", t, span.From, span.To); err != nil {
+		return Equivalent{}, err
 	}
-	if p.spores && heat == DrySmoke {
-		return Value{}, DrySmokeError{p.name, drySmokeCitation()}
-	}
-	low, high := Reference{p.reference, p.below}.scale(), Reference{p.reference, p.above}.scale()
-	if record.Len() == 0 {
-		return Value{}, series.ErrEmpty
-	}
-	sum := 0.
-	a, _ := record.First()
-	for i := 0; i < record.Len(); i++ {
-		b, _ := record.At(i)
-		if b.Value.Above(hottest) {
-			return Value{}, tooHot(i, b)
-		}
-		sum += split(low, high, float64(b.At-a.At), quanta(a.Value), quanta(b.Value))
-		a = b
-	}
-	total, err := floored("P", sum)
-	if err != nil {
-		return Value{}, err
-	}
-	reductions, err := Reductions(6*min(total, longest/6), p.sixD)
-	if err != nil {
-		return Value{}, err
-	}
-	return Value{total, reductions, record.LongestGap(), p.cautions(heat), p.citation}, nil
-}
-
-// split is the integral along a straight line with one z below the reference and one above it.
-func split(low, high scale, dt float64, from, to int64) float64 {
-	switch knee := low.ref; {
-	case from <= knee && to <= knee:
-		return low.over(dt, from, to)
-	case from >= knee && to >= knee:
-		return high.over(dt, from, to)
-	case from < knee:
-		share := float64(knee-from) / float64(to-from)
-		return low.over(dt*share, from, knee) + high.over(dt*(1-share), knee, to)
-	default:
-		share := float64(from-knee) / float64(from-to)
-		return high.over(dt*share, from, knee) + low.over(dt*(1-share), knee, to)
-	}
-}
-
-// TimeAt returns the time at a held temperature for six reductions by the formula, rounded up to the nanosecond: 10^((Tref − T)/z) times
-// that at the reference. The printed tables (KillTimesAt) are rounded and depart from it in a few rows. The temperature must be
-// -60 to 150 °C; otherwise a RangeError.
-func (p Pasteurisation) TimeAt(t units.Temperature) (time.Duration, error) {
 	z := p.below
 	if t.AtLeast(p.reference) {
 		z = p.above
 	}
-	return Reference{p.reference, z}.TimeAt(t, p.sixD)
+	held, err := Reference{p.reference, z}.timeAt(t, p.sixD)
+	if err != nil {
+		return Equivalent{}, err
+	}
+	return Equivalent{held, p.cautions(Moist)}, nil
 }
 
 func (p Pasteurisation) cautions(heat Heat) []cite.Caution {
-	cautions := []cite.Caution{{Text: "A pasteurised food is not shelf-stable: keep it cold or frozen."}}
+	cautions := []cite.Caution{
+		{Text: "Worked out from a formula at one place of the food: the published time and temperature decide.", Citation: p.Citation()},
+		{Text: "A pasteurised food is not shelf-stable: keep it cold or frozen."},
+	}
 	if p.spores {
 		cautions = append(cautions,
-			cite.Caution{Text: "Counted for spores without lysozyme. Fish may hold lysozyme, and then D is tens of times longer.", Citation: drySmokeCitation()},
-			cite.Caution{Text: "Below 85 °C the table ends and this is extrapolation.", Citation: BotulinumA4.Citation()})
+			cite.Caution{Text: "Counted for spores without lysozyme. Fish may hold lysozyme, and then D is tens of times longer.", Citation: drySmokeCitation()})
 	}
 	if heat == DrySmoke {
 		cautions = append(cautions, cite.Caution{Text: "Dry smoke protects the surface. Published hot-smoking rules hold a core temperature for a time; go by them."})

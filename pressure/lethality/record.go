@@ -1,48 +1,65 @@
 package lethality
 
 import (
-	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
 )
 
 // F returns the lethality of a record against a reference, exact for a temperature that runs straight between
-// readings and rounded down to the nanosecond. The record must have a reading, none above 150 °C (a series.ReadingError with a
-// RangeError); the reference must be 40 to 150 °C with z of 1 to 50 K. Cold readings add next to nothing. It is no better than the
-// sensor, its place and the straight lines: see Series.LongestGap.
-func F(record series.Series[units.Temperature], r Reference) (time.Duration, error) {
+// readings and rounded down to the nanosecond. The record must have a reading, none above 150 °C (a
+// series.ReadingError with a RangeError); the reference must be 40 to 150 °C with z of 1 to 50 K. Cold readings add
+// next to nothing. It is no better than the sensor, its place and the straight lines: see Series.LongestGap.
+func F(record series.Series[units.Temperature], r Reference) (Lethality, error) {
 	if err := r.check(); err != nil {
-		return 0, err
+		return Lethality{}, err
 	}
+	sum, gap, err := r.scale().integral(record)
+	if err != nil {
+		return Lethality{}, err
+	}
+	f, err := floored("F", sum)
+	if err != nil {
+		return Lethality{}, err
+	}
+	return Lethality{f, r, gap, explainsRecord()}, nil
+}
+
+// integral is the F of a record in nanoseconds, not yet rounded, and its longest gap: walk.to from reading to
+// reading, in place.
+func (s scale) integral(record series.Series[units.Temperature]) (sum float64, gap series.Stretch, err error) {
 	if record.Len() == 0 {
-		return 0, series.ErrEmpty
+		return 0, gap, series.ErrEmpty
 	}
-	s, limit := r.scale(), quanta(hottest)
-	sum, rate := 0., 0.
-	var at, q int64
-	for i, n := 0, record.Len(); i < n; i++ {
+	first, _ := record.At(0)
+	at, q, limit := int64(first.At), quanta(first.Value), quanta(hottest)
+	if q > limit {
+		return 0, gap, tooHot(0, first)
+	}
+	rate, from, longest := s.rate(q), int64(0), int64(0)
+	for i, n := 1, record.Len(); i < n; i++ {
 		reading, _ := record.At(i)
 		toAt, toQ := int64(reading.At), quanta(reading.Value)
-		if toQ > limit {
-			return 0, tooHot(i, reading)
+		if toAt-at > longest {
+			from, longest = at, toAt-at
 		}
-		if i > 0 {
-			x := float64(toQ-q) * s.perQuantum
-			g := taylor(x)
-			if x > flat || x < -flat {
-				g = growth(x)
-			}
-			sum += float64(float64(toAt-at) * rate * g)
-			rate += float64(rate * float64(x*g))
-		}
-		if i%fresh == 0 {
-			rate = s.rate(toQ)
-		}
+		x, dt := float64(toQ-q)*s.perQuantum, float64(toAt-at)
 		at, q = toAt, toQ
+		if x <= flat && x >= -flat && i%fresh != 0 && toQ <= limit {
+			g := taylor(x)
+			sum += float64(dt * rate * g)
+			rate = float64(rate * (1 + float64(x*g)))
+			continue
+		}
+		if toQ > limit {
+			return 0, gap, tooHot(i, reading)
+		}
+		sum, rate = s.afresh(x, dt, sum, rate, q)
 	}
-	return floored("F", sum)
+	return sum, series.Stretch{From: time.Duration(from), To: time.Duration(from + longest)}, nil
 }
 
 // Parts is where the F of a record came from.
@@ -50,13 +67,18 @@ type Parts struct {
 	ComeUp, Hold, Cooling time.Duration // before, during and after the hold
 	Total                 time.Duration // their sum
 	LongestGap            series.Stretch
+	Cautions              []cite.Caution
 }
 
-// Divide returns what the parts of a record before, during and after a hold are worth, each exact on straight lines and rounded
-// down to the nanosecond; a line that crosses an end of the hold is split there. The hold is the caller's: from when the
-// pressure stood to when the heat went off. Its ends must lie within the record and not be in reverse; otherwise as for F.
+// Divide returns what the parts of a record before, during and after a hold are worth, each exact on straight lines
+// and rounded down to the nanosecond; a line that crosses an end of the hold is split there. The hold is the
+// caller's: from when the pressure stood to when the heat went off. Its ends must lie within the record and not be in
+// reverse; otherwise as for F.
 func Divide(record series.Series[units.Temperature], r Reference, hold series.Stretch) (Parts, error) {
-	if _, err := F(record, r); err != nil {
+	if err := r.check(); err != nil {
+		return Parts{}, err
+	}
+	if err := checkRecord(record); err != nil {
 		return Parts{}, err
 	}
 	first, _ := record.First()
@@ -78,7 +100,7 @@ func Divide(record series.Series[units.Temperature], r Reference, hold series.St
 		}
 		a = b
 	}
-	parts := Parts{LongestGap: record.LongestGap()}
+	parts := Parts{LongestGap: record.LongestGap(), Cautions: explainsRecord()}
 	for i, into := range []*time.Duration{&parts.ComeUp, &parts.Hold, &parts.Cooling} {
 		f, err := floored("F", sums[i])
 		if err != nil {
@@ -98,5 +120,18 @@ func (s scale) between(a, b series.Reading[units.Temperature], from, to time.Dur
 	}
 	dt, rise := float64(b.At-a.At), float64(quanta(b.Value)-quanta(a.Value))*s.perQuantum
 	start := s.exponent(quanta(a.Value)) + float64(rise*(float64(from-a.At)/dt))
-	return float64(to-from) * math.Exp(start) * growth(rise*(float64(to-from)/dt))
+	return float64(to-from) * portable.Exp(start) * growth(rise*(float64(to-from)/dt))
+}
+
+// checkRecord returns an error for a record without readings and for a reading beyond the model.
+func checkRecord(record series.Series[units.Temperature]) error {
+	if record.Len() == 0 {
+		return series.ErrEmpty
+	}
+	for i := 0; i < record.Len(); i++ {
+		if reading, _ := record.At(i); reading.Value.Above(hottest) {
+			return tooHot(i, reading)
+		}
+	}
+	return nil
 }

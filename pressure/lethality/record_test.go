@@ -29,7 +29,7 @@ func TestRates(t *testing.T) {
 		printed.Within(t, r, "rate_250f", units.In(rate, units.One, 12))
 		d, err := lethality.F0().TimeAt(temperature, time.Minute)
 		require.NoError(t, err)
-		printed.Within(t, r, "minutes_for_1", inMinutes(d))
+		printed.Within(t, r, "minutes_for_1", inMinutes(d.Time))
 	})
 }
 
@@ -42,8 +42,7 @@ func TestClosedForms(t *testing.T) {
 		switch r.Text("case") {
 		case "semilog_heating":
 			s := semilog(t, r, d)
-			got, err = lethality.F(s, ref)
-			require.NoError(t, err)
+			got = f(t, s, ref)
 			// Chords of a second on a curve that bends by 2e-5 K within one are short by less than 1e-6 of the integral.
 			require.InEpsilon(t, r.Float("f_min"), got.Minutes(), 1e-6)
 			return
@@ -51,7 +50,7 @@ func TestClosedForms(t *testing.T) {
 			v, fault := lethality.NonProteolytic().Value(line(t, at(t, r, "from_c", units.CelsiusScale), at(t, r, "to_c", units.CelsiusScale), d), lethality.Moist)
 			got, err = v.P, fault
 		default:
-			got, err = lethality.F(line(t, at(t, r, "from_c", units.CelsiusScale), at(t, r, "to_c", units.CelsiusScale), d), ref)
+			got = f(t, line(t, at(t, r, "from_c", units.CelsiusScale), at(t, r, "to_c", units.CelsiusScale), d), ref)
 		}
 		require.NoError(t, err)
 		// twelve digits are printed, and a duration holds a nanosecond: eleven decimals of a minute
@@ -91,6 +90,7 @@ func TestWorkedExamples(t *testing.T) {
 
 func workedExample(t *testing.T, r printed.Row) decimal.Decimal {
 	var d time.Duration
+	var out lethality.Equivalent
 	var err error
 	switch r.Text("kind") {
 	case "steps":
@@ -98,33 +98,34 @@ func workedExample(t *testing.T, r printed.Row) decimal.Decimal {
 			span, temperature, _ := strings.Cut(step, "@")
 			held, fault := units.ParseTemperature(temperature)
 			require.NoError(t, fault)
-			f, fault := reference(t, r).Worth(held, minutesOf(decimal.RequireFromString(span)))
+			part, fault := reference(t, r).Worth(held, minutesOf(decimal.RequireFromString(span)))
 			require.NoError(t, fault)
-			d += f
+			d += part.F
 		}
 	case "time":
-		d, err = reference(t, r).TimeAt(at(t, r, "temp_c", units.CelsiusScale), minutesOf(r.Decimal("f_min")))
+		out, err = reference(t, r).TimeAt(at(t, r, "temp_c", units.CelsiusScale), minutesOf(r.Decimal("f_min")))
 	case "target":
-		d, err = lethality.Target(minutesOf(r.Decimal("d_min")), of(t, r, "logs", units.One))
+		out, err = lethality.Target(minutesOf(r.Decimal("d_min")), lethality.Logs(of(t, r, "logs", units.One)))
 	case "spoilage":
 		logs, fault := lethality.LogCount(r.Int("count_before"))
 		require.NoError(t, fault)
-		d, err = lethality.Target(minutesOf(r.Decimal("d_min")), logs+of(t, r, "logs", units.One))
+		out, err = lethality.Target(minutesOf(r.Decimal("d_min")), logs+lethality.Logs(of(t, r, "logs", units.One)))
 	case "counts":
-		d, err = lethality.DFromCounts(r.Int("count_before"), r.Int("count_after"), minutesOf(r.Decimal("minutes")))
+		out, err = lethality.DFromCounts(r.Int("count_before"), r.Int("count_after"), minutesOf(r.Decimal("minutes")))
 	case "reductions", "survivors":
-		logs, fault := lethality.Reductions(minutesOf(r.Decimal("f_min")), minutesOf(r.Decimal("d_min")))
+		kill, fault := lethality.Reductions(minutesOf(r.Decimal("f_min")), minutesOf(r.Decimal("d_min")))
 		require.NoError(t, fault)
 		if r.Text("kind") == "survivors" {
-			logs, fault = lethality.Survivors(r.Int("count_before"), logs)
+			left, fault := lethality.Survivors(r.Int("count_before"), kill.Reductions)
 			require.NoError(t, fault)
+			return units.In(units.Ratio(left.Left), units.One, 12)
 		}
-		return units.In(logs, units.One, 12)
+		return units.In(units.Ratio(kill.Reductions), units.One, 12)
 	default:
 		t.Fatalf("%s: unknown kind", r)
 	}
 	require.NoError(t, err)
-	return inMinutes(d)
+	return inMinutes(d + out.Time)
 }
 
 func TestRulesLeanAsTheySay(t *testing.T) {
@@ -135,8 +136,9 @@ func TestRulesLeanAsTheySay(t *testing.T) {
 	require.NoError(t, err)
 	simpson, err := lethality.FBy(coarse, lethality.F0(), lethality.Simpson)
 	require.NoError(t, err)
-	require.Greater(t, trapezoid, exact+exact/20, "the trapezoid reads high on coarse data")
-	require.NotEqual(t, simpson, exact)
+	require.Greater(t, trapezoid.F, exact.F+exact.F/20, "the trapezoid reads high on coarse data")
+	require.NotEqual(t, simpson.F, exact.F)
+	require.Contains(t, trapezoid.Cautions[len(trapezoid.Cautions)-1].Text, "unsafe side")
 	for _, rule := range []lethality.Rule{lethality.Exact, lethality.Trapezoid, lethality.Simpson} {
 		require.NotEmpty(t, rule.Bias())
 	}
@@ -158,7 +160,7 @@ func TestRulesAgreeOnALevel(t *testing.T) {
 	for _, rule := range []lethality.Rule{lethality.Exact, lethality.Trapezoid, lethality.Simpson} {
 		f, err := lethality.FBy(level, lethality.F0(), rule)
 		require.NoError(t, err)
-		require.Equal(t, 24*time.Second, f, rule.String())
+		require.Equal(t, 24*time.Second, f.F, rule.String())
 	}
 }
 
@@ -166,26 +168,26 @@ func TestRulesAgreeOnALevel(t *testing.T) {
 func TestSimpsonByHand(t *testing.T) {
 	f, err := lethality.FBy(record(t, 101.1, 111.1, 121.1), lethality.F0(), lethality.Simpson)
 	require.NoError(t, err)
-	require.InDelta(t, (0.01+4*0.1+1)/3, f.Minutes(), 1e-10)
+	require.InDelta(t, (0.01+4*0.1+1)/3, f.F.Minutes(), 1e-10)
 }
 
 // What is required rounds up, what was reached rounds down.
 func TestRoundingIsToTheSafeSide(t *testing.T) {
-	d, err := lethality.Target(10, units.One/3)
+	d, err := lethality.Target(10, lethality.Logs(lethality.One/3))
 	require.NoError(t, err)
-	require.Equal(t, time.Duration(4), d)
+	require.Equal(t, time.Duration(4), d.Time)
 	logs, err := lethality.Reductions(2, 3)
 	require.NoError(t, err)
-	require.Equal(t, units.Ratio(666_666_666_666), logs)
+	require.Equal(t, lethality.Logs(666_666_666_666), logs.Reductions)
 	f, err := lethality.F0().Worth(units.Celsius(120), 10)
 	require.NoError(t, err)
-	require.Equal(t, time.Duration(7), f, "7.76 of a nanosecond each")
+	require.Equal(t, time.Duration(7), f.F, "7.76 of a nanosecond each")
 	held, err := lethality.F0().TimeAt(units.Celsius(120), 10)
 	require.NoError(t, err)
-	require.Equal(t, time.Duration(13), held, "12.88")
-	left, err := lethality.Survivors(1, units.One/3)
+	require.Equal(t, time.Duration(13), held.Time, "12.88")
+	left, err := lethality.Survivors(1, lethality.Logs(lethality.One/3))
 	require.NoError(t, err)
-	require.Equal(t, units.Ratio(464_158_883_362), left, "0.4641588833612…, rounded up")
+	require.Equal(t, lethality.Number(464_158_883_362), left.Left, "0.4641588833612…, rounded up")
 }
 
 func TestRecordsRefused(t *testing.T) {
@@ -235,10 +237,10 @@ func TestRecordsRefused(t *testing.T) {
 		"reductions: D zero":   func() error { _, err := lethality.Reductions(time.Minute, 0); return err },
 		"reductions: F below":  func() error { _, err := lethality.Reductions(-1, time.Minute); return err },
 		"reductions: too many": func() error { _, err := lethality.Reductions(math.MaxInt64, 1); return err },
-		"target: D zero":       func() error { _, err := lethality.Target(0, units.One); return err },
+		"target: D zero":       func() error { _, err := lethality.Target(0, lethality.Logs(lethality.One)); return err },
 		"target: negative":     func() error { _, err := lethality.Target(time.Minute, -1); return err },
-		"target: past an age":  func() error { _, err := lethality.Target(math.MaxInt64, 2*units.One); return err },
-		"survivors: none":      func() error { _, err := lethality.Survivors(0, units.One); return err },
+		"target: past an age":  func() error { _, err := lethality.Target(math.MaxInt64, lethality.Logs(2*lethality.One)); return err },
+		"survivors: none":      func() error { _, err := lethality.Survivors(0, lethality.Logs(lethality.One)); return err },
 		"survivors: negative":  func() error { _, err := lethality.Survivors(1, -1); return err },
 		"survivors: too many":  func() error { _, err := lethality.Survivors(1e12, 0); return err },
 		"count of zero":        func() error { _, err := lethality.LogCount(0); return err },

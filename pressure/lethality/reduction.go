@@ -6,19 +6,28 @@ import (
 	"strconv"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 )
 
 // Reductions returns how many log10 reductions an F is for a D at the same reference: F/D, rounded down to 1e-12. F must not be
 // negative and D be above zero; otherwise, or beyond 9.2 million, a RangeError.
-func Reductions(f, d time.Duration) (units.Ratio, error) {
+func Reductions(f, d time.Duration) (Kill, error) {
+	logs, err := reductions(f, d)
+	if err != nil {
+		return Kill{}, err
+	}
+	return Kill{logs, explainsModel()}, nil
+}
+
+func reductions(f, d time.Duration) (Logs, error) {
 	if err := units.CheckDuration("F", f, 0, longest); err != nil {
 		return 0, err
 	}
 	if err := units.CheckDuration("D", d, 1, longest); err != nil {
 		return 0, err
 	}
-	hi, lo := bits.Mul64(uint64(f), uint64(units.One))
+	hi, lo := bits.Mul64(uint64(f), uint64(One))
 	if hi >= uint64(d) {
 		return 0, units.RangeError{What: "log reductions", Got: "more than 9.2 million"}
 	}
@@ -26,70 +35,79 @@ func Reductions(f, d time.Duration) (units.Ratio, error) {
 	if q > math.MaxInt64 {
 		return 0, units.RangeError{What: "log reductions", Got: "more than 9.2 million"}
 	}
-	return units.Ratio(q), nil
+	return Logs(q), nil
 }
 
-// Target returns the F for so many log10 reductions at a D: reductions·D, rounded up to the nanosecond. Target(D, 12*units.One) is
+// Target returns the F for so many log10 reductions at a D: reductions·D, rounded up to the nanosecond. Target(D, Logs(12*One)) is
 // the 12-D of canning. D must be above zero and the reductions 0 to 1,000; otherwise a RangeError.
-func Target(d time.Duration, reductions units.Ratio) (time.Duration, error) {
+func Target(d time.Duration, reductions Logs) (Equivalent, error) {
 	if err := units.CheckDuration("D", d, 1, longest); err != nil {
-		return 0, err
+		return Equivalent{}, err
 	}
-	if err := units.Check("log reductions", reductions, 0, 1_000*units.One); err != nil {
-		return 0, err
+	if err := Number(reductions).check("log reductions", 0, 1_000*One); err != nil {
+		return Equivalent{}, err
 	}
 	hi, lo := bits.Mul64(uint64(d), uint64(reductions))
-	if hi >= uint64(units.One) {
-		return 0, units.RangeError{What: "F", Got: "more than 292 years"}
+	if hi >= uint64(One) {
+		return Equivalent{}, units.RangeError{What: "F", Got: "more than 292 years"}
 	}
-	q, rest := bits.Div64(hi, lo, uint64(units.One))
+	q, rest := bits.Div64(hi, lo, uint64(One))
 	if rest > 0 {
 		q++
 	}
 	if q > math.MaxInt64 {
-		return 0, units.RangeError{What: "F", Got: "more than 292 years"}
+		return Equivalent{}, units.RangeError{What: "F", Got: "more than 292 years"}
 	}
-	return time.Duration(q), nil
+	return Equivalent{time.Duration(q), explainsModel()}, nil
 }
 
 // Survivors returns how many are left on average of a count after log10 reductions: count·10^-reductions, rounded up to 1e-12. The count
 // must be 1 or more and the reductions 0 to 1,000; otherwise, or when more than 9.2 million are left, a RangeError.
-func Survivors(count int64, reductions units.Ratio) (units.Ratio, error) {
+func Survivors(count int64, reductions Logs) (Survival, error) {
 	if err := counted(count); err != nil {
-		return 0, err
+		return Survival{}, err
 	}
-	if err := units.Check("log reductions", reductions, 0, 1_000*units.One); err != nil {
-		return 0, err
+	if err := Number(reductions).check("log reductions", 0, 1_000*One); err != nil {
+		return Survival{}, err
 	}
-	left := float64(count) * math.Exp(-math.Ln10*units.Float(reductions, units.One)) * float64(units.One)
+	left := float64(float64(count) * portable.Exp(-math.Ln10*Number(reductions).float()) * float64(One))
 	if near := math.Round(left); math.Abs(near-left) <= 1e-13*near {
 		left = near
 	}
-	return units.OfFloat(math.Ceil(left), units.Ratio(1))
+	n, err := units.OfFloat(math.Ceil(left), units.Ratio(1))
+	if err != nil {
+		return Survival{}, err
+	}
+	return Survival{Number(n), explainsModel()}, nil
 }
 
-// LogCount returns the log10 of a count of 1 or more, to the nearest 1e-12; a smaller count is a RangeError. LogCount(n) + 3*units.One
+// LogCount returns the log10 of a count of 1 or more, to the nearest 1e-12; a smaller count is a RangeError. LogCount(n) + Logs(3*One)
 // are the reductions that leave one in a thousand containers spoiled.
-func LogCount(count int64) (units.Ratio, error) {
+func LogCount(count int64) (Logs, error) {
 	if err := counted(count); err != nil {
 		return 0, err
 	}
-	return units.OfFloat(math.Log10(float64(count)), units.One)
+	n, err := numberOf(portable.Log10(float64(count)))
+	return Logs(n), err
 }
 
 // DFromCounts returns the D at one temperature from two counts and the time between them: t/log10(N1/N2), rounded up to the
 // nanosecond, the side of more resistance. The counts must fall and the last be 1 or more, the time above zero; otherwise a RangeError.
-func DFromCounts(before, after int64, between time.Duration) (time.Duration, error) {
+func DFromCounts(before, after int64, between time.Duration) (Equivalent, error) {
 	if err := counted(after); err != nil {
-		return 0, err
+		return Equivalent{}, err
 	}
 	if before <= after {
-		return 0, units.RangeError{What: "count before", Got: strconv.FormatInt(before, 10), Low: "more than " + strconv.FormatInt(after, 10)}
+		return Equivalent{}, units.RangeError{What: "count before", Got: strconv.FormatInt(before, 10), Low: "more than " + strconv.FormatInt(after, 10)}
 	}
 	if err := units.CheckDuration("time between counts", between, 1, longest); err != nil {
-		return 0, err
+		return Equivalent{}, err
 	}
-	return ceiled("D", float64(between)/math.Log10(float64(before)/float64(after)))
+	d, err := ceiled("D", float64(between)/portable.Log10(float64(before)/float64(after)))
+	if err != nil {
+		return Equivalent{}, err
+	}
+	return Equivalent{d, explainsModel()}, nil
 }
 
 func counted(count int64) error {

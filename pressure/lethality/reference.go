@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 )
 
@@ -61,26 +62,38 @@ func (r Reference) Rate(t units.Temperature) (units.Ratio, error) {
 
 // Worth returns the F of a time at one temperature, rounded down to the nanosecond. Ranges as for Rate; the time must not be
 // negative, and an F of more than 292 years is a RangeError.
-func (r Reference) Worth(t units.Temperature, d time.Duration) (time.Duration, error) {
+func (r Reference) Worth(t units.Temperature, d time.Duration) (Lethality, error) {
 	if err := r.at(t); err != nil {
-		return 0, err
+		return Lethality{}, err
 	}
 	if err := units.CheckDuration("time", d, 0, longest); err != nil {
-		return 0, err
+		return Lethality{}, err
 	}
-	return floored("F", float64(d)*r.scale().rate(quanta(t)))
+	f, err := floored("F", float64(d)*r.scale().rate(quanta(t)))
+	if err != nil {
+		return Lethality{}, err
+	}
+	return Lethality{F: f, Reference: r, Cautions: explains()}, nil
 }
 
 // TimeAt returns the time at one temperature that is worth an F, or the D at a temperature whose D at the reference is given:
 // F·10^((Tref − T)/z), rounded up to the nanosecond. Ranges as for Worth.
-func (r Reference) TimeAt(t units.Temperature, f time.Duration) (time.Duration, error) {
+func (r Reference) TimeAt(t units.Temperature, f time.Duration) (Equivalent, error) {
+	held, err := r.timeAt(t, f)
+	if err != nil {
+		return Equivalent{}, err
+	}
+	return Equivalent{held, explains()}, nil
+}
+
+func (r Reference) timeAt(t units.Temperature, f time.Duration) (time.Duration, error) {
 	if err := r.at(t); err != nil {
 		return 0, err
 	}
 	if err := units.CheckDuration("F", f, 0, longest); err != nil {
 		return 0, err
 	}
-	return ceiled("time", float64(f)*math.Exp(-r.scale().exponent(quanta(t))))
+	return ceiled("time", float64(f)*portable.Exp(-r.scale().exponent(quanta(t))))
 }
 
 func (r Reference) at(t units.Temperature) error {

@@ -51,7 +51,7 @@ func (c Cylinder) Follow(run Run, r Reference) (Result, error) {
 	if err != nil {
 		return Result{}, err
 	}
-	out := Result{Medium: medium, Centre: centre, SteamOff: run.SteamOff(), Reference: r, Cautions: explains()}
+	out := Result{Medium: medium, Centre: centre, SteamOff: run.SteamOff(), Reference: r, Cautions: c.cautions()}
 	out.Citation = cite.Citation{Where: "conduction into a finite cylinder, Duhamel's integral over the double series", Basis: cite.Computed}
 	if out.F, err = Divide(centre, r, series.Stretch{From: run.ComeUp, To: run.SteamOff()}); err != nil {
 		return Result{}, err
@@ -61,32 +61,18 @@ func (c Cylinder) Follow(run Run, r Reference) (Result, error) {
 	return out, err
 }
 
-// Band is the same run for the least and the greatest diffusivity of a food.
+// Band is the same run for what heats slowest and what heats quickest of all that may be true.
 type Band struct {
 	Low, High Result
 }
 
 // FollowBand returns Follow for two diffusivities: the answer as a band, since a food's diffusivity is not known better. The
-// cylinder's own is not used; low must not be above high.
+// cylinder's own is not used; low must not be above high. FollowBetween takes glass and film in as well.
 func (c Cylinder) FollowBand(low, high units.Diffusivity, run Run, r Reference) (Band, error) {
 	if err := units.Check("low diffusivity", low, 1, high); err != nil {
 		return Band{}, err
 	}
-	var band Band
-	var err error
-	c.Diffusivity = low
-	if band.Low, err = c.Follow(run, r); err != nil {
-		return Band{}, err
-	}
-	c.Diffusivity = high
-	band.High, err = c.Follow(run, r)
-	return band, err
-}
-
-// explains are the cautions of every computed run.
-func explains() []cite.Caution {
-	return []cite.Caution{
-		{Text: "None of this shortens, replaces or confirms a published process: follow the tested schedule for the product, jar, gauge and altitude."},
-		{Text: "A real jar holds liquid and head space, and its coldest spot is seldom the middle of an even solid. F worked out for a solid is no measure of safety."},
-	}
+	slow, quick := c, c
+	slow.Diffusivity, quick.Diffusivity = low, high
+	return FollowBetween(slow, quick, run, r)
 }

@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
 )
 
@@ -46,14 +47,22 @@ func (r Rule) Bias() string {
 
 // FBy returns the lethality of a record by a textbook's rule, to compare with its printed answer; F is the one to use. Simpson
 // needs an even number of steps of one length, otherwise a RangeError. Arguments and rounding as for F.
-func FBy(record series.Series[units.Temperature], r Reference, rule Rule) (time.Duration, error) {
-	exact, err := F(record, r)
+func FBy(record series.Series[units.Temperature], r Reference, rule Rule) (Lethality, error) {
+	out, err := F(record, r)
 	if err != nil || rule == Exact {
-		return exact, err
+		return out, err
 	}
+	out.F, err = byRule(record, r.scale(), rule)
+	if err != nil {
+		return Lethality{}, err
+	}
+	out.Cautions = append(out.Cautions, cite.Caution{Text: "The " + rule.String() + " rule " + rule.Bias() + "."})
+	return out, nil
+}
+
+func byRule(record series.Series[units.Temperature], s scale, rule Rule) (time.Duration, error) {
 	rates := make([]float64, record.Len())
 	times := make([]time.Duration, record.Len())
-	s := r.scale()
 	for i := range rates {
 		reading, _ := record.At(i)
 		rates[i], times[i] = s.rate(quanta(reading.Value)), reading.At
@@ -72,14 +81,14 @@ func FBy(record series.Series[units.Temperature], r Reference, rule Rule) (time.
 
 func trapezoid(times []time.Duration, rates []float64) (sum float64) {
 	for i := 1; i < len(rates); i++ {
-		sum += float64(times[i]-times[i-1]) * (rates[i-1] + rates[i]) / 2
+		sum += float64(float64(times[i]-times[i-1]) * (rates[i-1] + rates[i]) / 2)
 	}
 	return sum
 }
 
 func simpson(times []time.Duration, rates []float64) (sum float64) {
 	for i := 2; i < len(rates); i += 2 {
-		sum += float64(times[i]-times[i-2]) * (rates[i-2] + float64(4*rates[i-1]) + rates[i]) / 6
+		sum += float64(float64(times[i]-times[i-2]) * (rates[i-2] + float64(4*rates[i-1]) + rates[i]) / 6)
 	}
 	return sum
 }

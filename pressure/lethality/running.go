@@ -10,12 +10,11 @@ import (
 // Running is F in the making: what F answers for the readings so far, one reading at a time and without storing them. It is a
 // plain value; Next returns the next one. The zero value takes no reading: begin with Start.
 type Running struct {
-	scale scale
-	n     int
-	at, q int64
-	rate  float64 // at the last reading
-	sum   float64 // nanoseconds
-	gap   series.Stretch
+	reference Reference
+	scale     scale
+	n         int
+	walk      walk
+	gap       series.Stretch
 }
 
 // Start returns a Running that has seen nothing yet. The reference must be 40 to 150 °C with z of 1 to 50 K; otherwise a RangeError.
@@ -23,7 +22,7 @@ func Start(r Reference) (Running, error) {
 	if err := r.check(); err != nil {
 		return Running{}, err
 	}
-	return Running{scale: r.scale()}, nil
+	return Running{reference: r, scale: r.scale()}, nil
 }
 
 // Next returns the Running with one more reading, which must be set, no hotter than 150 °C, at a time of zero or more and later than the
@@ -38,39 +37,35 @@ func (r Running) Next(reading series.Reading[units.Temperature]) (Running, error
 		return r, units.RangeError{What: "reference", Got: "not set"}
 	case reading.At < 0:
 		return fault(series.ErrNegative)
-	case r.n > 0 && int64(reading.At) == r.at:
+	case r.n > 0 && int64(reading.At) == r.walk.at:
 		return fault(series.ErrRepeated)
-	case r.n > 0 && int64(reading.At) < r.at:
+	case r.n > 0 && int64(reading.At) < r.walk.at:
 		return fault(series.ErrBackward)
 	case !reading.Value.IsSet():
 		return fault(series.ErrUnset)
 	case reading.Value.Above(hottest):
 		return r, tooHot(r.n, reading)
 	}
-	next := r
-	next.n, next.at, next.q = r.n+1, int64(reading.At), quanta(reading.Value)
-	if r.n > 0 {
-		if last := time.Duration(r.at); reading.At-last > r.gap.Length() {
-			next.gap = series.Stretch{From: last, To: reading.At}
-		}
-		x := float64(next.q-r.q) * r.scale.perQuantum
-		g := growth(x)
-		next.sum += float64(float64(next.at-r.at) * r.rate * g)
-		next.rate += float64(r.rate * float64(x*g))
+	next, q := r, quanta(reading.Value)
+	next.n++
+	if r.n == 0 {
+		next.walk = walk{at: int64(reading.At), q: q, rate: r.scale.rate(q)}
+		return next, nil
 	}
-	if r.n%fresh == 0 {
-		next.rate = r.scale.rate(next.q)
+	if last := time.Duration(r.walk.at); reading.At-last > r.gap.Length() {
+		next.gap = series.Stretch{From: last, To: reading.At}
 	}
-	if _, err := floored("F", next.sum); err != nil {
+	next.walk = r.walk.to(r.scale, r.n, int64(reading.At), q)
+	if _, err := floored("F", next.walk.sum); err != nil {
 		return r, err
 	}
 	return next, nil
 }
 
 // F returns the lethality so far, the same to the nanosecond as function F for a record of these readings; zero before the second.
-func (r Running) F() time.Duration {
-	f, _ := floored("F", r.sum) // Next refused what would not fit
-	return f
+func (r Running) F() Lethality {
+	f, _ := floored("F", r.walk.sum) // Next refused what would not fit
+	return Lethality{f, r.reference, r.gap, explainsRecord()}
 }
 
 // Len returns the number of readings so far.

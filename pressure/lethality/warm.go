@@ -1,18 +1,21 @@
 package lethality
 
 import (
+	"strconv"
 	"time"
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
 
-// Warm returns the temperature of a place in a jar that starts at one temperature throughout and stands in a medium with the given
-// record, which runs straight between readings: a reading every step from the first of the medium on, and one at its end. Other samplings
-// of the same straight lines give the same answer. Duhamel's integral over the double series, each part carried from step to step
-// exactly, within 1e-6 K. The step must be 0.0005 or more of the Fourier number α·step/length², length the smaller of radius and
-// half height, about 5 s for a pint; otherwise, or as for Factors, a RangeError. A reading that follows a bend of the medium's
-// line sooner than that may be off by what the medium does in the meantime.
+// Warm returns the temperature of a place in a jar that starts at one temperature throughout and stands in a medium
+// with the given record, which runs straight between readings: a reading every step from the first of the medium on,
+// and one at its end. Other samplings of the same straight lines give the same answer. Duhamel's integral over the
+// double series, each part carried from step to step exactly, within 1e-6 K. The step must be 0.0005 or more of the
+// Fourier number α·step/length², length the smaller of radius and half height, about 5 s for a pint; otherwise, or as
+// for Factors, a RangeError, as is a record of so many readings that the answer would take more than about a third of
+// a second. A reading that follows a bend of the medium's line sooner than that may be off by what the medium does in
+// the meantime.
 func (c Cylinder) Warm(start units.Temperature, medium series.Series[units.Temperature], at Point, step time.Duration) (series.Series[units.Temperature], error) {
 	var none series.Series[units.Temperature]
 	if err := c.checkRun(start, medium, at); err != nil {
@@ -25,7 +28,8 @@ func (c Cylinder) Warm(start units.Temperature, medium series.Series[units.Tempe
 	return c.warm(start, medium, at, step, max(least, min(step, time.Minute, soonest(medium, step))))
 }
 
-// soonest is the least time from the start, or from a bend of the medium's line, to the next reading; a bend on a reading counts a whole step.
+// soonest is the least time from the start, or from a bend of the medium's line, to the next reading; a bend on a
+// reading counts a whole step.
 func soonest(medium series.Series[units.Temperature], step time.Duration) time.Duration {
 	first, _ := medium.First()
 	last, _ := medium.Last()
@@ -37,13 +41,15 @@ func soonest(medium series.Series[units.Temperature], step time.Duration) time.D
 	return least
 }
 
+// mostWork is how many parts may be carried on in one call, about a third of a second.
+const mostWork = 300_000_000
+
 // warm is Warm with the parts that outlive a memory.
 func (c Cylinder) warm(start units.Temperature, medium series.Series[units.Temperature], at Point, step, memory time.Duration) (series.Series[units.Temperature], error) {
 	m := c.solid(at).modes(memory.Seconds())
 	first, _ := medium.First()
 	last, _ := medium.Last()
 	here := first.Value.Celsius()
-	m.start(here - start.Celsius())
 	out := make([]series.Reading[units.Temperature], 1, int(medium.Span()/step)+3)
 	out[0] = series.Reading[units.Temperature]{At: first.At, Value: start}
 	now, next := first.At, min(first.At+step, last.At)
@@ -51,16 +57,25 @@ func (c Cylinder) warm(start units.Temperature, medium series.Series[units.Tempe
 		to, _ := medium.At(i)
 		end := to.Value.Celsius()
 		slope := (end - here) / (to.At - now).Seconds()
+		if i == 1 {
+			m.start(here-start.Celsius(), slope)
+		}
+		m.bend(slope)
 		from, base := now, here
 		for now < to.At {
+			if m.work > mostWork {
+				return series.Series[units.Temperature]{}, units.RangeError{
+					What: "readings of the medium and of the answer", Got: strconv.Itoa(medium.Len() + cap(out)), High: "a longer step, or fewer readings",
+				}
+			}
 			until := min(next, to.At)
-			m.advance(until-now, slope)
+			m.advance(until - now)
 			now = until
 			if now < next {
 				continue
 			}
 			level := base + float64(slope*(now-from).Seconds())
-			out = append(out, series.Reading[units.Temperature]{At: now, Value: units.Celsius(level - m.behind(slope))})
+			out = append(out, series.Reading[units.Temperature]{At: now, Value: units.Celsius(level - m.behind())})
 			next = min(next+step, last.At)
 		}
 		here = end

@@ -7,6 +7,9 @@ import "example.org/lakelarder/units"
 // 1976 and IAPWS-IF97), and no source speaks of canning fish up there.
 const Ceiling = 10_000 * units.Foot
 
+// leastAltitude is the least that is believed to be an altitude; a bare number is nanometres. Practice, no source.
+const leastAltitude = 1 * units.Millimetre
+
 // lastDial is where the dial-gauge tables end.
 const lastDial = 8_000 * units.Foot
 

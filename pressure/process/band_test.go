@@ -1,6 +1,7 @@
 package process_test
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -105,6 +106,11 @@ func FuzzFind(f *testing.F) {
 			if row.Request() == request && row.Band.Contains(request.Altitude.Value) && request.Altitude.Value <= process.Ceiling {
 				holding++
 			}
+		}
+		if altitude > 0 && altitude < int64(units.Millimetre) && !errors.Is(err, process.ErrNotPublished) {
+			require.ErrorAs(t, err, new(units.UnitError), "a bare number")
+			require.Equal(t, process.Schedule{}, s)
+			return
 		}
 		if err != nil {
 			require.ErrorAs(t, err, new(process.NotPublishedError))

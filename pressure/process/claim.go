@@ -35,7 +35,7 @@ func (c Claim) request() Request {
 	return Request{Product: c.Product, Pack: c.Pack, Jar: c.Jar, Gauge: c.Gauge, Altitude: c.Altitude}
 }
 
-// check refuses a figure below zero; an altitude below zero is for the tables to refuse.
+// check refuses a figure below zero, and one so small that its unit was left out; an altitude below zero is for the tables to refuse.
 func (c Claim) check() error {
 	for _, t := range []struct {
 		what string
@@ -43,6 +43,14 @@ func (c Claim) check() error {
 	}{{"process time", c.Process}, {"vent time", c.Vent}, {"come-up time", c.ComeUp}} {
 		if t.time.Value < 0 {
 			return units.RangeError{What: t.what, Got: units.Lasting(t.time.Value), Low: "0 min"}
+		}
+	}
+	for _, err := range [...]error{
+		units.CheckUnit("altitude", max(0, c.Altitude.Value), leastAltitude), units.CheckUnit("headspace", c.Headspace.Value, units.Millimetre),
+		units.CheckUnit("pressure", c.Pressure.Value, units.PSI/1000), units.CheckUnit("water", c.Water.Value, units.Millilitre),
+	} {
+		if err != nil {
+			return err
 		}
 	}
 	switch {

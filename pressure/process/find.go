@@ -3,10 +3,10 @@ package process
 import "example.org/lakelarder/units"
 
 // Find returns the official process for the request: the printed row, in the altitude band that holds the altitude. An
-// altitude that is not stated is a units.UnsetError; what the tables do not have is a NotPublishedError that names the
-// part missing. No altitude below 0 ft is in a table (and a lost sign must not give the lowest setting), none above
-// 8,000 ft on a dial gauge; a weighted one is followed up to Ceiling. Nothing is rounded. Source: USDA Complete Guide to
-// Home Canning, Guide 5, rev. 2015.
+// altitude that is not stated is a units.UnsetError, one above zero and below a millimetre (a bare number) a
+// units.UnitError; what the tables do not have is a NotPublishedError that names the part missing. No altitude below 0 ft
+// is in a table (and a lost sign must not give the lowest setting), none above 8,000 ft on a dial gauge; a weighted one
+// is followed up to Ceiling. Nothing is rounded. Source: USDA Complete Guide to Home Canning, Guide 5, rev. 2015.
 func Find(r Request) (Schedule, error) {
 	line, err := lookUp(r)
 	if err != nil {
@@ -53,7 +53,7 @@ func lookUp(r Request) (*row, error) {
 			if !r.Altitude.Given {
 				return nil, units.UnsetError{What: "altitude"}
 			}
-			return line, nil
+			return line, units.CheckUnit("altitude", max(0, r.Altitude.Value), leastAltitude)
 		}
 	}
 	_, refusal := narrow(nil, r, false)

@@ -174,6 +174,27 @@ func TestAltitudeMustBeStated(t *testing.T) {
 	require.Equal(t, "raw fish in pint jars, dial gauge, altitude not stated", process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial}.String())
 }
 
+// An untyped 4350 is 4,350 nm, and would be the setting of sea level.
+func TestBareNumbersAreRefused(t *testing.T) {
+	r := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial}
+	for _, bare := range []units.Length{1, 4350, units.Millimetre - 1} {
+		r.Altitude = units.State(bare)
+		s, err := process.Find(r)
+		require.ErrorAs(t, err, new(units.UnitError))
+		require.Equal(t, process.Schedule{}, s)
+	}
+	r.Altitude = units.State(units.Millimetre)
+	_, err := process.Find(r)
+	require.NoError(t, err)
+	for _, c := range []process.Claim{
+		{Altitude: units.State(units.Length(4350))}, {Pressure: units.State(units.Pressure(11))}, {Headspace: units.State(units.Length(1))},
+		{Water: units.State(units.Volume(3))},
+	} {
+		_, err := process.Check(c)
+		require.ErrorAs(t, err, new(units.UnitError))
+	}
+}
+
 func TestBandsComeBack(t *testing.T) {
 	for _, s := range process.Schedules() {
 		text, err := s.Band.MarshalText()

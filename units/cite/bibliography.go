@@ -16,6 +16,7 @@ const (
 	CFR21Part101Sec9
 	KitchenMeasures
 	USStandardAtmosphere1976
+	SFSUAtmosphericPressure
 	ISO2533y1975
 	ISO2533y2025
 	ICAODoc7488Ed3
@@ -58,6 +59,7 @@ const (
 	UnattributedQuartProcedure
 	UnattributedGuideRestatements
 	MSUEPreservingFoodSafely1997
+	MissouriCanningQuestions
 	NCHFPSmokedFish
 	NCHFPFAQ
 	PNW194
@@ -426,6 +428,10 @@ var documents = [...]Document{
 		Key: "USStandardAtmosphere1976", Kind: KindStandard, Title: "US Standard Atmosphere",
 		Publisher: "NOAA, NASA and USAF", Year: "1976", HowRead: "equations and constants as written in open-source codes, printed tables not read",
 	},
+	SFSUAtmosphericPressure: {
+		Key: "SFSUAtmosphericPressure", Kind: KindGuidance, Title: "Atmospheric Pressure, course page with the usual range at sea level",
+		Publisher: "San Francisco State University, Geosciences", HowRead: "excerpt",
+	},
 	ISO2533y1975: {
 		Key: "ISO2533y1975", Kind: KindStandard, Title: "ISO 2533, Standard Atmosphere",
 		Publisher: "ISO", Year: "1975", HowRead: "machine-readable transcription of the tables, trailing zeros not kept",
@@ -588,6 +594,10 @@ var documents = [...]Document{
 	MSUEPreservingFoodSafely1997: {
 		Key: "MSUEPreservingFoodSafely1997", Kind: KindGuidance, Title: "Preserving Food Safely, data base of numbered items",
 		Publisher: "Michigan State University Extension", Year: "1997", HowRead: "plain-text copies of single items",
+	},
+	MissouriCanningQuestions: {
+		Key: "MissouriCanningQuestions", Kind: KindGuidance, Title: "Pressure canning questions and expert advice, web page",
+		Publisher: "University of Missouri Extension", HowRead: "excerpt",
 	},
 	NCHFPSmokedFish: {
 		Key: "NCHFPSmokedFish", Kind: KindGuidance, Title: "web page on canning smoked fish",

@@ -22,9 +22,9 @@ func (c Citation) IsZero() bool {
 	return c == Citation{}
 }
 
-// Unverified reports whether nobody saw the figure in print and nobody worked
-// it out: true for Recalled, Practice and Unstated, false for Read and
-// Computed. A Computed figure is still only as good as its equations and
+// Unverified reports whether the figure was neither seen in its document nor
+// worked out: true for Quoted, Recalled, Practice and Unstated, false for Read
+// and Computed. A Computed figure is still only as good as its equations and
 // inputs.
 func (c Citation) Unverified() bool {
 	return c.Basis != Read && c.Basis != Computed
@@ -48,14 +48,14 @@ func (c Citation) lack() string {
 	sourced := c.Source != 0
 	switch {
 	case c.Basis == Unstated || c.Basis > Computed:
-		return "expected a basis: read, recalled, practice or computed"
+		return "expected a basis: read, quoted, recalled, practice or computed"
 	case sourced && !c.Source.known():
 		return "expected a source in the bibliography"
-	case !sourced && (c.Basis == Read || c.Basis == Recalled):
+	case !sourced && (c.Basis == Read || c.Basis == Quoted || c.Basis == Recalled):
 		return "a " + c.Basis.String() + " figure needs a source"
 	case !oneLine(c.Where):
 		return "the place must be one line of text with no space around it"
-	case c.Where == "" && (!sourced || c.Basis == Read):
+	case c.Where == "" && (!sourced || c.Basis == Read || c.Basis == Quoted):
 		return "a " + c.Basis.String() + " figure needs a place"
 	case c.Basis == Read && c.Source.Document().HowRead == FromMemory:
 		return "nothing of this document was read"
@@ -88,12 +88,14 @@ func (c Citation) warning() string {
 	switch {
 	case c.Basis == Read && c.Source.Document().Kind == KindUnofficial:
 		return "read in an unofficial source"
+	case c.Basis == Quoted:
+		return "as quoted in another document: check this one before relying on it"
 	case c.Basis == Recalled:
-		return "recalled: check the print before relying on it"
+		return "recalled: check the document before relying on it"
 	case c.Basis == Practice:
 		return "common practice of the trade, no published source"
 	case c.Basis == Unstated:
-		return "basis unstated: do not rely on it"
+		return "basis not stated: do not rely on it"
 	}
 	return c.Basis.String()
 }

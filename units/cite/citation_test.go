@@ -85,7 +85,7 @@ func TestUnverified(t *testing.T) {
 
 func TestUnverifiedFiguresAreMarkedInText(t *testing.T) {
 	for _, s := range append(Sources(), 0, Source(len(documents))) {
-		require.Contains(t, Citation{s, "table 1", Recalled}.String(), "check the print")
+		require.Contains(t, Citation{s, "table 1", Recalled}.String(), "check the document")
 		require.Contains(t, Citation{s, "table 1", Practice}.String(), "no published source")
 		require.Contains(t, Citation{s, "table 1", Unstated}.String(), "do not rely on it")
 		read := Citation{s, "table 1", Read}.String()

@@ -5,18 +5,6 @@ import (
 	"strings"
 )
 
-// ParseError says which text could not be read as a source or as a basis.
-type ParseError struct {
-	What     string // "source" or "basis"
-	Text     string // the text as given
-	Expected string // what would have been accepted
-}
-
-// Error quotes the text, cut short if it is long, and says what was expected.
-func (e ParseError) Error() string {
-	return fmt.Sprintf("%q is not a %s: expected %s", shortened(e.Text), e.What, e.Expected)
-}
-
 // IncompleteError says what a citation lacks.
 type IncompleteError struct {
 	Citation Citation

@@ -21,7 +21,7 @@ func ExampleCitation_String() {
 	fmt.Println(cite.Citation{Source: cite.UnofficialConsumerCharts, Where: "8,001-10,000 ft", Basis: cite.Read})
 	// Output:
 	// USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 1994), Fish, table 1 (read)
-	// AFDO, model code for smoked fish (1991), cooling (recalled: check the print before relying on it)
+	// AFDO, model code for smoked fish (1991), cooling (recalled: check the document before relying on it)
 	// height of a lid (common practice of the trade, no published source)
 	// IAPWS, R7-97, Industrial Formulation 1997 (IF97) for the properties of water and steam (2012), region 4 (computed)
 	// unofficial, consumer altitude charts (a jar leaflet and household pages, makers not named), 8,001-10,000 ft (read in an unofficial source)
@@ -45,7 +45,7 @@ func ExampleCitation_Check() {
 	fmt.Println(cite.Citation{Where: "cooling", Basis: cite.Recalled}.Check())
 	// Output:
 	// true nothing of this document was read
-	// citation "cooling (recalled: check the print before relying on it)" is incomplete: a recalled figure needs a source
+	// citation "cooling (recalled: check the document before relying on it)" is incomplete: a recalled figure needs a source
 }
 
 func ExampleCitation_IsZero() {
@@ -57,12 +57,6 @@ func ExampleCitation_IsZero() {
 func ExampleIncompleteError_Error() {
 	fmt.Println(cite.Citation{Source: cite.PNW450, Basis: cite.Read}.Check())
 	// Output: citation "Pacific Northwest Extension, Canning Smoked Fish at Home, PNW 450 (read)" is incomplete: a read figure needs a place
-}
-
-func ExampleParseError_Error() {
-	_, err := cite.ParseBasis("certain")
-	fmt.Println(err)
-	// Output: "certain" is not a basis: expected read, recalled, practice or computed
 }
 
 func ExampleBasis() {
@@ -113,7 +107,7 @@ func ExampleParseSource() {
 	fmt.Println(err)
 	// Output:
 	// true <nil>
-	// "pnw 450" is not a source: expected the key of a document in the bibliography
+	// unknown source "pnw 450"
 }
 
 func ExampleSources() {

@@ -54,8 +54,8 @@ func TestCitationsRefuse(t *testing.T) {
 	for in, want := range map[string]string{
 		`{"document":"A cook book","source":"` + key + `"}`: "is not that of the source",
 		`{"document":"A cook book"}`:                        "without the key",
-		`{"source":"ACookBook"}`:                            `source (line 1, column 11): "ACookBook" is not a source`,
-		`{"basis":"seen"}`:                                  `basis (line 1, column 10): "seen" is not a basis`,
+		`{"source":"ACookBook"}`:                            `source (line 1, column 11): unknown source "ACookBook"`,
+		`{"basis":"seen"}`:                                  `basis (line 1, column 10): unknown basis "seen"`,
 		`{"where":"page 1"}`:                                "where (line 1, column 2): unknown field; expected document, source, place, basis",
 		`{"source":2}`:                                      "source (line 1, column 11): expected text",
 		`{"place":null}`:                                    "place (line 1, column 10): null",

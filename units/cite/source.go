@@ -1,6 +1,11 @@
 package cite
 
-import "strconv"
+import (
+	"strconv"
+
+	"example.org/lakelarder/internal/word"
+	"example.org/lakelarder/units"
+)
 
 // Source is one edition of one document, named by a constant of this package.
 // The zero Source is not set. Its number may change between versions of the
@@ -27,7 +32,7 @@ func ParseSource(key string) (Source, error) {
 			return s, nil
 		}
 	}
-	return 0, ParseError{What: "source", Text: key, Expected: "the key of a document in the bibliography"}
+	return 0, units.UnknownError{What: "source", Got: key}
 }
 
 // Key returns the name of the Go constant, such as "USDAGuide5Rev1994", and
@@ -50,9 +55,9 @@ func (s Source) Document() Document {
 func (s Source) String() string {
 	switch {
 	case s == 0:
-		return "source not set"
+		return word.NotStated
 	case !s.known():
-		return "Source(" + strconv.Itoa(int(s)) + ")"
+		return "source(" + strconv.Itoa(int(s)) + ")"
 	}
 	return documents[s].String()
 }
@@ -61,7 +66,7 @@ func (s Source) String() string {
 // text; a number that is no Source is an error.
 func (s Source) MarshalText() ([]byte, error) {
 	if s != 0 && !s.known() {
-		return nil, ParseError{What: "source", Text: s.String(), Expected: "a document in the bibliography"}
+		return nil, units.UnknownError{What: "source", Got: s.String()}
 	}
 	return []byte(s.Key()), nil
 }

@@ -116,12 +116,85 @@ func BenchmarkNew(b *testing.B) {
 	}
 }
 
-func BenchmarkReadCSV(b *testing.B) {
+// datedFile is a made-up record of n readings a second apart, with date and clock.
+func datedFile(n int) string {
+	var b strings.Builder
+	b.WriteString("time,core (°C)\n")
+	start := time.Date(2026, 8, 1, 0, 0, 0, 0, time.UTC)
+	for i := 0; i < n; i++ {
+		fmt.Fprintf(&b, "%s,%d.%d\n", start.Add(time.Duration(i)*time.Second).Format("2006-01-02 15:04:05"), 20+i%80, i%10)
+	}
+	return b.String()
+}
+
+func benchmarkRead(b *testing.B, file string, f series.Format) {
+	b.Helper()
+	b.ReportAllocs()
+	b.SetBytes(int64(len(file)))
+	rows := 0
+	for i := 0; i < b.N; i++ {
+		log, err := read(file, f, nil)
+		if err != nil {
+			b.Fatal(err)
+		}
+		rows += log.Series.Len()
+	}
+	b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(rows), "ns/row")
+}
+
+func BenchmarkReadCSVCounted(b *testing.B) { benchmarkRead(b, logFile(), counted()) }
+
+func BenchmarkReadCSVDated(b *testing.B) { benchmarkRead(b, datedFile(10_000), dated()) }
+
+func BenchmarkReadCSVQuoted(b *testing.B) {
+	file := datedFile(10_000)
+	benchmarkRead(b, "\""+strings.NewReplacer(",", "\",\"", "\n", "\"\n\"").Replace(file[:len(file)-1])+"\"\n", dated())
+}
+
+func BenchmarkReadCSVZone(b *testing.B) {
+	zone, err := time.LoadLocation("Europe/Berlin")
+	require.NoError(b, err)
+	f := dated()
+	f.Zone = "Europe/Berlin"
+	file := datedFile(10_000)
+	b.ReportAllocs()
+	for i := 0; i < b.N; i++ {
+		if _, err := read(file, f, zone); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkReadCSVMillion(b *testing.B) { benchmarkRead(b, datedFile(1_000_000), dated()) }
+
+func BenchmarkSniff(b *testing.B) {
+	file := []byte(datedFile(1000))
+	b.ReportAllocs()
+	for i := 0; i < b.N; i++ {
+		if _, err := series.Sniff[units.Temperature](file, series.Format{}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// A row costs one allocation, its text; the times and values are kept once.
+func TestReadCSVAllocatesOnceARow(t *testing.T) {
+	file := datedFile(5000)
+	f := dated()
+	perFile := testing.AllocsPerRun(3, func() {
+		if _, err := read(file, f, nil); err != nil {
+			t.Fatal(err)
+		}
+	})
+	require.Less(t, perFile, 5000*1.05)
+}
+
+func BenchmarkReadColumn(b *testing.B) {
 	file := logFile()
 	b.ReportAllocs()
 	b.SetBytes(int64(len(file)))
 	for i := 0; i < b.N; i++ {
-		if _, err := series.ReadCSV[units.Temperature](strings.NewReader(file), "core"); err != nil {
+		if _, err := series.ReadColumn[units.Temperature](strings.NewReader(file), "core"); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -8,6 +8,10 @@
 // computed in integers and rounded to the nanosecond towards the safe side: time held rounds down,
 // time exposed rounds up.
 //
+// Files come in by two doors. ReadColumn and ReadColumns take a plain record that says everything
+// itself. ReadCSV takes whatever a logger writes as a Format says, plain data that Sniff proposes from
+// the file's own lines; what those leave open is a Question for a person, and nothing is guessed.
+//
 // A Series is never changed once made; Append and Slice return new ones. Running is the same sum
 // for live use, one reading at a time.
 package series

@@ -11,7 +11,8 @@ import (
 // It is never changed after New, so it may be copied and shared. The zero value is empty: it has
 // no readings, and every question about its values is ErrEmpty.
 type Series[T Value] struct {
-	at, q []int64 // nanoseconds and quanta, plain numbers for the loops
+	at, q  []int64 // nanoseconds and quanta, plain numbers for the loops
+	origin *Origin
 }
 
 // New returns the readings as a series, copied. They must be one or more, with times of zero or
@@ -32,7 +33,7 @@ func (s Series[T]) Append(readings ...Reading[T]) (Series[T], error) {
 		return s, nil
 	}
 	n := len(s.at)
-	next := Series[T]{at: make([]int64, n, n+len(readings)), q: make([]int64, n, n+len(readings))}
+	next := Series[T]{at: make([]int64, n, n+len(readings)), q: make([]int64, n, n+len(readings)), origin: s.origin}
 	copy(next.at, s.at)
 	copy(next.q, s.q)
 	before := int64(-1)
@@ -109,7 +110,7 @@ func (s Series[T]) Max() (Reading[T], bool) {
 	return s.At(high)
 }
 
-// Equal reports whether both hold the same readings.
+// Equal reports whether both hold the same readings; their origins may differ.
 func (s Series[T]) Equal(other Series[T]) bool {
 	return slices.Equal(s.at, other.at) && slices.Equal(s.q, other.q)
 }
@@ -158,11 +159,11 @@ func (s Series[T]) Slice(from, to time.Duration) (Series[T], error) {
 		return Series[T]{}, units.RangeError{What: "end of a slice", Got: to.String(), Low: from.String()}
 	}
 	if from == to {
-		return Series[T]{at: []int64{int64(from)}, q: []int64{head}}, nil
+		return Series[T]{at: []int64{int64(from)}, q: []int64{head}, origin: s.origin}, nil
 	}
 	i, _ := slices.BinarySearch(s.at, int64(from)+1) // the readings strictly inside are i to j-1
 	j, _ := slices.BinarySearch(s.at, int64(to))
-	part := Series[T]{at: make([]int64, 0, j-i+2), q: make([]int64, 0, j-i+2)}
+	part := Series[T]{at: make([]int64, 0, j-i+2), q: make([]int64, 0, j-i+2), origin: s.origin}
 	part.at = append(append(append(part.at, int64(from)), s.at[i:j]...), int64(to))
 	part.q = append(append(append(part.q, head), s.q[i:j]...), tail)
 	return part, nil

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
 // The tops, degrees Fahrenheit: the guide counts up to 135 °F, the kitchen's danger zone ends at 140 °F.
@@ -30,7 +31,7 @@ type counted struct {
 // span is a run of cells, both ends included.
 type span struct{ first, last int }
 
-// allLimits is every printed limit, in the order of the rules and of the print.
+// allLimits is every printed limit, in the order of the rules and of the document.
 func allLimits() []Limit {
 	var all []Limit
 	for _, r := range a2Table {
@@ -79,12 +80,12 @@ func edgesOf(limits []Limit) []int64 {
 	for _, l := range limits {
 		for _, t := range []units.Temperature{l.Over, l.UpTo, l.EverAbove, l.NeverAbove, l.HotAir} {
 			if t.IsSet() {
-				set[quanta(t)] = true
+				set[chain.Quanta(t)] = true
 			}
 		}
 	}
 	for _, t := range thresholds {
-		set[quanta(units.Fahrenheit(t.over))] = true
+		set[chain.Quanta(units.Fahrenheit(t.over))] = true
 	}
 	sorted := make([]int64, 0, len(set))
 	for e := range set {
@@ -94,11 +95,18 @@ func edgesOf(limits []Limit) []int64 {
 	return sorted
 }
 
-func quanta(t units.Temperature) int64 { return int64(t.AboveAbsoluteZero()) }
-
 // cellAt is the cell that holds exactly the temperature of an edge; the next one is what lies above it.
 func cellAt(t units.Temperature) int {
-	return 2*sort.Search(len(edges), func(i int) bool { return edges[i] >= quanta(t) }) + 1
+	return 2*sort.Search(len(edges), func(i int) bool { return edges[i] >= chain.Quanta(t) }) + 1
+}
+
+// cellOf is the cell that holds a temperature.
+func cellOf(t units.Temperature) int {
+	i := sort.Search(len(edges), func(i int) bool { return edges[i] >= chain.Quanta(t) })
+	if edges[i] == chain.Quanta(t) {
+		return 2*i + 1
+	}
+	return 2 * i
 }
 
 // firstAbove is the first cell above a temperature, zero for one that is not set.

@@ -6,18 +6,19 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain"
 )
 
 // A lake-run catch (invented): 14 °C for 1.5 h, chilled to 2 °C over 5 h, then kept at 2 °C for 12 h.
-func ExampleExposure() {
+func ExampleAudit() {
 	record, _ := series.New([]series.Reading[units.Temperature]{
 		{At: 0, Value: units.Celsius(14)},
 		{At: 90 * time.Minute, Value: units.Celsius(14)},
 		{At: 390 * time.Minute, Value: units.Celsius(2)},
 		{At: 1110 * time.Minute, Value: units.Celsius(2)},
 	})
-	report, err := coldchain.Exposure(record, coldchain.Terms{
+	report, err := coldchain.Audit(record, coldchain.Terms{
 		MaxGap:  12 * time.Hour,
 		Product: coldchain.RawFish,
 		Hazards: []coldchain.Hazard{coldchain.Listeria},
@@ -26,40 +27,42 @@ func ExampleExposure() {
 	for _, h := range report.Hours {
 		fmt.Printf("above %s: %v\n", h.Above.Text(units.FahrenheitScale, 0), h.Time.Round(time.Second))
 	}
-	for _, f := range report.Findings {
+	for _, f := range report.Allowances {
 		fmt.Printf("%v: %v, %s used", f.Rule, f.Verdict, units.Text(f.Used, units.Percent, 1))
-		if f.Verdict == coldchain.Exceeded {
+		if f.Verdict == verdict.NotMet {
 			fmt.Printf(", exceeded at %v", f.ExceededAt)
 		}
 		fmt.Println()
 	}
-	fmt.Println(report.Next[len(report.Next)-1])
+	for _, f := range report.Findings {
+		fmt.Println(f.Text(units.US))
+	}
 	// Output:
-	// exceeded <nil>
+	// not met <nil>
 	// above 38 °F: 5h56m40s
 	// above 40 °F: 5h28m53s
 	// above 50 °F: 3h10m0s
 	// above 70 °F: 0s
 	// above 80 °F: 0s
-	// table A-2: within, 61.8 % used
-	// raw ready-to-eat: within, 63.3 % used
-	// kitchen two hours: exceeded, 274.1 % used, exceeded at 2h0m0s
-	// Past its limit: kitchen two hours, after 2 h (read).
+	// table A-2: met, 61.8 % used
+	// raw ready-to-eat: met, 63.3 % used
+	// kitchen two hours: not met, 274.1 % used, exceeded at 2h0m0s
+	// kitchen two hours: 5 h 28 min 54 s recorded, at most 2 h published, too long by 3 h 28 min 54 s, from minute 120 to 1110
 }
 
 // A logger that fell silent for nine hours: what it did not see is not known to be cold.
-func ExampleExposure_gap() {
+func ExampleAudit_gap() {
 	record, _ := series.New([]series.Reading[units.Temperature]{
 		{At: 0, Value: units.Fahrenheit(34)},
 		{At: 30 * time.Minute, Value: units.Fahrenheit(34)},
 		{At: 570 * time.Minute, Value: units.Fahrenheit(36)},
 	})
-	report, err := coldchain.Exposure(record, coldchain.Terms{MaxGap: time.Hour})
+	report, err := coldchain.Audit(record, coldchain.Terms{MaxGap: time.Hour})
 	fmt.Println(report.Verdict, report.Unknown, err)
-	fmt.Println(report.Next[0])
+	fmt.Println(report.Next[0].Text(units.Metric))
 	// Output:
 	// cannot tell 9h0m0s <nil>
-	// 9 h are not recorded: treat the fish as exceeded unless another record shows that it stayed cold.
+	// Part of the time is not recorded: treat the fish as past its limit unless another record shows that it stayed cold.
 }
 
 // FDA Fish and Fishery Products Hazards and Controls Guidance, Appendix 4, table A-2, as recalled of the 4th edition.
@@ -77,11 +80,11 @@ func ExampleLimits() {
 }
 
 // The print has bands up to 41 °F and from 42 °F: 41 °F is still in the lower, 41.1 °F in the stricter.
-func ExampleLimitAt() {
-	on, _ := coldchain.LimitAt(coldchain.Listeria, units.Fahrenheit(41))
-	above, _ := coldchain.LimitAt(coldchain.Listeria, units.Fahrenheit(41.1))
+func ExampleFindLimit() {
+	on, _ := coldchain.FindLimit(coldchain.Listeria, units.Fahrenheit(41))
+	above, _ := coldchain.FindLimit(coldchain.Listeria, units.Fahrenheit(41.1))
 	fmt.Println(on.Allowed, above.Allowed)
-	_, err := coldchain.LimitAt(coldchain.Listeria, units.Fahrenheit(30))
+	_, err := coldchain.FindLimit(coldchain.Listeria, units.Fahrenheit(30))
 	fmt.Println(err)
 	// Output:
 	// 168h0m0s 24h0m0s
@@ -124,7 +127,8 @@ func ExampleRule() {
 
 func ExampleProduct() {
 	fmt.Println(coldchain.AnyFish, "|", coldchain.RawFish, "|", coldchain.CookedFish)
-	// Output: any fish | raw fish | cooked fish
+	// Output:
+	// not stated | raw fish | cooked fish
 }
 
 func ExampleReading() {
@@ -132,20 +136,15 @@ func ExampleReading() {
 	// Output: sum of fractions | nested | each band
 }
 
-func ExampleVerdict() {
-	fmt.Println(coldchain.CannotTell, "|", coldchain.Within, "|", coldchain.Exceeded)
-	// Output: cannot tell | within | exceeded
-}
-
 // Two hours at 45 °F use one band of Listeria, of which the print was read; at 60 °F another, from memory.
-func ExampleFinding_Citations() {
+func ExampleAllowance_Citations() {
 	record, _ := series.New([]series.Reading[units.Temperature]{
 		{At: 0, Value: units.Fahrenheit(45)}, {At: 2 * time.Hour, Value: units.Fahrenheit(45)}, {At: 3 * time.Hour, Value: units.Fahrenheit(60)},
 	})
-	report, err := coldchain.Exposure(record, coldchain.Terms{
+	report, err := coldchain.Audit(record, coldchain.Terms{
 		MaxGap: 2 * time.Hour, Rules: []coldchain.Rule{coldchain.TableA2}, Hazards: []coldchain.Hazard{coldchain.Listeria},
 	})
-	for _, c := range report.Findings[0].Citations() {
+	for _, c := range report.Allowances[0].Citations() {
 		fmt.Println(c.Basis, err)
 	}
 	// Output:

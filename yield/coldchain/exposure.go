@@ -5,42 +5,33 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// Exposure holds a record of the temperature inside the fish against published limits and returns what was
-// used of each, what is left, when it was passed and the worst verdict. The record is read as straight
-// lines, except across gaps longer than terms.MaxGap: their time counts nowhere and no verdict is Within.
-// Times at a crossing round to the warmer side, by less than 1 ns; a limit reached and not passed is kept.
-// A record of fewer than two readings or with one below -80 or above 100 °C, which is a fault of the probe, or terms that name no known rule, hazard, product or reading, or a
-// MaxGap not above zero, is a units.RangeError; an empty record is series.ErrEmpty.
-func Exposure(record series.Series[units.Temperature], terms Terms) (Report, error) {
-	if err := checkCount(record.Len()); err != nil {
+// Audit holds a record of the temperature inside the fish against published limits and returns what was used of each,
+// what is left, when it was passed and the worst verdict. The record is read as straight lines, except across gaps
+// longer than terms.MaxGap: their time counts nowhere and no verdict is Within. Times at a crossing round to the warmer
+// side, by less than 1 ns; a limit reached and not passed is kept. A record of fewer than two readings or with one
+// below -80 or above 100 °C, which is a fault of the probe, or terms that name no known rule, hazard, product or
+// reading, or a MaxGap not above zero, is a units.RangeError; an empty record is series.ErrEmpty.
+func Audit(record series.Series[units.Temperature], terms Terms) (Report, error) {
+	if err := chain.CheckCount(record.Len()); err != nil {
 		return Report{}, err
 	}
 	if err := terms.check(); err != nil {
 		return Report{}, err
 	}
+	terms = terms.filled()
 	w := walked(record, terms.MaxGap)
-	if err := checkExtremes(w.lowest, w.highest.Value); err != nil {
+	if err := chain.CheckExtremes(w.lowest, w.highest.Value); err != nil {
 		return Report{}, err
 	}
 	first, _ := record.First()
 	r := Report{Terms: terms, Span: record.Span(), Unknown: w.unknown, LongestGap: record.LongestGap(), Highest: w.highest}
-	r.judge(terms.judges(), w.total, w)
 	last, _ := record.Last()
-	r.advise(first.At, w.total, last.Value)
+	r.judge(terms.judges(), w.total, w, first.At, last)
 	return r, nil
-}
-
-// checkCount refuses a record of fewer than two readings, which has no time.
-func checkCount(readings int) error {
-	switch readings {
-	case 0:
-		return series.ErrEmpty
-	case 1:
-		return units.RangeError{What: "number of readings", Got: "1", Low: "2"}
-	}
-	return nil
 }
 
 // moments says when what a ledger no longer keeps was last kept.
@@ -50,50 +41,36 @@ type moments interface {
 	passedAt(j judge, limit int) time.Duration
 }
 
-// judge holds a ledger against the rules.
-func (r *Report) judge(judges []judge, l ledger, m moments) {
-	r.Verdict, r.Hours = Within, hoursAbove(l, m)
-	r.Findings = make([]Finding, 0, len(judges))
+// judge holds a ledger against the rules, for a record that begins at a time and ends with a reading.
+func (r *Report) judge(
+	judges []judge, l ledger, m moments, start time.Duration, last series.Reading[units.Temperature],
+) {
+	r.Hours = hoursAbove(l, m)
+	r.Allowances = make([]Allowance, 0, len(judges))
 	lines := make([]Line, 0, len(countedLimits))
 	inPrint := false // whether a limit that was read is exceeded
 	for _, j := range judges {
-		f := Finding{Rule: j.rule, Hazard: j.hazard, Used: j.share(l), Verdict: Within}
+		a := Allowance{ID: j.id(), Rule: j.rule, Hazard: j.hazard, Used: j.share(l), Verdict: verdict.Met}
 		switch {
 		case !j.met(l):
-			f.Verdict, f.ExceededAt = Exceeded, m.exceededAt(j)
+			a.Verdict, a.ExceededAt = verdict.NotMet, m.exceededAt(j)
 		case r.Unknown > 0:
-			f.Verdict = CannotTell
+			a.Verdict = verdict.CannotTell
 		}
 		n := len(lines)
 		for i := range j.limits {
 			if j.applies(l, &j.limits[i]) {
-				lines = append(lines, j.line(l, i, f.Used, m))
+				lines = append(lines, j.line(l, i, a.Used, m))
 			}
 		}
-		f.Lines = lines[n:len(lines):len(lines)]
-		f.FromMemory = f.Verdict == Exceeded && !j.readExceeded(f.Lines)
-		r.Findings = append(r.Findings, f)
-		r.Verdict = worse(r.Verdict, f.Verdict)
-		inPrint = inPrint || f.Verdict == Exceeded && !f.FromMemory
+		a.Lines = lines[n:len(lines):len(lines)]
+		a.FromMemory = a.Verdict == verdict.NotMet && !j.readExceeded(a.Lines)
+		r.Allowances = append(r.Allowances, a)
+		inPrint = inPrint || a.Verdict == verdict.NotMet && !a.FromMemory
 	}
-	r.FromMemory = r.Verdict == Exceeded && !inPrint
-}
-
-// advise adds what to do and what must be known, for a record that begins at a time and ends at a temperature.
-func (r *Report) advise(start time.Duration, l ledger, last units.Temperature) {
-	r.Next = r.next(r.Verdict == Exceeded && r.iced(l, last))
-	r.Cautions = r.cautions(start)
-}
-
-// worse is the worse of two verdicts: a passed limit is passed whatever lies in a gap.
-func worse(a, b Verdict) Verdict {
-	if a == Exceeded || b == Exceeded {
-		return Exceeded
-	}
-	if a == CannotTell || b == CannotTell {
-		return CannotTell
-	}
-	return Within
+	r.Report = verdict.Of(r.findings(last.At), r.cautionsOf(start))
+	r.FromMemory = r.Verdict == verdict.NotMet && !inPrint
+	r.Next = r.next(r.Verdict == verdict.NotMet && r.iced(l, last.Value))
 }
 
 // line is what one limit finds.
@@ -119,7 +96,7 @@ func left(allowed time.Duration, used units.Ratio) time.Duration {
 	case used >= units.One:
 		return 0
 	}
-	return time.Duration(part(int64(allowed), int64(units.One-used), int64(units.One)))
+	return time.Duration(chain.Part(int64(allowed), int64(units.One-used), int64(units.One)))
 }
 
 // hoursAbove is the time above each threshold.

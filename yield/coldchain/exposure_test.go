@@ -1,4 +1,4 @@
-package coldchain
+package coldchain_test
 
 import (
 	"fmt"
@@ -7,90 +7,89 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
+	"example.org/lakelarder/yield/coldchain"
+	"example.org/lakelarder/yield/coldchain/internal/logged"
 	"github.com/google/go-cmp/cmp"
 	"github.com/stretchr/testify/require"
 )
 
 const hour = time.Hour
 
-func flat(d time.Duration, fahrenheit float64) segment {
-	return segment{d, units.Fahrenheit(fahrenheit), units.Fahrenheit(fahrenheit)}
-}
-
 // The rules' own sentences, one case for each clause and both of its sides; see quick-limits.csv for the sources.
 func TestQuickRules(t *testing.T) {
 	short := time.Minute
 	for name, c := range map[string]struct {
-		rule Rule
+		rule coldchain.Rule
 		kept bool
-		segs []segment
+		segs []logged.Segment
 	}{
-		"raw, 5 h at 60":                     {RawReadyToEat, true, []segment{flat(5*hour, 60)}},
-		"raw, over 5 h at 60":                {RawReadyToEat, false, []segment{flat(5*hour+1, 60)}},
-		"raw, over 5 h at exactly 70":        {RawReadyToEat, false, []segment{flat(5*hour+short, 70)}},
-		"raw, days at exactly 50":            {RawReadyToEat, true, []segment{flat(90*hour, 50)}},
-		"older, 6 h at 60":                   {RawReadyToEatOlder, true, []segment{flat(6*hour, 60)}},
-		"older, over 6 h at 60":              {RawReadyToEatOlder, false, []segment{flat(6*hour+1, 60)}},
-		"raw, 2 h at 75":                     {RawReadyToEat, true, []segment{flat(2*hour, 75)}},
-		"raw, over 2 h at 75":                {RawReadyToEat, false, []segment{flat(2*hour+1, 75)}},
-		"raw, 4 h of which 2 above 70":       {RawReadyToEat, true, []segment{flat(2*hour, 60), flat(2*hour, 75)}},
-		"raw, 4 h of which over 2 above 70":  {RawReadyToEat, false, []segment{flat(2*hour-short, 60), flat(2*hour+short, 75)}},
-		"raw, over 4 h of which 1 above 70":  {RawReadyToEat, false, []segment{flat(3*hour+short, 60), flat(1*hour, 75)}},
-		"raw, 4.5 h and a minute above 70":   {RawReadyToEat, false, []segment{flat(4*hour+30*short, 60), flat(short, 71)}},
-		"older too, 5 h and a minute hot":    {RawReadyToEatOlder, false, []segment{flat(5*hour, 60), flat(short, 71)}},
-		"raw, 2 h at exactly 135":            {RawReadyToEat, true, []segment{flat(2*hour, 135)}},
-		"raw, over 2 h at exactly 135":       {RawReadyToEat, false, []segment{flat(2*hour+short, 135)}},
-		"raw, above 135 is not counted":      {RawReadyToEat, true, []segment{flat(9*hour, 136)}},
-		"cooked, 1 h at 85":                  {CookedReadyToEat, true, []segment{flat(1*hour, 85)}},
-		"cooked, over 1 h at 85":             {CookedReadyToEat, false, []segment{flat(1*hour+1, 85)}},
-		"cooked, 4 h of which 1 above 70":    {CookedReadyToEat, true, []segment{flat(3*hour, 60), flat(1*hour, 85)}},
-		"cooked, 4 h, more than 1 above 70":  {CookedReadyToEat, false, []segment{flat(2*hour, 60), flat(1*hour, 75), flat(short, 85)}},
-		"cooked, exactly 80 is not above 80": {CookedReadyToEat, true, []segment{flat(2*hour, 80)}},
-		"cooked, over 2 h at 80":             {CookedReadyToEat, false, []segment{flat(2*hour+short, 80)}},
-		"cooked, 4 h of which 2 above 70":    {CookedReadyToEat, true, []segment{flat(2*hour, 60), flat(2*hour, 75)}},
-		"cooked, over 4 h, some above 70":    {CookedReadyToEat, false, []segment{flat(4*hour, 60), flat(short, 75)}},
-		"cooked, 5 h at 60":                  {CookedReadyToEat, true, []segment{flat(5*hour, 60)}},
-		"cooked, over 5 h at 60":             {CookedReadyToEat, false, []segment{flat(5*hour+short, 60)}},
-		"kitchen, 2 h at 41":                 {KitchenTwoHours, true, []segment{flat(2*hour, 41)}},
-		"kitchen, over 2 h at 41":            {KitchenTwoHours, false, []segment{flat(2*hour+1, 41)}},
-		"kitchen, days at exactly 40":        {KitchenTwoHours, true, []segment{flat(90*hour, 40)}},
-		"kitchen, over 2 h at exactly 140":   {KitchenTwoHours, false, []segment{flat(2*hour+short, 140)}},
-		"kitchen, fish itself above 90":      {KitchenTwoHours, false, []segment{flat(hour, 80), flat(short, 91)}},
+		"raw, 5 h at 60":                     {coldchain.RawReadyToEat, true, []logged.Segment{logged.Flat(5*hour, 60)}},
+		"raw, over 5 h at 60":                {coldchain.RawReadyToEat, false, []logged.Segment{logged.Flat(5*hour+1, 60)}},
+		"raw, over 5 h at exactly 70":        {coldchain.RawReadyToEat, false, []logged.Segment{logged.Flat(5*hour+short, 70)}},
+		"raw, days at exactly 50":            {coldchain.RawReadyToEat, true, []logged.Segment{logged.Flat(90*hour, 50)}},
+		"older, 6 h at 60":                   {coldchain.RawReadyToEatOlder, true, []logged.Segment{logged.Flat(6*hour, 60)}},
+		"older, over 6 h at 60":              {coldchain.RawReadyToEatOlder, false, []logged.Segment{logged.Flat(6*hour+1, 60)}},
+		"raw, 2 h at 75":                     {coldchain.RawReadyToEat, true, []logged.Segment{logged.Flat(2*hour, 75)}},
+		"raw, over 2 h at 75":                {coldchain.RawReadyToEat, false, []logged.Segment{logged.Flat(2*hour+1, 75)}},
+		"raw, 4 h of which 2 above 70":       {coldchain.RawReadyToEat, true, []logged.Segment{logged.Flat(2*hour, 60), logged.Flat(2*hour, 75)}},
+		"raw, 4 h of which over 2 above 70":  {coldchain.RawReadyToEat, false, []logged.Segment{logged.Flat(2*hour-short, 60), logged.Flat(2*hour+short, 75)}},
+		"raw, over 4 h of which 1 above 70":  {coldchain.RawReadyToEat, false, []logged.Segment{logged.Flat(3*hour+short, 60), logged.Flat(1*hour, 75)}},
+		"raw, 4.5 h and a minute above 70":   {coldchain.RawReadyToEat, false, []logged.Segment{logged.Flat(4*hour+30*short, 60), logged.Flat(short, 71)}},
+		"older too, 5 h and a minute hot":    {coldchain.RawReadyToEatOlder, false, []logged.Segment{logged.Flat(5*hour, 60), logged.Flat(short, 71)}},
+		"raw, 2 h at exactly 135":            {coldchain.RawReadyToEat, true, []logged.Segment{logged.Flat(2*hour, 135)}},
+		"raw, over 2 h at exactly 135":       {coldchain.RawReadyToEat, false, []logged.Segment{logged.Flat(2*hour+short, 135)}},
+		"raw, above 135 is not counted":      {coldchain.RawReadyToEat, true, []logged.Segment{logged.Flat(9*hour, 136)}},
+		"cooked, 1 h at 85":                  {coldchain.CookedReadyToEat, true, []logged.Segment{logged.Flat(1*hour, 85)}},
+		"cooked, over 1 h at 85":             {coldchain.CookedReadyToEat, false, []logged.Segment{logged.Flat(1*hour+1, 85)}},
+		"cooked, 4 h of which 1 above 70":    {coldchain.CookedReadyToEat, true, []logged.Segment{logged.Flat(3*hour, 60), logged.Flat(1*hour, 85)}},
+		"cooked, 4 h, more than 1 above 70":  {coldchain.CookedReadyToEat, false, []logged.Segment{logged.Flat(2*hour, 60), logged.Flat(1*hour, 75), logged.Flat(short, 85)}},
+		"cooked, exactly 80 is not above 80": {coldchain.CookedReadyToEat, true, []logged.Segment{logged.Flat(2*hour, 80)}},
+		"cooked, over 2 h at 80":             {coldchain.CookedReadyToEat, false, []logged.Segment{logged.Flat(2*hour+short, 80)}},
+		"cooked, 4 h of which 2 above 70":    {coldchain.CookedReadyToEat, true, []logged.Segment{logged.Flat(2*hour, 60), logged.Flat(2*hour, 75)}},
+		"cooked, over 4 h, some above 70":    {coldchain.CookedReadyToEat, false, []logged.Segment{logged.Flat(4*hour, 60), logged.Flat(short, 75)}},
+		"cooked, 5 h at 60":                  {coldchain.CookedReadyToEat, true, []logged.Segment{logged.Flat(5*hour, 60)}},
+		"cooked, over 5 h at 60":             {coldchain.CookedReadyToEat, false, []logged.Segment{logged.Flat(5*hour+short, 60)}},
+		"kitchen, 2 h at 41":                 {coldchain.KitchenTwoHours, true, []logged.Segment{logged.Flat(2*hour, 41)}},
+		"kitchen, over 2 h at 41":            {coldchain.KitchenTwoHours, false, []logged.Segment{logged.Flat(2*hour+1, 41)}},
+		"kitchen, days at exactly 40":        {coldchain.KitchenTwoHours, true, []logged.Segment{logged.Flat(90*hour, 40)}},
+		"kitchen, over 2 h at exactly 140":   {coldchain.KitchenTwoHours, false, []logged.Segment{logged.Flat(2*hour+short, 140)}},
+		"kitchen, fish itself above 90":      {coldchain.KitchenTwoHours, false, []logged.Segment{logged.Flat(hour, 80), logged.Flat(short, 91)}},
 	} {
 		t.Run(name, func(t *testing.T) {
-			r := exposed(t, record(t, c.segs...), Terms{Rules: []Rule{c.rule}})
-			require.Equal(t, c.kept, r.Verdict == Within, "%+v", r.Findings)
+			r := exposed(t, logged.Record(t, c.segs...), coldchain.Terms{Rules: []coldchain.Rule{c.rule}})
+			require.Equal(t, c.kept, r.Verdict == verdict.Met, "%+v", r.Allowances)
 		})
 	}
 }
 
 func TestHotAir(t *testing.T) {
-	cool := record(t, flat(hour+time.Minute, 60))
-	hot := record(t, flat(hour+time.Minute, 120))
-	kitchenOnly := Terms{Rules: []Rule{KitchenTwoHours}}
-	require.Equal(t, Within, exposed(t, cool, kitchenOnly).Verdict)
+	cool := logged.Record(t, logged.Flat(hour+time.Minute, 60))
+	hot := logged.Record(t, logged.Flat(hour+time.Minute, 120))
+	kitchenOnly := coldchain.Terms{Rules: []coldchain.Rule{coldchain.KitchenTwoHours}}
+	require.Equal(t, verdict.Met, exposed(t, cool, kitchenOnly).Verdict)
 	kitchenOnly.HotAir = true
-	require.Equal(t, Exceeded, exposed(t, cool, kitchenOnly).Verdict)
+	require.Equal(t, verdict.NotMet, exposed(t, cool, kitchenOnly).Verdict)
 	// Warm cooked fish says nothing of the air; warm raw fish does.
-	require.Equal(t, Within, exposed(t, hot, Terms{Rules: []Rule{KitchenTwoHours}, Product: CookedFish}).Verdict)
-	require.Equal(t, Exceeded, exposed(t, hot, Terms{Rules: []Rule{KitchenTwoHours}, Product: RawFish}).Verdict)
+	require.Equal(t, verdict.Met, exposed(t, hot, coldchain.Terms{Rules: []coldchain.Rule{coldchain.KitchenTwoHours}, Product: coldchain.CookedFish}).Verdict)
+	require.Equal(t, verdict.NotMet, exposed(t, hot, coldchain.Terms{Rules: []coldchain.Rule{coldchain.KitchenTwoHours}, Product: coldchain.RawFish}).Verdict)
 }
 
 func TestReadingsOfTableA2(t *testing.T) {
 	for name, c := range map[string]struct {
-		segs             []segment
-		each, nested, of Verdict
+		segs             []logged.Segment
+		each, nested, of verdict.Verdict
 	}{
-		"well within":               {[]segment{flat(hour, 60)}, Within, Within, Within},
-		"exactly all of one band":   {[]segment{flat(7*hour, 60)}, Within, Within, Within},
-		"more than one band":        {[]segment{flat(7*hour+1, 60)}, Exceeded, Exceeded, Exceeded},
-		"two bands over the lower":  {[]segment{flat(6*hour, 60), flat(2*hour, 80)}, Within, Exceeded, Exceeded},
-		"nested and yet over a sum": {[]segment{flat(4*hour, 60), flat(2*hour, 80)}, Within, Within, Exceeded},
-		"exactly a sum of one":      {[]segment{flat(84*hour, 40), flat(12*hour, 45)}, Within, Within, Within},
-		"a second more":             {[]segment{flat(84*hour, 40), flat(12*hour+time.Second, 45)}, Within, Within, Exceeded},
+		"well within":               {[]logged.Segment{logged.Flat(hour, 60)}, verdict.Met, verdict.Met, verdict.Met},
+		"exactly all of one band":   {[]logged.Segment{logged.Flat(7*hour, 60)}, verdict.Met, verdict.Met, verdict.Met},
+		"more than one band":        {[]logged.Segment{logged.Flat(7*hour+1, 60)}, verdict.NotMet, verdict.NotMet, verdict.NotMet},
+		"two bands over the lower":  {[]logged.Segment{logged.Flat(6*hour, 60), logged.Flat(2*hour, 80)}, verdict.Met, verdict.NotMet, verdict.NotMet},
+		"nested and yet over a sum": {[]logged.Segment{logged.Flat(4*hour, 60), logged.Flat(2*hour, 80)}, verdict.Met, verdict.Met, verdict.NotMet},
+		"exactly a sum of one":      {[]logged.Segment{logged.Flat(84*hour, 40), logged.Flat(12*hour, 45)}, verdict.Met, verdict.Met, verdict.Met},
+		"a second more":             {[]logged.Segment{logged.Flat(84*hour, 40), logged.Flat(12*hour+time.Second, 45)}, verdict.Met, verdict.Met, verdict.NotMet},
 	} {
-		for reading, want := range map[Reading]Verdict{EachBand: c.each, Nested: c.nested, SumOfFractions: c.of} {
-			r := exposed(t, record(t, c.segs...), Terms{Rules: []Rule{TableA2}, Hazards: []Hazard{Listeria}, Reading: reading})
+		for reading, want := range map[coldchain.Reading]verdict.Verdict{coldchain.EachBand: c.each, coldchain.Nested: c.nested, coldchain.SumOfFractions: c.of} {
+			r := exposed(t, logged.Record(t, c.segs...), coldchain.Terms{Rules: []coldchain.Rule{coldchain.TableA2}, Hazards: []coldchain.Hazard{coldchain.Listeria}, Reading: reading})
 			require.Equal(t, want, r.Verdict, "%s, %v", name, reading)
 		}
 	}
@@ -98,91 +97,91 @@ func TestReadingsOfTableA2(t *testing.T) {
 
 // Why each band by itself is no default: warming two hours of this record makes it pass.
 func TestEachBandMayImproveByWarming(t *testing.T) {
-	terms := Terms{Rules: []Rule{TableA2}, Hazards: []Hazard{Listeria}, Reading: EachBand, MaxGap: 200 * hour}
-	require.Equal(t, Exceeded, exposed(t, record(t, flat(169*hour, 40)), terms).Verdict)
-	warmed := record(t, flat(167*hour, 40), flat(2*hour, 45))
-	require.Equal(t, Within, exposed(t, warmed, terms).Verdict)
-	terms.Reading = SumOfFractions
-	require.Equal(t, Exceeded, exposed(t, warmed, terms).Verdict)
+	terms := coldchain.Terms{Rules: []coldchain.Rule{coldchain.TableA2}, Hazards: []coldchain.Hazard{coldchain.Listeria}, Reading: coldchain.EachBand, MaxGap: 200 * hour}
+	require.Equal(t, verdict.NotMet, exposed(t, logged.Record(t, logged.Flat(169*hour, 40)), terms).Verdict)
+	warmed := logged.Record(t, logged.Flat(167*hour, 40), logged.Flat(2*hour, 45))
+	require.Equal(t, verdict.Met, exposed(t, warmed, terms).Verdict)
+	terms.Reading = coldchain.SumOfFractions
+	require.Equal(t, verdict.NotMet, exposed(t, warmed, terms).Verdict)
 }
 
 func TestMoments(t *testing.T) {
 	// Up from 40 to 60 °F in 2 h: above 50 °F from 1 h on; 5 h above it are over at 6 h.
-	r := exposed(t, record(t, segment{2 * hour, units.Fahrenheit(40), units.Fahrenheit(60)}, flat(6*hour, 60)), Terms{Rules: []Rule{RawReadyToEat}})
-	require.Equal(t, Exceeded, r.Verdict)
-	require.Equal(t, 6*hour, r.Findings[0].ExceededAt)
+	r := exposed(t, logged.Record(t, logged.Ramp(2*hour, units.Fahrenheit(40), units.Fahrenheit(60)), logged.Flat(6*hour, 60)), coldchain.Terms{Rules: []coldchain.Rule{coldchain.RawReadyToEat}})
+	require.Equal(t, verdict.NotMet, r.Verdict)
+	require.Equal(t, 6*hour, r.Allowances[0].ExceededAt)
 	require.Equal(t, hour, r.Hours[2].First)
 	require.False(t, r.Hours[3].Ever)
-	line := r.Findings[0].Lines[0]
+	line := r.Allowances[0].Lines[0]
 	require.Equal(t, []any{7 * hour, time.Duration(0), true, 6 * hour}, []any{line.Used, line.Remaining, line.Passed, line.PassedAt})
 
 	// The moment lies in a record of many readings, on the way down.
-	var segs []segment
+	var segs []logged.Segment
 	for i := 0; i < 300; i++ {
-		segs = append(segs, flat(time.Minute, 60))
+		segs = append(segs, logged.Flat(time.Minute, 60))
 	}
-	segs = append(segs, segment{hour, units.Fahrenheit(70), units.Fahrenheit(30)}, flat(40*hour, 30))
-	r = exposed(t, record(t, segs...), Terms{Rules: []Rule{RawReadyToEat}})
-	require.Equal(t, 5*hour, r.Findings[0].ExceededAt)
+	segs = append(segs, logged.Ramp(hour, units.Fahrenheit(70), units.Fahrenheit(30)), logged.Flat(40*hour, 30))
+	r = exposed(t, logged.Record(t, segs...), coldchain.Terms{Rules: []coldchain.Rule{coldchain.RawReadyToEat}})
+	require.Equal(t, 5*hour, r.Allowances[0].ExceededAt)
 	require.Equal(t, 5*hour+30*time.Minute, r.Hours[2].Time.Round(time.Microsecond))
 
 	// What is left is what the sum of fractions leaves.
-	r = exposed(t, record(t, flat(84*hour, 40)), Terms{Rules: []Rule{TableA2}, Hazards: []Hazard{Listeria}})
-	require.Equal(t, 50*units.Percent, r.Findings[0].Used)
-	require.Equal(t, 84*hour, r.Findings[0].Lines[0].Remaining)
-	require.Equal(t, 12*hour, r.Findings[0].Lines[1].Remaining)
-	require.Equal(t, 30*time.Minute, r.Findings[0].Lines[4].Remaining)
+	r = exposed(t, logged.Record(t, logged.Flat(84*hour, 40)), coldchain.Terms{Rules: []coldchain.Rule{coldchain.TableA2}, Hazards: []coldchain.Hazard{coldchain.Listeria}})
+	require.Equal(t, 50*units.Percent, r.Allowances[0].Used)
+	require.Equal(t, 84*hour, r.Allowances[0].Lines[0].Remaining)
+	require.Equal(t, 12*hour, r.Allowances[0].Lines[1].Remaining)
+	require.Equal(t, 30*time.Minute, r.Allowances[0].Lines[4].Remaining)
 }
 
 func TestGaps(t *testing.T) {
-	cold := record(t, flat(30*time.Minute, 34), flat(3*hour, 34))
-	r := exposed(t, cold, Terms{MaxGap: hour})
-	require.Equal(t, CannotTell, r.Verdict)
+	cold := logged.Record(t, logged.Flat(30*time.Minute, 34), logged.Flat(3*hour, 34))
+	r := exposed(t, cold, coldchain.Terms{MaxGap: hour})
+	require.Equal(t, verdict.CannotTell, r.Verdict)
 	require.Equal(t, 3*hour, r.LongestGap.Length().Round(time.Microsecond))
 	require.Equal(t, r.LongestGap.Length(), r.Unknown)
-	require.Equal(t, Within, exposed(t, cold, Terms{MaxGap: 3 * hour}).Verdict)
-	for _, f := range r.Findings {
-		require.Equal(t, CannotTell, f.Verdict)
+	require.Equal(t, verdict.Met, exposed(t, cold, coldchain.Terms{MaxGap: 3 * hour}).Verdict)
+	for _, f := range r.Allowances {
+		require.Equal(t, verdict.CannotTell, f.Verdict)
 	}
 	// What is exceeded without the gap is exceeded.
-	warm := record(t, flat(20*hour, 60), flat(30*hour, 34))
-	r = exposed(t, warm, Terms{MaxGap: 21 * hour})
-	require.Equal(t, Exceeded, r.Verdict)
+	warm := logged.Record(t, logged.Flat(20*hour, 60), logged.Flat(30*hour, 34))
+	r = exposed(t, warm, coldchain.Terms{MaxGap: 21 * hour})
+	require.Equal(t, verdict.NotMet, r.Verdict)
 	// The moment is found behind a gap as well: 3 h at 60 °F, 9 h unknown, and the fifth hour two hours later.
-	r = exposed(t, record(t, flat(3*hour, 60), flat(9*hour, 60), flat(3*hour, 60)), Terms{MaxGap: 3 * hour, Rules: []Rule{RawReadyToEat}})
-	require.Equal(t, []time.Duration{14 * hour, 9 * hour}, []time.Duration{r.Findings[0].ExceededAt, r.Unknown})
+	r = exposed(t, logged.Record(t, logged.Flat(3*hour, 60), logged.Flat(9*hour, 60), logged.Flat(3*hour, 60)), coldchain.Terms{MaxGap: 3 * hour, Rules: []coldchain.Rule{coldchain.RawReadyToEat}})
+	require.Equal(t, []time.Duration{14 * hour, 9 * hour}, []time.Duration{r.Allowances[0].ExceededAt, r.Unknown})
 	// A peak between two gaps is not made into time.
-	r = exposed(t, record(t, segment{9 * hour, units.Fahrenheit(34), units.Fahrenheit(90)}, segment{9 * hour, units.Fahrenheit(90), units.Fahrenheit(34)}), Terms{MaxGap: hour})
-	require.Equal(t, CannotTell, r.Verdict)
+	r = exposed(t, logged.Record(t, logged.Ramp(9*hour, units.Fahrenheit(34), units.Fahrenheit(90)), logged.Ramp(9*hour, units.Fahrenheit(90), units.Fahrenheit(34))), coldchain.Terms{MaxGap: hour})
+	require.Equal(t, verdict.CannotTell, r.Verdict)
 	require.Equal(t, units.Fahrenheit(90), r.Highest.Value)
 	require.False(t, r.Hours[0].Ever)
 }
 
 func TestDefaultsAreTheStrictest(t *testing.T) {
-	s := record(t, flat(hour, 60))
-	rules := func(terms Terms) (all []Rule) {
-		for _, f := range exposed(t, s, terms).Findings {
+	s := logged.Record(t, logged.Flat(hour, 60))
+	rules := func(terms coldchain.Terms) (all []coldchain.Rule) {
+		for _, f := range exposed(t, s, terms).Allowances {
 			if len(all) == 0 || all[len(all)-1] != f.Rule {
 				all = append(all, f.Rule)
 			}
 		}
 		return all
 	}
-	require.Equal(t, []Rule{TableA2, RawReadyToEat, CookedReadyToEat, KitchenTwoHours}, rules(Terms{}))
-	require.Equal(t, []Rule{TableA2, RawReadyToEat, KitchenTwoHours}, rules(Terms{Product: RawFish}))
-	require.Equal(t, []Rule{TableA2, CookedReadyToEat, KitchenTwoHours}, rules(Terms{Product: CookedFish}))
-	require.Len(t, exposed(t, s, Terms{}).Findings, 14+3)
-	require.Equal(t, SumOfFractions, Reading(0))
-	require.Equal(t, CannotTell, Verdict(0))
+	require.Equal(t, []coldchain.Rule{coldchain.TableA2, coldchain.RawReadyToEat, coldchain.CookedReadyToEat, coldchain.KitchenTwoHours}, rules(coldchain.Terms{}))
+	require.Equal(t, []coldchain.Rule{coldchain.TableA2, coldchain.RawReadyToEat, coldchain.KitchenTwoHours}, rules(coldchain.Terms{Product: coldchain.RawFish}))
+	require.Equal(t, []coldchain.Rule{coldchain.TableA2, coldchain.CookedReadyToEat, coldchain.KitchenTwoHours}, rules(coldchain.Terms{Product: coldchain.CookedFish}))
+	require.Len(t, exposed(t, s, coldchain.Terms{}).Allowances, 14+3)
+	require.Equal(t, coldchain.SumOfFractions, exposed(t, s, coldchain.Terms{}).Terms.Reading)
+	require.Equal(t, verdict.CannotTell, verdict.Verdict(0))
 }
 
 func TestEveryReportSaysWhatToDo(t *testing.T) {
-	for _, s := range histories(t, "coldchain/records/histories.csv") {
-		for _, terms := range []Terms{{}, {MaxGap: time.Second}, {Reading: Nested}, {Rules: []Rule{RawReadyToEatOlder}}} {
+	for _, s := range logged.Histories(t, "coldchain/records/histories.csv") {
+		for _, terms := range []coldchain.Terms{{}, {MaxGap: time.Second}, {Reading: coldchain.Nested}, {Rules: []coldchain.Rule{coldchain.RawReadyToEatOlder}}} {
 			r := exposed(t, s, terms)
 			require.NotEmpty(t, r.Next)
 			require.NotEmpty(t, r.Cautions)
-			for _, f := range r.Findings {
+			for _, f := range r.Allowances {
 				for _, line := range f.Lines {
 					require.NoError(t, line.Limit.Citation.Check())
 					require.True(t, line.Passed || line.Remaining >= 0)
@@ -193,90 +192,90 @@ func TestEveryReportSaysWhatToDo(t *testing.T) {
 			}
 		}
 	}
-	text := fmt.Sprint(exposed(t, record(t, flat(hour, 60)), Terms{}).Cautions)
+	text := fmt.Sprint(exposed(t, logged.Record(t, logged.Flat(hour, 60)), coldchain.Terms{}).Cautions)
 	require.Contains(t, text, "from memory")
 	require.Contains(t, text, "remembered with 6 h")
 	late, err := series.New([]series.Reading[units.Temperature]{{At: hour, Value: units.Fahrenheit(140.5)}, {At: 2 * hour, Value: units.Fahrenheit(34)}})
 	require.NoError(t, err)
-	text = fmt.Sprint(exposed(t, late, Terms{Reading: EachBand}).Cautions)
-	require.Contains(t, text, "begins at 1 h:")
+	text = fmt.Sprint(exposed(t, late, coldchain.Terms{Reading: coldchain.EachBand}).Cautions)
+	require.Contains(t, text, "does not start at zero")
 	require.Contains(t, text, "above 135 °F")
 	require.Contains(t, text, "stricter reading")
 }
 
 func TestExposureRefuses(t *testing.T) {
-	good, ends := record(t, flat(hour, 60)), func(c float64) series.Series[units.Temperature] {
-		return record(t, segment{hour, units.Celsius(20), units.Celsius(c)})
+	good, ends := logged.Record(t, logged.Flat(hour, 60)), func(c float64) series.Series[units.Temperature] {
+		return logged.Record(t, logged.Ramp(hour, units.Celsius(20), units.Celsius(c)))
 	}
 	single, err := series.New([]series.Reading[units.Temperature]{{Value: units.Fahrenheit(34)}})
 	require.NoError(t, err)
 	for name, c := range map[string]struct {
 		record series.Series[units.Temperature]
-		terms  Terms
+		terms  coldchain.Terms
 	}{
-		"one reading":          {single, Terms{MaxGap: hour}},
-		"no gap stated":        {good, Terms{}},
-		"negative gap":         {good, Terms{MaxGap: -1}},
-		"unknown product":      {good, Terms{MaxGap: hour, Product: 9}},
-		"unknown reading":      {good, Terms{MaxGap: hour, Reading: 9}},
-		"rule not set":         {good, Terms{MaxGap: hour, Rules: []Rule{0}}},
-		"unknown rule":         {good, Terms{MaxGap: hour, Rules: []Rule{TableA2, 99}}},
-		"hazard not set":       {good, Terms{MaxGap: hour, Hazards: []Hazard{0}}},
-		"unknown hazard":       {good, Terms{MaxGap: hour, Hazards: []Hazard{Listeria, 99}}},
-		"probe came loose":     {ends(-127), Terms{MaxGap: hour}},
-		"just too cold":        {ends(-80.1), Terms{MaxGap: hour}},
-		"past boiling":         {ends(100.1), Terms{MaxGap: hour}},
-		"hazard after the end": {good, Terms{MaxGap: hour, Hazards: []Hazard{Yersinia + 1}}},
+		"one reading":          {single, coldchain.Terms{MaxGap: hour}},
+		"no gap stated":        {good, coldchain.Terms{}},
+		"negative gap":         {good, coldchain.Terms{MaxGap: -1}},
+		"unknown product":      {good, coldchain.Terms{MaxGap: hour, Product: 9}},
+		"unknown reading":      {good, coldchain.Terms{MaxGap: hour, Reading: 9}},
+		"rule not set":         {good, coldchain.Terms{MaxGap: hour, Rules: []coldchain.Rule{0}}},
+		"unknown rule":         {good, coldchain.Terms{MaxGap: hour, Rules: []coldchain.Rule{coldchain.TableA2, 99}}},
+		"hazard not set":       {good, coldchain.Terms{MaxGap: hour, Hazards: []coldchain.Hazard{0}}},
+		"unknown hazard":       {good, coldchain.Terms{MaxGap: hour, Hazards: []coldchain.Hazard{coldchain.Listeria, 99}}},
+		"probe came loose":     {ends(-127), coldchain.Terms{MaxGap: hour}},
+		"just too cold":        {ends(-80.1), coldchain.Terms{MaxGap: hour}},
+		"past boiling":         {ends(100.1), coldchain.Terms{MaxGap: hour}},
+		"hazard after the end": {good, coldchain.Terms{MaxGap: hour, Hazards: []coldchain.Hazard{coldchain.Yersinia + 1}}},
 	} {
-		_, err := Exposure(c.record, c.terms)
-		require.ErrorIs(t, err, units.ErrRange, name)
+		_, err := coldchain.Audit(c.record, c.terms)
+		logged.Refused(t, err, name)
 	}
 	for _, c := range []float64{-80, 100} {
-		_, err := Exposure(ends(c), Terms{MaxGap: hour})
+		_, err := coldchain.Audit(ends(c), coldchain.Terms{MaxGap: hour})
 		require.NoError(t, err, c)
 	}
-	_, err = Exposure(series.Series[units.Temperature]{}, Terms{MaxGap: hour})
+	_, err = coldchain.Audit(series.Series[units.Temperature]{}, coldchain.Terms{MaxGap: hour})
 	require.ErrorIs(t, err, series.ErrEmpty)
 }
 
 func TestTermsAndTablesStayAsTheyWere(t *testing.T) {
-	terms := Terms{MaxGap: hour, Rules: []Rule{KitchenTwoHours}}
-	first := exposed(t, record(t, flat(hour, 60)), terms)
-	Limits(KitchenTwoHours)[0].Allowed = 0
-	first.Findings[0].Lines[0].Limit.Allowed = 0
-	again := exposed(t, record(t, flat(hour, 60)), terms)
-	require.Equal(t, 2*hour, again.Findings[0].Lines[0].Limit.Allowed)
-	require.Empty(t, cmp.Diff(Terms{MaxGap: hour, Rules: []Rule{KitchenTwoHours}}, terms))
+	terms := coldchain.Terms{MaxGap: hour, Rules: []coldchain.Rule{coldchain.KitchenTwoHours}}
+	first := exposed(t, logged.Record(t, logged.Flat(hour, 60)), terms)
+	coldchain.Limits(coldchain.KitchenTwoHours)[0].Allowed = 0
+	first.Allowances[0].Lines[0].Limit.Allowed = 0
+	again := exposed(t, logged.Record(t, logged.Flat(hour, 60)), terms)
+	require.Equal(t, 2*hour, again.Allowances[0].Lines[0].Limit.Allowed)
+	require.Empty(t, cmp.Diff(coldchain.Terms{MaxGap: hour, Rules: []coldchain.Rule{coldchain.KitchenTwoHours}}, terms))
 }
 
 // A verdict says when it rests on figures that nobody here saw in print, and what to do then.
 func TestVerdictFromMemory(t *testing.T) {
-	iced := record(t, flat(30*hour, 33))
-	r := exposed(t, iced, Terms{Product: RawFish})
-	require.Equal(t, Exceeded, r.Verdict, "Yersinia, a day at 29.7 to 50 °F")
+	iced := logged.Record(t, logged.Flat(30*hour, 33))
+	r := exposed(t, iced, coldchain.Terms{Product: coldchain.RawFish})
+	require.Equal(t, verdict.NotMet, r.Verdict, "Yersinia, a day at 29.7 to 50 °F")
 	require.True(t, r.FromMemory)
-	require.Contains(t, r.Next[0], "from memory")
+	require.Equal(t, coldchain.LookUp, r.Next[0])
 
-	r = exposed(t, iced, Terms{Hazards: []Hazard{Listeria}, Rules: []Rule{TableA2}, MaxGap: 200 * hour})
-	require.Equal(t, Within, r.Verdict)
+	r = exposed(t, iced, coldchain.Terms{Hazards: []coldchain.Hazard{coldchain.Listeria}, Rules: []coldchain.Rule{coldchain.TableA2}, MaxGap: 200 * hour})
+	require.Equal(t, verdict.Met, r.Verdict)
 	require.False(t, r.FromMemory)
 
-	week := record(t, flat(7*24*hour+1, 40)) // the first two bands of Listeria were read
-	r = exposed(t, week, Terms{Hazards: []Hazard{Listeria, Yersinia}, Rules: []Rule{TableA2}, MaxGap: 200 * hour})
-	require.Equal(t, Exceeded, r.Verdict)
+	week := logged.Record(t, logged.Flat(7*24*hour+1, 40)) // the first two bands of Listeria were read
+	r = exposed(t, week, coldchain.Terms{Hazards: []coldchain.Hazard{coldchain.Listeria, coldchain.Yersinia}, Rules: []coldchain.Rule{coldchain.TableA2}, MaxGap: 200 * hour})
+	require.Equal(t, verdict.NotMet, r.Verdict)
 	require.False(t, r.FromMemory)
-	require.Equal(t, []bool{false, true}, []bool{r.Findings[0].FromMemory, r.Findings[1].FromMemory})
+	require.Equal(t, []bool{false, true}, []bool{r.Allowances[0].FromMemory, r.Allowances[1].FromMemory})
 
 	// More than half of each of two bands that were read: over by what was read.
-	r = exposed(t, record(t, flat(90*hour, 40), flat(12*hour, 45)), Terms{Hazards: []Hazard{Listeria}, Rules: []Rule{TableA2}, MaxGap: 200 * hour})
-	require.Equal(t, Exceeded, r.Verdict)
+	r = exposed(t, logged.Record(t, logged.Flat(90*hour, 40), logged.Flat(12*hour, 45)), coldchain.Terms{Hazards: []coldchain.Hazard{coldchain.Listeria}, Rules: []coldchain.Rule{coldchain.TableA2}, MaxGap: 200 * hour})
+	require.Equal(t, verdict.NotMet, r.Verdict)
 	require.False(t, r.FromMemory)
 
 	// Half of the read bands and more than half of a recalled one: over together, not by what was read.
-	mixed := record(t, flat(84*hour, 40), flat(4*hour, 60))
-	for reading, verdict := range map[Reading]Verdict{SumOfFractions: Exceeded, EachBand: Within} {
-		r = exposed(t, mixed, Terms{Hazards: []Hazard{Listeria}, Rules: []Rule{TableA2}, MaxGap: 200 * hour, Reading: reading})
-		require.Equal(t, verdict, r.Verdict)
-		require.Equal(t, verdict == Exceeded, r.FromMemory)
+	mixed := logged.Record(t, logged.Flat(84*hour, 40), logged.Flat(4*hour, 60))
+	for reading, want := range map[coldchain.Reading]verdict.Verdict{coldchain.SumOfFractions: verdict.NotMet, coldchain.EachBand: verdict.Met} {
+		r = exposed(t, mixed, coldchain.Terms{Hazards: []coldchain.Hazard{coldchain.Listeria}, Rules: []coldchain.Rule{coldchain.TableA2}, MaxGap: 200 * hour, Reading: reading})
+		require.Equal(t, want, r.Verdict)
+		require.Equal(t, want == verdict.NotMet, r.FromMemory)
 	}
 }

@@ -20,6 +20,7 @@ type judge struct {
 
 // judges are the rules of the terms, one judge for each, and for each hazard of table A-2.
 func (t Terms) judges() []judge {
+	t = t.filled()
 	all := make([]judge, 0, len(hazardNames.Words)+len(ruleNames.Words))
 	slot := len(thresholds)
 	for _, rule := range t.rules() {

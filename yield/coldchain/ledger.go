@@ -1,8 +1,9 @@
 package coldchain
 
 import (
-	"math/bits"
 	"time"
+
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
 // ledger is the time spent in each cell between and on the edges, in nanoseconds: every limit reads what
@@ -51,7 +52,7 @@ func (v interval) pieces(to []piece, hint int) ([]piece, int) {
 	start, done := len(to), int64(0) // done is the time below the last edge
 	i := first
 	for ; edges[i] < hi; i++ {
-		below := part(v.dt, edges[i]-lo, hi-lo)
+		below := chain.Part(v.dt, edges[i]-lo, hi-lo)
 		to = append(to, piece{2 * i, below - done})
 		done = below
 	}
@@ -74,11 +75,4 @@ func edgeAbove(x int64, hint int) int {
 		i--
 	}
 	return i
-}
-
-// part is dt·num/den rounded down, for num below den.
-func part(dt, num, den int64) int64 {
-	hi, lo := bits.Mul64(uint64(dt), uint64(num))
-	q, _ := bits.Div64(hi, lo, uint64(den))
-	return int64(q)
 }

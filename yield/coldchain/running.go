@@ -5,38 +5,38 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// RunningExposure is a record in the making, for a live probe: what Exposure would say of the readings so far,
+// Running is a record in the making, for a live probe: what Audit would say of the readings so far,
 // kept up to date one reading at a time without storing them, and what comes next. It is a plain value; Next
-// returns the next one. The zero RunningExposure takes no reading: start with WatchExposure.
-type RunningExposure struct {
-	terms   Terms
-	judges  []judge
-	watched []func(ledger) bool               // thresholds, then each judge and its limits: by judge.slot
-	lost    []time.Duration                   // when each of them was last kept; stillKept while it is
-	seen    series.Running[units.Temperature] // checks each reading, knows the last and the longest gap
-	first   series.Reading[units.Temperature]
-	highest series.Reading[units.Temperature]
-	unknown time.Duration
-	total   ledger
+// returns the next one. The zero Running takes no reading: start with Watch.
+type Running struct {
+	terms      Terms
+	judges     []judge
+	watched    []func(ledger) bool // thresholds, then each judge and its limits: by judge.slot
+	lost       []time.Duration     // when each of them was last kept; stillKept while it is
+	readings   int
+	first      series.Reading[units.Temperature]
+	last       series.Reading[units.Temperature]
+	highest    series.Reading[units.Temperature]
+	unknown    time.Duration
+	longestGap series.Stretch
+	total      ledger
 }
 
 const stillKept = time.Duration(-1)
 
-// WatchExposure returns a RunningExposure that has seen nothing yet. The terms must be as for Exposure:
+// Watch returns a Running that has seen nothing yet. The terms must be as for Audit:
 // otherwise a units.RangeError.
-func WatchExposure(terms Terms) (RunningExposure, error) {
+func Watch(terms Terms) (Running, error) {
 	if err := terms.check(); err != nil {
-		return RunningExposure{}, err
+		return Running{}, err
 	}
+	terms = terms.filled()
 	terms.Rules = append([]Rule(nil), terms.Rules...)
 	terms.Hazards = append([]Hazard(nil), terms.Hazards...)
-	seen, err := series.Watch(units.Fahrenheit(guideTop))
-	if err != nil {
-		return RunningExposure{}, err
-	}
-	r := RunningExposure{terms: terms, judges: terms.judges(), seen: seen, total: newLedger()}
+	r := Running{terms: terms, judges: terms.judges(), total: newLedger()}
 	r.watched = watchedBy(r.judges)
 	for range r.watched {
 		r.lost = append(r.lost, stillKept)
@@ -62,43 +62,63 @@ func watchedBy(judges []judge) []func(ledger) bool {
 	return all
 }
 
-// Next returns the exposure with one more reading of the temperature inside the fish. The reading must follow
-// in time and be set, as for series.New: otherwise a series.ReadingError; one below -80 or above 100 °C is a
-// units.RangeError. Beside either r is as it was, so that a faulty reading may be left out; it then widens the
-// gap. A RunningExposure not made by WatchExposure is a units.RangeError.
-func (r RunningExposure) Next(reading series.Reading[units.Temperature]) (RunningExposure, error) {
+// Next returns the running record with one more reading of the temperature inside the fish. The reading must follow in
+// time and be set, as for series.New: otherwise a series.ReadingError; one below -80 or above 100 °C is a
+// units.RangeError. Beside either r is as it was, so that a faulty reading may be left out; it then widens the gap. A
+// Running not made by Watch is a units.UnsetError.
+func (r Running) Next(reading series.Reading[units.Temperature]) (Running, error) {
 	if r.watched == nil {
-		return r, units.RangeError{What: "running exposure", Got: "not set", Low: "one made by WatchExposure"}
+		return r, units.UnsetError{What: "running record"}
 	}
-	seen, err := r.seen.Next(reading)
-	if err != nil {
+	if err := r.follows(reading); err != nil {
 		return r, err
 	}
-	if err := checkFish(reading.Value); err != nil {
+	if err := chain.CheckFish(reading.Value); err != nil {
 		return r, err
 	}
-	next, before := r, reading
-	next.seen = seen
-	if last, ok := r.seen.Last(); ok {
-		before = last
-	} else {
+	next := r
+	next.readings, next.last = r.readings+1, reading
+	if r.readings == 0 {
 		next.first, next.highest = reading, reading
+		return next, nil
 	}
-	if reading.Value.Above(next.highest.Value) {
+	if reading.Value.Above(r.highest.Value) {
 		next.highest = reading
 	}
-	if gap := reading.At - before.At; gap > r.terms.MaxGap {
-		next.unknown += gap
-	} else if gap > 0 {
-		next.total = append(ledger(nil), r.total...)
-		next.lost = append([]time.Duration(nil), r.lost...)
-		next.enter(between(before, reading), before.At)
+	gap := reading.At - r.last.At
+	if gap > r.longestGap.Length() {
+		next.longestGap = series.Stretch{From: r.last.At, To: reading.At}
 	}
+	if gap > r.terms.MaxGap {
+		next.unknown += gap
+		return next, nil
+	}
+	next.total = append(ledger(nil), r.total...)
+	next.lost = append([]time.Duration(nil), r.lost...)
+	next.enter(between(r.last, reading), r.last.At)
 	return next, nil
 }
 
+// follows refuses a reading that cannot come after those so far.
+func (r Running) follows(reading series.Reading[units.Temperature]) error {
+	var fault error
+	switch after := r.readings > 0; {
+	case reading.At < 0:
+		fault = series.ErrNegative
+	case after && reading.At == r.last.At:
+		fault = series.ErrRepeated
+	case after && reading.At < r.last.At:
+		fault = series.ErrBackward
+	case !reading.Value.IsSet():
+		fault = series.ErrUnset
+	default:
+		return nil
+	}
+	return series.ReadingError{Index: r.readings, At: reading.At, Err: fault}
+}
+
 // enter adds a straight line to the ledger and marks what it breaks.
-func (r *RunningExposure) enter(line interval, now time.Duration) {
+func (r *Running) enter(line interval, now time.Duration) {
 	pieces, _ := line.pieces(nil, 1)
 	for _, p := range pieces {
 		r.total[p.cell] += p.length
@@ -111,23 +131,21 @@ func (r *RunningExposure) enter(line interval, now time.Duration) {
 	}
 }
 
-// Report returns exactly what Exposure returns for the readings so far, with its errors: series.ErrEmpty before
+// Report returns exactly what Audit returns for the readings so far, with its errors: series.ErrEmpty before
 // the first, a units.RangeError before the second.
-func (r RunningExposure) Report() (Report, error) {
-	if err := checkCount(r.seen.Len()); err != nil {
+func (r Running) Report() (Report, error) {
+	if err := chain.CheckCount(r.readings); err != nil {
 		return Report{}, err
 	}
-	last, _ := r.seen.Last()
 	report := Report{
-		Terms: r.terms, Span: last.At - r.first.At, Unknown: r.unknown, LongestGap: r.seen.LongestGap(), Highest: r.highest,
+		Terms: r.terms, Span: r.last.At - r.first.At, Unknown: r.unknown, LongestGap: r.longestGap, Highest: r.highest,
 	}
-	report.judge(r.judges, r.total, r)
-	report.advise(r.first.At, r.total, last.Value)
+	report.judge(r.judges, r.total, r, r.first.At, r.last)
 	return report, nil
 }
 
-func (r RunningExposure) aboveAt(threshold int) time.Duration { return r.lost[threshold] }
+func (r Running) aboveAt(threshold int) time.Duration { return r.lost[threshold] }
 
-func (r RunningExposure) exceededAt(j judge) time.Duration { return r.lost[j.slot] }
+func (r Running) exceededAt(j judge) time.Duration { return r.lost[j.slot] }
 
-func (r RunningExposure) passedAt(j judge, limit int) time.Duration { return r.lost[j.slot+1+limit] }
+func (r Running) passedAt(j judge, limit int) time.Duration { return r.lost[j.slot+1+limit] }

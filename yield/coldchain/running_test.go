@@ -1,4 +1,4 @@
-package coldchain
+package coldchain_test
 
 import (
 	"testing"
@@ -6,16 +6,19 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
+	"example.org/lakelarder/yield/coldchain"
+	"example.org/lakelarder/yield/coldchain/internal/logged"
 	"github.com/google/go-cmp/cmp"
 	"github.com/stretchr/testify/require"
 )
 
-func watching(t *testing.T, terms Terms, readings ...series.Reading[units.Temperature]) RunningExposure {
+func watching(t *testing.T, terms coldchain.Terms, readings ...series.Reading[units.Temperature]) coldchain.Running {
 	t.Helper()
 	if terms.MaxGap == 0 {
 		terms.MaxGap = longest
 	}
-	r, err := WatchExposure(terms)
+	r, err := coldchain.Watch(terms)
 	require.NoError(t, err)
 	for _, reading := range readings {
 		r, err = r.Next(reading)
@@ -25,7 +28,7 @@ func watching(t *testing.T, terms Terms, readings ...series.Reading[units.Temper
 }
 
 // requireSame holds the running report after every reading against Exposure of the record so far.
-func requireSame(t *testing.T, terms Terms, readings []series.Reading[units.Temperature]) {
+func requireSame(t *testing.T, terms coldchain.Terms, readings []series.Reading[units.Temperature]) {
 	t.Helper()
 	running := watching(t, terms)
 	for i, reading := range readings {
@@ -38,13 +41,13 @@ func requireSame(t *testing.T, terms Terms, readings []series.Reading[units.Temp
 			continue
 		}
 		require.NoError(t, err)
-		require.Empty(t, cmp.Diff(exposed(t, made(t, readings[:i+1]), terms), got), "after %d readings", i+1)
+		require.Empty(t, cmp.Diff(exposed(t, logged.Made(t, readings[:i+1]), terms), got), "after %d readings", i+1)
 	}
 }
 
 func TestRunningAgreesOnEveryHistory(t *testing.T) {
-	for _, s := range histories(t, "coldchain/records/histories.csv") {
-		for _, terms := range []Terms{{}, {MaxGap: 5 * hour}, {Reading: Nested, Product: RawFish}, {Rules: []Rule{RawReadyToEatOlder, KitchenTwoHours}, HotAir: true}} {
+	for _, s := range logged.Histories(t, "coldchain/records/histories.csv") {
+		for _, terms := range []coldchain.Terms{{}, {MaxGap: 5 * hour}, {Reading: coldchain.Nested, Product: coldchain.RawFish}, {Rules: []coldchain.Rule{coldchain.RawReadyToEatOlder, coldchain.KitchenTwoHours}, HotAir: true}} {
 			requireSame(t, terms, s.Readings())
 		}
 	}
@@ -56,11 +59,11 @@ func FuzzRunningIsExposure(f *testing.F) {
 	f.Add([]byte{200, 255, 200, 255, 10, 255, 50, 255, 50, 255}, uint8(1), false)
 	f.Add([]byte{80, 255, 80, 255, 120, 255, 80, 255}, uint8(2), false)
 	f.Fuzz(func(t *testing.T, data []byte, reading uint8, short bool) {
-		readings := drawn(data)
+		readings := logged.Drawn(data)
 		if len(readings) > 12 {
 			readings = readings[:12]
 		}
-		terms := Terms{Reading: Reading(reading % 3), MaxGap: longest}
+		terms := coldchain.Terms{Reading: coldchain.Reading(reading % 3), MaxGap: longest}
 		if short {
 			terms.MaxGap = time.Hour / 2
 		}
@@ -68,43 +71,44 @@ func FuzzRunningIsExposure(f *testing.F) {
 	})
 }
 
-// A forecast is kept: at its moment the rule still holds, a nanosecond later it does not, and where it does not run a month changes nothing.
+// A forecast is kept: at its moment the rule still holds, a nanosecond later it does not, and where it does not run a
+// month changes nothing.
 func FuzzForecastComesTrue(f *testing.F) {
 	f.Add([]byte{10, 200, 120, 3, 230, 90, 40, 80, 90, 200, 1, 255, 60, 255}, uint8(0))
 	f.Add([]byte{20, 10, 20, 10}, uint8(1))
 	f.Add([]byte{225, 10, 225, 10}, uint8(2))
 	f.Fuzz(func(t *testing.T, data []byte, reading uint8) {
-		readings := drawn(data)
+		readings := logged.Drawn(data)
 		if len(readings) < 2 {
 			return
 		}
-		terms := Terms{Reading: Reading(reading % 3), MaxGap: 1000 * hour}
+		terms := coldchain.Terms{Reading: coldchain.Reading(reading % 3), MaxGap: 1000 * hour}
 		now := watching(t, terms, readings...)
 		last := readings[len(readings)-1]
 		for i, forecast := range now.AtThisRate() {
-			later := func(at time.Duration) Finding {
+			later := func(at time.Duration) coldchain.Allowance {
 				next, err := now.Next(series.Reading[units.Temperature]{At: at, Value: last.Value})
 				require.NoError(t, err)
 				report, err := next.Report()
 				require.NoError(t, err)
-				require.Equal(t, forecast.Rule, report.Findings[i].Rule)
-				require.Equal(t, forecast.Hazard, report.Findings[i].Hazard)
-				return report.Findings[i]
+				require.Equal(t, forecast.Rule, report.Allowances[i].Rule)
+				require.Equal(t, forecast.Hazard, report.Allowances[i].Hazard)
+				return report.Allowances[i]
 			}
 			switch {
-			case forecast.Verdict == Exceeded:
+			case forecast.Verdict == verdict.NotMet:
 				require.Equal(t, forecast.At, later(last.At+1).ExceededAt)
 				require.Zero(t, forecast.Left)
 			case forecast.Runs:
 				require.Equal(t, last.At+forecast.Left, forecast.At)
 				if forecast.Left > 0 {
-					require.Equal(t, Within, later(forecast.At).Verdict)
+					require.Equal(t, verdict.Met, later(forecast.At).Verdict)
 				}
 				after := later(forecast.At + 1)
-				require.Equal(t, Exceeded, after.Verdict)
+				require.Equal(t, verdict.NotMet, after.Verdict)
 				require.Equal(t, forecast.At, after.ExceededAt)
 			default:
-				require.Equal(t, Within, later(last.At+720*hour).Verdict)
+				require.Equal(t, verdict.Met, later(last.At+720*hour).Verdict)
 			}
 		}
 	})
@@ -113,41 +117,44 @@ func FuzzForecastComesTrue(f *testing.F) {
 // Source: the rules' own hours. Raw fish at 60 °F has five hours, two gone; by the kitchen's rule it is at its end.
 func TestForecastInHours(t *testing.T) {
 	warm := units.Fahrenheit(60)
-	r := watching(t, Terms{Rules: []Rule{RawReadyToEat, KitchenTwoHours, TableA2}, Hazards: []Hazard{Salmonella, VibrioCholerae, Campylobacter}},
+	r := watching(t, coldchain.Terms{Rules: []coldchain.Rule{coldchain.RawReadyToEat, coldchain.KitchenTwoHours, coldchain.TableA2}, Hazards: []coldchain.Hazard{coldchain.Salmonella, coldchain.VibrioCholerae, coldchain.Campylobacter}},
 		series.Reading[units.Temperature]{Value: warm}, series.Reading[units.Temperature]{At: 2 * hour, Value: warm})
 	all := r.AtThisRate()
-	require.Empty(t, cmp.Diff([]Forecast{
-		{Rule: RawReadyToEat, Verdict: Within, FromMemory: true, Runs: true, Left: 3 * hour, At: 5 * hour},
-		{Rule: KitchenTwoHours, Verdict: Within, Runs: true, Left: 0, At: 2 * hour},
-		{Rule: TableA2, Hazard: Salmonella, Verdict: Within, FromMemory: true, Runs: true, Left: 3 * hour, At: 5 * hour},
-		{Rule: TableA2, Hazard: VibrioCholerae, Verdict: Within, FromMemory: true, Runs: true, Left: 4 * hour, At: 6 * hour},
-		{Rule: TableA2, Hazard: Campylobacter, Verdict: Within, FromMemory: true},
+	require.Empty(t, cmp.Diff([]coldchain.Forecast{
+		{Rule: coldchain.RawReadyToEat, Verdict: verdict.Met, FromMemory: true, Runs: true, Left: 3 * hour, At: 5 * hour},
+		{Rule: coldchain.KitchenTwoHours, Verdict: verdict.Met, Runs: true, Left: 0, At: 2 * hour},
+		{Rule: coldchain.TableA2, Hazard: coldchain.Salmonella, Verdict: verdict.Met, FromMemory: true, Runs: true, Left: 3 * hour, At: 5 * hour},
+		{Rule: coldchain.TableA2, Hazard: coldchain.VibrioCholerae, Verdict: verdict.Met, FromMemory: true, Runs: true, Left: 4 * hour, At: 6 * hour},
+		{Rule: coldchain.TableA2, Hazard: coldchain.Campylobacter, Verdict: verdict.Met, FromMemory: true},
 	}, all))
-	// Above 70 °F the same fish has two hours above 50 °F in all: none are left, though four would be with two above 70 °F.
+	// Above 70 °F the same fish has two hours above 50 °F in all: none are left, though four would be with two above 70
+	// °F.
 	r, err := r.Next(series.Reading[units.Temperature]{At: 2*hour + 1, Value: units.Fahrenheit(75)})
 	require.NoError(t, err)
 	hot := r.AtThisRate()
-	require.Equal(t, Within, hot[0].Verdict)
+	require.Equal(t, verdict.Met, hot[0].Verdict)
 	require.InDelta(t, int64(2*hour), int64(hot[0].Left), 2)
-	require.Equal(t, Exceeded, hot[1].Verdict)
+	require.Equal(t, verdict.NotMet, hot[1].Verdict)
 	require.Equal(t, 2*hour, hot[1].At)
 	// On ice nothing runs but Yersinia and Listeria.
-	iced := watching(t, Terms{}, series.Reading[units.Temperature]{Value: units.Celsius(0)})
+	iced := watching(t, coldchain.Terms{}, series.Reading[units.Temperature]{Value: units.Celsius(0)})
 	for _, f := range iced.AtThisRate() {
-		require.Equal(t, f.Hazard == Listeria || f.Hazard == Yersinia, f.Runs, f.Hazard)
+		require.Equal(t, f.Hazard == coldchain.Listeria || f.Hazard == coldchain.Yersinia, f.Runs, f.Hazard)
 	}
 	// A gap may have used what is left.
-	gap := watching(t, Terms{MaxGap: hour}, series.Reading[units.Temperature]{Value: warm}, series.Reading[units.Temperature]{At: 2 * hour, Value: warm})
-	require.Equal(t, CannotTell, gap.AtThisRate()[0].Verdict)
-	require.Equal(t, 2*hour, gap.unknown)
+	gap := watching(t, coldchain.Terms{MaxGap: hour}, series.Reading[units.Temperature]{Value: warm}, series.Reading[units.Temperature]{At: 2 * hour, Value: warm})
+	require.Equal(t, verdict.CannotTell, gap.AtThisRate()[0].Verdict)
+	report, err := gap.Report()
+	require.NoError(t, err)
+	require.Equal(t, 2*hour, report.Unknown)
 	// At the end of all time nothing is added past it.
-	end := watching(t, Terms{}, series.Reading[units.Temperature]{At: 1<<63 - 1, Value: warm})
+	end := watching(t, coldchain.Terms{}, series.Reading[units.Temperature]{At: 1<<63 - 1, Value: warm})
 	require.False(t, end.AtThisRate()[0].Runs)
 }
 
 func TestRunningRefuses(t *testing.T) {
 	start := series.Reading[units.Temperature]{At: hour, Value: units.Fahrenheit(40)}
-	r := watching(t, Terms{}, start)
+	r := watching(t, coldchain.Terms{}, start)
 	for name, reading := range map[string]series.Reading[units.Temperature]{
 		"same time":     {At: hour, Value: units.Fahrenheit(40)},
 		"earlier":       {At: 1, Value: units.Fahrenheit(40)},
@@ -163,26 +170,26 @@ func TestRunningRefuses(t *testing.T) {
 		require.ErrorIs(t, err, units.ErrRange, c)
 		require.Equal(t, r.AtThisRate(), same.AtThisRate(), c)
 	}
-	_, err := RunningExposure{}.Next(start)
+	_, err := coldchain.Running{}.Next(start)
 	require.ErrorIs(t, err, units.ErrRange)
-	_, err = RunningExposure{}.Report()
+	_, err = coldchain.Running{}.Report()
 	require.ErrorIs(t, err, series.ErrEmpty)
-	require.Empty(t, RunningExposure{}.AtThisRate())
-	for name, terms := range map[string]Terms{
-		"no gap": {}, "unknown product": {MaxGap: hour, Product: 9}, "unknown rule": {MaxGap: hour, Rules: []Rule{9}},
-		"unknown hazard": {MaxGap: hour, Hazards: []Hazard{99}}, "unknown reading": {MaxGap: hour, Reading: 9},
+	require.Empty(t, coldchain.Running{}.AtThisRate())
+	for name, terms := range map[string]coldchain.Terms{
+		"no gap": {}, "unknown product": {MaxGap: hour, Product: 9}, "unknown rule": {MaxGap: hour, Rules: []coldchain.Rule{9}},
+		"unknown hazard": {MaxGap: hour, Hazards: []coldchain.Hazard{99}}, "unknown reading": {MaxGap: hour, Reading: 9},
 	} {
-		_, err := WatchExposure(terms)
-		require.ErrorIs(t, err, units.ErrRange, name)
+		_, err := coldchain.Watch(terms)
+		logged.Refused(t, err, name)
 	}
 }
 
 // A running exposure is a value: what comes after does not change it, nor does its caller.
 func TestRunningStaysAsItWas(t *testing.T) {
-	rules := []Rule{KitchenTwoHours}
-	r, err := WatchExposure(Terms{MaxGap: longest, Rules: rules})
+	rules := []coldchain.Rule{coldchain.KitchenTwoHours}
+	r, err := coldchain.Watch(coldchain.Terms{MaxGap: longest, Rules: rules})
 	require.NoError(t, err)
-	rules[0] = TableA2
+	rules[0] = coldchain.TableA2
 	r, err = r.Next(series.Reading[units.Temperature]{Value: units.Fahrenheit(60)})
 	require.NoError(t, err)
 	r, err = r.Next(series.Reading[units.Temperature]{At: hour, Value: units.Fahrenheit(60)})
@@ -194,6 +201,6 @@ func TestRunningStaysAsItWas(t *testing.T) {
 	again, err := r.Report()
 	require.NoError(t, err)
 	require.Empty(t, cmp.Diff(before, again))
-	require.Equal(t, KitchenTwoHours, again.Findings[0].Rule)
-	require.Equal(t, Within, again.Verdict)
+	require.Equal(t, coldchain.KitchenTwoHours, again.Allowances[0].Rule)
+	require.Equal(t, verdict.Met, again.Verdict)
 }

@@ -3,98 +3,60 @@ package coldchain
 import (
 	"time"
 
-	"example.org/lakelarder/units"
+	"example.org/lakelarder/internal/wire"
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// Terms is what a record is held against. Only MaxGap must be stated; all else, left alone, is the
+// Terms is what a record is held against. Only MaxGap must be stated; all else, not stated, is the
 // strictest choice, but for HotAir: say so where it was hot.
 type Terms struct {
 	// MaxGap is the longest time between two readings that the straight line between them is trusted
 	// for. It must be above zero.
-	MaxGap time.Duration
+	MaxGap time.Duration `wire:"required"`
 	// Product chooses the rules where Rules does not.
 	Product Product
 	// Rules are the rules to judge by; none means all that fit the product.
 	Rules []Rule
 	// Hazards are the hazards of table A-2 to judge by; none means all.
 	Hazards []Hazard
-	// Reading is how the bands of table A-2 add up.
+	// Reading is how the bands of table A-2 add up; not stated, it is SumOfFractions.
 	Reading Reading
 	// HotAir says that the air around the fish was above 90 °F: then the kitchen allows one hour.
 	HotAir bool
 }
 
-// Product is what the fish is. The zero Product is a fish nobody described: the rules for raw and for
-// cooked fish both hold.
-type Product uint8
+// MarshalJSON writes the terms in the words that UnmarshalJSON reads.
+func (t Terms) MarshalJSON() ([]byte, error) { return wire.Marshal(t) }
 
-// The products.
-const (
-	AnyFish Product = iota
-	RawFish
-	// CookedFish was cooked, hot smoking included: its record begins when the cooking ends.
-	CookedFish
-)
+// UnmarshalJSON reads terms strictly; maxGap must be there.
+func (t *Terms) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, t) }
 
-// String is the product in words.
-func (p Product) String() string {
-	switch p {
-	case AnyFish:
-		return "any fish"
-	case RawFish:
-		return "raw fish"
-	case CookedFish:
-		return "cooked fish"
+// filled are the terms with the reading that they are judged by.
+func (t Terms) filled() Terms {
+	if t.Reading == 0 {
+		t.Reading = SumOfFractions
 	}
-	return "unknown product"
-}
-
-// Reading is how the time in several bands of table A-2 adds up; the guide does not say. From the
-// strictest: what passes one passes those after it.
-type Reading uint8
-
-// The readings.
-const (
-	// SumOfFractions adds the time in each band as a share of its limit; the sum may reach 100 %. The rows
-	// of exactly 50 °F (S. aureus, V. cholerae) hold by themselves and are not added.
-	SumOfFractions Reading = iota
-	// Nested holds the time at or above the floor of a band against the band's limit.
-	Nested
-	// EachBand holds the time in a band against its limit and forgets the other bands. It alone may
-	// call a record better after warming, because time moves on to a band with a limit of its own.
-	EachBand
-)
-
-// String is the reading in words.
-func (r Reading) String() string {
-	switch r {
-	case SumOfFractions:
-		return "sum of fractions"
-	case Nested:
-		return "nested"
-	case EachBand:
-		return "each band"
-	}
-	return "unknown reading"
+	return t
 }
 
 func (t Terms) check() error {
-	switch {
-	case t.MaxGap <= 0:
-		return units.RangeError{What: "longest gap trusted", Got: t.MaxGap.String(), Low: "more than 0s"}
-	case t.Product > CookedFish:
-		return units.RangeError{What: "product", Got: t.Product.String(), Low: AnyFish.String(), High: CookedFish.String()}
-	case t.Reading > EachBand:
-		return units.RangeError{What: "reading of table A-2", Got: t.Reading.String(), Low: SumOfFractions.String(), High: EachBand.String()}
+	if err := chain.CheckGap(t.MaxGap); err != nil {
+		return err
+	}
+	if err := products.CheckIfSet(t.Product); err != nil {
+		return err
+	}
+	if err := readings.CheckIfSet(t.Reading); err != nil {
+		return err
 	}
 	for _, r := range t.Rules {
-		if r == 0 || r > KitchenTwoHours {
-			return units.RangeError{What: "rule", Got: r.String(), Low: TableA2.String(), High: KitchenTwoHours.String()}
+		if err := ruleNames.Check(r); err != nil {
+			return err
 		}
 	}
 	for _, h := range t.Hazards {
-		if h == 0 || h > Yersinia {
-			return units.RangeError{What: "hazard", Got: h.String(), Low: BacillusCereus.String(), High: Yersinia.String()}
+		if err := hazardNames.Check(h); err != nil {
+			return err
 		}
 	}
 	return nil

@@ -5,6 +5,7 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
 // walk is a record entered into a ledger, with a copy of the ledger at every stride-th reading so that a
@@ -24,7 +25,9 @@ type walk struct {
 const stride = 32 // measured: fewer readings to walk again for each moment, for 60 kB more on ten thousand
 
 func walked(record series.Series[units.Temperature], maxGap time.Duration) *walk {
-	w := &walk{record: record, maxGap: maxGap, total: newLedger(), scratch: newLedger(), pieces: make([]piece, 0, len(edges))}
+	w := &walk{
+		record: record, maxGap: maxGap, total: newLedger(), scratch: newLedger(), pieces: make([]piece, 0, len(edges)),
+	}
 	w.marks = make(ledger, 0, len(w.total)*(record.Len()/stride+1))
 	before, _ := record.First()
 	w.highest, w.lowest = before, before.Value
@@ -56,7 +59,7 @@ func walked(record series.Series[units.Temperature], maxGap time.Duration) *walk
 }
 
 func between(a, b series.Reading[units.Temperature]) interval {
-	return interval{dt: int64(b.At - a.At), a: quanta(a.Value), b: quanta(b.Value)}
+	return interval{dt: int64(b.At - a.At), a: chain.Quanta(a.Value), b: chain.Quanta(b.Value)}
 }
 
 // mark is the ledger before the first interval of a block.

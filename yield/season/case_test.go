@@ -44,6 +44,7 @@ func yearOf(t *testing.T, r printed.Row) season.Year {
 	shape, err := season.ParseShape(r.Text("shape"))
 	require.NoError(t, err)
 	y := season.Year{
+		Fishing: season.Expected,
 		Rule: season.Rule{
 			Shape: shape, Anglers: int(r.Int("anglers")), Daily: int(r.Int("daily_limit_fish")),
 			Possession: optional(r, "possession_limit_fish"), Processed: optional(r, "processed_quota_fish"),

@@ -3,6 +3,7 @@ package season
 import (
 	"github.com/shopspring/decimal"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
@@ -23,6 +24,12 @@ type Cost struct {
 	Meal      decimal.Decimal // one person's
 	Kilogram  decimal.Decimal // of what is served
 }
+
+// MarshalJSON writes the amounts as decimal numbers in quotes.
+func (c Cost) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (c *Cost) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
 // Costs returns what a supply costs, each container, each meal of one person and each kilogram served. Places are of the
 // currency, 0 to 8. The supply must be one that Size returned, with its household; a negative price or other figures are a RangeError.

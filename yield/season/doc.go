@@ -6,6 +6,9 @@
 // says so: infeasible, short so many weeks, the first of them, and the most that can be eaten instead. Calendar says which
 // weeks the canner runs, Steady what could be eaten every week, Costs what a jar and a meal come to.
 //
+// What is computed is a plan and no judgement: it says whether it is proven that nothing lets more be eaten, and how many fish
+// the limits allow that it lets go.
+//
 // Daily and possession limits are arguments and never data: they change by water and by year, and what counts as
 // possessed or preserved is for the local rules to say. Read them every season; every plan says so.
 //

@@ -18,8 +18,8 @@ var (
 // twoDays is the worked case A: at most two days' catch held, everything counts, a fish a week for twenty weeks.
 func twoDays() season.Year {
 	y := season.Year{
-		Rule:  season.Rule{Shape: season.Everything, Anglers: 1, Daily: 5, Possession: 10},
-		Weeks: 20, Lag: 1, Fish: 3 * units.Kilogram, Weekly: 3 * units.Kilogram, Fresh: onIce, Keeps: inJars,
+		Rule:    season.Rule{Shape: season.Everything, Anglers: 1, Daily: 5, Possession: 10},
+		Fishing: season.Expected, Weeks: 20, Lag: 1, Fish: 3 * units.Kilogram, Weekly: 3 * units.Kilogram, Fresh: onIce, Keeps: inJars,
 	}
 	for _, week := range []int{0, 1, 2, 3, 6, 9} {
 		y.Trips = append(y.Trips, season.Trip{Week: week, Days: 1, Expected: 5, Possible: 5})
@@ -124,7 +124,7 @@ func ExampleCalendar() {
 	plan, _ := season.Keep(y)
 	batches, err := season.Calendar(plan, l)
 	for _, b := range batches {
-		fmt.Printf("week %d: %d fish, %d pints, %d loads\n", b.Week, b.Fish, b.Made[0], b.Loads[0])
+		fmt.Printf("week %d: %d fish, %d pints, %d loads\n", b.Week, b.Fish, b.Made[0].Containers, b.Made[0].Loads)
 	}
 	fmt.Println(plan, err)
 	// Output:

@@ -1,16 +1,22 @@
 package season
 
-import "example.org/lakelarder/units"
+import (
+	"math"
 
-// Keep returns the plan that keeps as many fish on each trip as may be held and will be eaten in time. In each week, in this order: fish
-// caught at least Lag weeks ago are preserved, oldest first, as far as a processed quota has room; a trip keeps fish; people eat. No other
-// choice of fish to keep lets more be eaten, in the whole plan or up to any week of it: what is held later only grows with
-// what was kept and eaten before. With a Lag above 1 and a keeping time shorter than the plan that is so among the plans that
-// eat the oldest first.
+	"example.org/lakelarder/units"
+)
+
+// Keep returns the plan that keeps as many fish on each trip as may be held and will be eaten in time. In each week, in this
+// order: fish caught at least Lag weeks ago are preserved, oldest first, as far as a processed quota has room; a trip keeps
+// fish; people eat. With a Lag of 1 no other choice of fish to keep or to begin lets more be eaten, in the whole plan or up
+// to any week of it: what is held later only grows with what was kept and eaten before. With a longer Lag every choice is
+// tried as far as some milliseconds go; Plan.Proven says whether that was all of them.
 //
-// Every kept fish is begun within the plan and, where its keeping time ends before the plan, eaten up by then, so that nothing is kept to be
-// thrown away. Whole fish round down, and an opened one counts whole, both the safe side. A year that cannot be held is no error: the plan says
-// so. A Year with a figure missing, out of range, or whose trips stand out of order is a RangeError, a keeping time without a citation a cite.IncompleteError.
+// Every kept fish is begun within the plan and, where its keeping time ends before the plan, eaten up by then, so that nothing
+// is kept to be thrown away; Plan.Spared counts what is therefore let go. Whole fish round down, and an opened one counts
+// whole, both the safe side. A year that cannot be held is no error: the plan says so. A Year with a figure missing, out of
+// range, or whose trips stand out of order is a RangeError or a units.UnsetError, a word that is not known a
+// units.UnknownError, a keeping time without a citation a cite.IncompleteError.
 func Keep(y Year) (Plan, error) {
 	if err := y.check(); err != nil {
 		return Plan{}, err
@@ -20,24 +26,54 @@ func Keep(y Year) (Plan, error) {
 	return p, nil
 }
 
-// plan chooses the order of eating. The fish that are kept and eaten do not depend on it when fish is preserved by the next week: what people leave fresh
-// is preserved in place of what they eat. With a longer lag fresh first makes more room and oldest first keeps longer.
+// plan chooses the order of eating. The fish that are kept and eaten do not depend on it when fish is preserved by the next
+// week: what people leave fresh is preserved in place of what they eat. With a longer lag fresh first makes more room and
+// oldest first keeps longer, and the best may be neither. Preserved by the next week, the same year eats no less.
 func (y Year) plan() Plan {
-	if y.Lag > 1 && y.keeps() < y.Weeks-1 {
-		return y.walk(OldestFirst)
+	p := y.ordered()
+	return y.improved(p, y.most(p))
+}
+
+// most is what can be eaten at all, where a plan eats as much as it does in one order throughout.
+func (y Year) most(p Plan) units.Mass {
+	if y.Lag == 1 || p.Feasible() {
+		return p.Eaten
 	}
-	p := y.walk(FreshFirst)
+	y.Lag = 1
+	return y.ordered().Eaten
+}
+
+// improved is the plan, or one found by a search where that eats more.
+func (y Year) improved(p Plan, most units.Mass) Plan {
+	if p.Proven = p.Eaten >= most; p.Proven {
+		return p
+	}
+	found, complete := y.better(p.Eaten, most)
+	if found.kept != nil {
+		p = y.walk(AsListed, found)
+	}
+	p.Proven = complete || p.Eaten >= most
+	return p
+}
+
+// ordered is the plan that keeps what it can, in one order of eating throughout.
+func (y Year) ordered() Plan {
+	if y.Lag > 1 && y.keeps() < y.Weeks-1 {
+		return y.walk(OldestFirst, choices{})
+	}
+	p := y.walk(FreshFirst, choices{})
 	if p.Oldest() > y.keeps() {
-		p = y.walk(OldestFirst)
+		p = y.walk(OldestFirst, choices{})
 	}
 	return p
 }
 
-// walk goes through the weeks in their order.
-func (y Year) walk(order Order) Plan {
+// walk goes through the weeks in their order, and keeps what it can, or what was chosen.
+func (y Year) walk(order Order, chosen choices) Plan {
 	p := Plan{
 		Year: y, Order: order, Limits: y.Rule.limits(),
 		Weeks: make([]PlannedWeek, y.Weeks), Kept: make([]int, len(y.Trips)), Ages: make([]units.Mass, y.Weeks),
+		Begun: chosen.begun,
 	}
 	s := shelf{lots: make([]lot, 0, len(y.Trips))}
 	next := 0
@@ -52,7 +88,12 @@ func (y Year) walk(order Order) Plan {
 		w.Preserved = before - s.unpreserved(y.Fish)
 		for ; next < len(y.Trips) && y.Trips[next].Week == week; next++ {
 			caught := y.Trips[next].catch(y.Fishing, y.Rule)
-			n := min(caught, y.room(s, p.Limits, week))
+			lawful := min(caught, y.lawful(s, p.Limits))
+			n := min(lawful, y.room(s, p.Limits, week))
+			if order == AsListed {
+				n = min(n, chosen.kept[week]-w.Kept)
+			}
+			p.Spared += lawful - n
 			if n > 0 {
 				s.keep(week, n)
 			}
@@ -61,7 +102,11 @@ func (y Year) walk(order Order) Plan {
 			w.Kept += n
 		}
 		w.Held = s.stock()
-		w.Eaten = s.eat(week, y.Weekly, y.Fish, order, p.Ages)
+		if order == AsListed {
+			w.Eaten = s.eatListed(week, y.Weekly, y.Fish, p.Begun, p.Ages)
+		} else {
+			w.Eaten = s.eat(week, y.Weekly, y.Fish, order, p.Ages)
+		}
 		w.End = s.stock()
 		p.add(week)
 	}
@@ -81,21 +126,27 @@ func (s *shelf) unpreserved(fish units.Mass) units.Mass {
 	return m
 }
 
-// room returns how many more fish may be kept in a week: by the limits, by the cap, and such that each is eaten in time. All but the cap
-// count from what has left the shelf; none of them shrinks when more was kept or eaten before.
+// room returns how many more fish may be kept in a week such that each is eaten in time, lawful aside. All counts are from
+// what has left the shelf; none of them shrinks when more was kept or eaten before.
 func (y Year) room(s shelf, limits Stock, week int) int {
 	held := y.begunIn(s, y.Weeks-week)
 	if y.Weeks-week > y.keeps()+1 {
 		held = y.finishedIn(s, y.keeps()+1)
 	}
+	if wait := y.fresh() + 1; limits.Preserved > 0 && week+wait < y.Weeks {
+		held = min(held, y.finishedIn(s, wait)+limits.Preserved)
+	}
+	return max(0, held-s.kept)
+}
+
+// lawful returns how many more fish the limits and the cap let people keep, whether they are eaten in time or not.
+func (y Year) lawful(s shelf, limits Stock) int {
+	held := math.MaxInt32 // no limit
 	if limits.All > 0 {
 		held = min(held, s.done+limits.All)
 	}
 	if limits.Fresh > 0 {
 		held = min(held, s.left+limits.Fresh)
-	}
-	if wait := y.fresh() + 1; limits.Preserved > 0 && week+wait < y.Weeks {
-		held = min(held, y.finishedIn(s, wait)+limits.Preserved)
 	}
 	if y.Rule.Annual > 0 {
 		held = min(held, y.Rule.Annual*y.Rule.Anglers)

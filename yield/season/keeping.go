@@ -13,8 +13,8 @@ const Week = 7 * 24 * time.Hour
 // Keeping is how long something may be kept, and who says so. The caller brings it: from package coldchain, from a label, or from
 // the local extension service.
 type Keeping struct {
-	Time     time.Duration
-	Citation cite.Citation
+	Time     time.Duration `wire:"required"`
+	Citation cite.Citation `wire:"required"`
 }
 
 // weeks is the greatest age in weeks that is surely within the time, whatever the days: what was caught on the first day of a week and

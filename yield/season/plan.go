@@ -5,11 +5,13 @@ import (
 	"strings"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
 
-// Plan is one way through the Year, the one that eats the most. Slices are the plan's own.
+// Plan is one way through the Year: the one that eats the most where it is Proven, else the best that was found. Slices are
+// the plan's own.
 type Plan struct {
 	Year   Year
 	Weeks  []PlannedWeek
@@ -19,21 +21,38 @@ type Plan struct {
 	Eaten  units.Mass
 	Left   units.Mass // on the shelf at the end
 	Order  Order
-	Peak   Stock // the most held in any week, before eating; each of its three counts by itself
-	Limits Stock // of all anglers together; zero is no limit
+	Begun  []Begun // the fish to begin, in their order, where the Order is AsListed
+	Proven bool    // whether no other choice of fish to keep and of fish to begin lets more be eaten
+	Spared int     // fish that the limits let a trip keep, and that would not be eaten in time
+	Peak   Stock   // the most held in any week, before eating; each of its three counts by itself
+	Limits Stock   // of all anglers together; zero is no limit
 
 	Cautions []cite.Caution
 }
+
+// MarshalJSON writes the plan as an object of its fields.
+func (p Plan) MarshalJSON() ([]byte, error) { return wire.Marshal(p) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (p *Plan) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, p) }
 
 // PlannedWeek is one week of a Plan, in the order of events.
 type PlannedWeek struct {
 	Moved     int        // fish preserved
 	Preserved units.Mass // their mass, without what was eaten of them
 	Caught    int        // fish that the trips of the week may bring home by the daily limit
-	Kept      int        // fish kept of them
+	Kept      int        `wire:"always"` // fish kept of them
 	Held      Stock      // before eating: what a warden would count
-	Eaten     units.Mass
-	End       Stock // after eating
+	Eaten     units.Mass `wire:"always"`
+	End       Stock      // after eating
+}
+
+// Begun are fish of one week's catch that are begun in a week.
+type Begun struct {
+	Week      int `wire:"always"`
+	Caught    int `wire:"always"` // the week of their catch
+	Fish      int
+	Preserved bool // when begun
 }
 
 func (p *Plan) add(week int) {
@@ -110,8 +129,12 @@ func (p Plan) String() string {
 		if len(p.Short) == 1 {
 			weeks = "week"
 		}
-		fmt.Fprintf(&b, "infeasible: short %d %s, first in week %d; the largest feasible supply is %s of round fish of %s wanted, from %d fish",
-			len(p.Short), weeks, p.Short[0], units.Text(p.Eaten, units.Kilogram, 1), units.Text(p.Eaten+p.Missing(), units.Kilogram, 1), p.Fish())
+		supply := "largest feasible supply"
+		if !p.Proven {
+			supply = "largest supply found"
+		}
+		fmt.Fprintf(&b, "infeasible: short %d %s, first in week %d; the %s is %s of round fish of %s wanted, from %d fish",
+			len(p.Short), weeks, p.Short[0], supply, units.Text(p.Eaten, units.Kilogram, 1), units.Text(p.Eaten+p.Missing(), units.Kilogram, 1), p.Fish())
 	}
 	return b.String()
 }

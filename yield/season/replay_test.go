@@ -14,7 +14,7 @@ import (
 // its keeping time on the shelf, and lets none wait fresh longer than fresh fish keeps.
 func TestPlansReplay(t *testing.T) {
 	rng := rand.New(rand.NewSource(8))
-	waited := 0
+	waited, listed := 0, 0
 	for i := 0; i < 1000; i++ {
 		y := long(rng)
 		if i%2 == 0 {
@@ -31,8 +31,17 @@ func TestPlansReplay(t *testing.T) {
 			for k := 0; k < w.Kept; k++ {
 				fish = append(fish, one{caught: week, left: y.Fish})
 			}
+			o.listed = nil
+			for _, b := range p.Begun {
+				if b.Week == week {
+					o.listed = append(o.listed, b)
+				}
+			}
 			var ate units.Mass
 			fish, ate = o.eat(fish)
+			if p.Order == season.AsListed {
+				listed++
+			}
 			require.Equal(t, w.Eaten, ate)
 			require.True(t, o.freshSound(week, fish), "%d, week %d: %+v", i, week, y)
 			for _, f := range fish {
@@ -46,4 +55,5 @@ func TestPlansReplay(t *testing.T) {
 		}
 	}
 	require.Greater(t, waited, 10, "no fish waited for the quota: the test says nothing")
+	require.Greater(t, listed, 100, "no plan was searched for: the test says nothing")
 }

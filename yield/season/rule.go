@@ -9,12 +9,12 @@ import (
 // Rule is a possession rule as the caller reads it in the local regulations. Every limit is one angler's and counts for each of
 // the Anglers. Where a sub-limit holds for the fish that are planned, it is the limit to give.
 type Rule struct {
-	Shape      Shape
-	Anglers    int // who fish and keep their own limit
-	Daily      int // fish a day
-	Possession int // fish held at once: Everything and Unpreserved only
-	Processed  int // processed fish held at once: ProcessedQuota only
-	Annual     int // fish a year, held for the whole plan however long; zero where there is no such cap
+	Shape      Shape `wire:"required"`
+	Anglers    int   `wire:"required"` // who fish and keep their own limit
+	Daily      int   `wire:"required"` // fish a day
+	Possession int   // fish held at once: Everything and Unpreserved only
+	Processed  int   // processed fish held at once: ProcessedQuota only
+	Annual     int   // fish a year, held for the whole plan however long; zero where there is no such cap
 }
 
 // Stock is a number of fish held at once. A fish eaten in part counts whole, in the state it was in when it was begun; as a limit, zero is no limit.
@@ -35,8 +35,8 @@ func within(what string, got, low, high int) error {
 }
 
 func (r Rule) check() error {
-	if r.Shape < Everything || r.Shape > Unpreserved {
-		return units.RangeError{What: "shape of the possession rule", Got: r.Shape.String(), Low: Everything.String(), High: Unpreserved.String()}
+	if err := shapes.Check(r.Shape); err != nil {
+		return err
 	}
 	possession, processed := [2]int{}, [2]int{}
 	switch r.Shape {

@@ -54,17 +54,49 @@ func (s *shelf) keep(week, n int) {
 func (s *shelf) eat(week int, mass, fish units.Mass, order Order, ages []units.Mass) units.Mass {
 	rest := mass
 	for rest > 0 && (s.open > 0 || s.begin(fish, order)) {
-		bite := min(rest, s.open)
-		ages[week-s.openWeek] += bite
+		age := week - s.openWeek
+		bite := s.bite(rest)
+		ages[age] += bite
 		rest -= bite
-		if s.open -= bite; s.open == 0 {
-			s.done++
-			if s.openFresh {
-				s.left++
-			}
-		}
 	}
 	return mass - rest
+}
+
+// eatListed is eat with the fish to begin as a search chose them.
+func (s *shelf) eatListed(week int, mass, fish units.Mass, begun []Begun, ages []units.Mass) units.Mass {
+	eaten := s.eaten(week, mass, ages)
+	for _, b := range begun {
+		for n := 0; b.Week == week && n < b.Fish; n++ {
+			s.beginListed(b, fish)
+			eaten += s.eaten(week, mass-eaten, ages)
+		}
+	}
+	return eaten
+}
+
+// eaten is what is eaten of the fish that is begun, added to what was eaten at its age.
+func (s *shelf) eaten(week int, most units.Mass, ages []units.Mass) units.Mass {
+	age := week - s.openWeek
+	bite := s.bite(most)
+	if bite > 0 {
+		ages[age] += bite
+	}
+	return bite
+}
+
+// bite eats of the fish that is begun, at most a mass.
+func (s *shelf) bite(most units.Mass) units.Mass {
+	if s.open == 0 {
+		return 0
+	}
+	bite := min(most, s.open)
+	if s.open -= bite; s.open == 0 {
+		s.done++
+		if s.openFresh {
+			s.left++
+		}
+	}
+	return bite
 }
 
 // begin opens the next fish and reports whether there is one.
@@ -76,14 +108,38 @@ func (s *shelf) begin(fish units.Mass, order Order) bool {
 	fresh, preserved := s.fresh < len(s.lots), s.preserved < len(s.lots) && s.lots[s.preserved].preserved > 0
 	switch {
 	case fresh && (order == FreshFirst || !preserved):
-		s.lots[s.fresh].fresh--
-		s.openWeek, s.openFresh = s.lots[s.fresh].week, true
+		s.beginLot(s.fresh, true, fish)
 	case preserved:
-		s.lots[s.preserved].preserved--
-		s.openWeek, s.openFresh = s.lots[s.preserved].week, false
+		s.beginLot(s.preserved, false, fish)
 	default:
 		return false
 	}
-	s.open = fish
 	return true
+}
+
+// beginLot opens a fish of a lot, which has one.
+func (s *shelf) beginLot(i int, fresh bool, fish units.Mass) {
+	l := &s.lots[i]
+	if fresh {
+		l.fresh--
+	} else {
+		l.preserved--
+	}
+	s.open, s.openWeek, s.openFresh = fish, l.week, fresh
+}
+
+// beginListed opens a fish that a search chose.
+func (s *shelf) beginListed(b Begun, fish units.Mass) {
+	for i := range s.lots {
+		if s.lots[i].week == b.Caught {
+			s.beginLot(i, !b.Preserved, fish)
+			return
+		}
+	}
+}
+
+// copy is a shelf of its own, with room for one more lot.
+func (s shelf) copy() shelf {
+	s.lots = append(make([]lot, 0, len(s.lots)+1), s.lots...)
+	return s
 }

@@ -1,8 +1,7 @@
 package season
 
 import (
-	"math/bits"
-
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -10,10 +9,16 @@ import (
 // Household is who eats, for how long, and from which fish. Fish is the mean round mass of one; the lighter it is taken, the more are
 // planned for.
 type Household struct {
-	People int
-	Weeks  int
-	Fish   units.Mass
+	People int        `wire:"required"`
+	Weeks  int        `wire:"required"`
+	Fish   units.Mass `wire:"required"`
 }
+
+// MarshalJSON writes the household as an object of its fields.
+func (h Household) MarshalJSON() ([]byte, error) { return wire.Marshal(h) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a units.FieldError.
+func (h *Household) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, h) }
 
 // Supply is what one Want comes to. All counts are rounded up: the safe side for a supply.
 type Supply struct {
@@ -40,6 +45,12 @@ type Larder struct {
 	Weekly     units.Mass // round mass a week, for Year.Weekly
 	Cautions   []cite.Caution
 }
+
+// MarshalJSON writes the larder as an object of its fields.
+func (l Larder) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
+func (l *Larder) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
 
 // Size returns what a household needs to eat what it wants: need = people × meals a week × serving × weeks, whole containers of it, and
 // from what those hold the round mass and the fish. Containers, fish and loads are rounded up, what a container serves down. Nothing wanted, or
@@ -84,7 +95,11 @@ func (h Household) supply(w Want) (Supply, error) {
 	if err := w.check(); err != nil {
 		return Supply{}, err
 	}
-	s := Supply{Want: w, Each: share(w.Pack, w.Served)}
+	s := Supply{Want: w}
+	var err error
+	if s.Each, err = units.ProrateDown(w.Pack, w.Served, units.One); err != nil {
+		return Supply{}, err
+	}
 	person, err := units.Times(w.Serving, int64(h.People)*int64(h.Weeks))
 	if err != nil {
 		return Supply{}, err
@@ -115,21 +130,25 @@ func (h Household) supply(w Want) (Supply, error) {
 
 func ceil(m, by units.Mass) int64 { return int64((m + by - 1) / by) }
 
-// share is that share of a mass, rounded down; the share is at most the whole.
-func share(m units.Mass, r units.Ratio) units.Mass {
-	hi, lo := bits.Mul64(uint64(m), uint64(r))
-	q, _ := bits.Div64(hi, lo, uint64(units.One))
-	return units.Mass(q)
-}
-
 func (l Larder) cautions() []cite.Caution {
 	all := []cite.Caution{
-		{Text: "How much fish a jar holds and how much of a fish is packed differ from kitchen to kitchen: weigh the first batch and plan again with that."},
-		{Text: "Can no more than is eaten within the keeping time. Follow local consumption advice for the water: preserving removes neither mercury nor PCBs."},
+		{
+			ID: "season.weigh-the-first-batch",
+			Text: "How much fish a jar holds and how much of a fish is packed differ from kitchen to kitchen. " +
+				"Weigh the first batch and plan again with that.",
+		},
+		{
+			ID: "season.follow-advice", Deciding: true,
+			Text: "Can no more than is eaten within the keeping time. Follow local consumption advice for the water. " +
+				"Preserving removes neither mercury nor PCBs.",
+		},
 	}
 	for _, s := range l.Supplies {
 		if s.Makings > 1 {
-			all = append(all, cite.Caution{Text: s.Want.Name + " does not keep for the whole supply: make it in parts.", Citation: s.Want.Keeps.Citation})
+			all = append(all, cite.Caution{
+				ID: "season.make-in-parts", Citation: s.Want.Keeps.Citation,
+				Text: "This does not keep for the whole supply and is made in parts: " + s.Want.Name + ".",
+			})
 		}
 	}
 	return all

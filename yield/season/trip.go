@@ -5,30 +5,10 @@ import "strconv"
 // Trip is one outing. Expected is what it brings on an ordinary day of fishing, Possible the best that may be hoped for; both count
 // all anglers together.
 type Trip struct {
-	Week     int // from 0, the first week of the plan
-	Days     int // days of fishing, each with its daily limit; at most 7 in a week, all trips together
-	Expected int // fish
-	Possible int // fish
-}
-
-// Fishing is the catch that a plan reckons with. The zero Fishing is Expected, the safe side for a supply.
-type Fishing uint8
-
-// The two catches of a Trip.
-const (
-	Expected Fishing = iota
-	Possible
-)
-
-// String is the catch in a word: "expected" or "possible".
-func (f Fishing) String() string {
-	switch f {
-	case Expected:
-		return "expected"
-	case Possible:
-		return "possible"
-	}
-	return "fishing(" + strconv.Itoa(int(f)) + ")"
+	Week     int `wire:"required"` // from 0, the first week of the plan
+	Days     int `wire:"required"` // of fishing, each with its daily limit; at most 7 in a week, all trips together
+	Expected int `wire:"required"` // fish
+	Possible int `wire:"required"` // fish
 }
 
 // catch is what the trip may bring home by the daily limit.

@@ -3,6 +3,7 @@ package season
 import (
 	"strings"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
@@ -10,19 +11,26 @@ import (
 // 0.77 to 0.81 for drained salmon with skin and bone, by the published weights of commercial cans (USDA SR26: pink 315 of 411 g, sockeye 337 of
 // 417 g; the home jar was not weighed), or what the household's own smoker leaves. Yield is the share of the round fish that is packed (package yield).
 type Want struct {
-	Name    string
-	Meals   units.Ratio // meals a week of each person; units.One is one
-	Serving units.Mass  // of what is served
-	Pack    units.Mass  // raw fish ready to pack that goes into one jar or package
-	Served  units.Ratio
-	Yield   units.Ratio
-	Load    int // jars in one canner load; zero where no canner is used
-	Keeps   Keeping
+	Name    string      `wire:"required"`
+	Meals   units.Ratio `wire:"required"` // meals a week of each person; units.One is one
+	Serving units.Mass  `wire:"required"` // of what is served
+	Pack    units.Mass  `wire:"required"` // raw fish ready to pack that goes into one jar or package
+	Served  units.Ratio `wire:"required"`
+	Yield   units.Ratio `wire:"required"`
+	Load    int         // jars in one canner load; zero where no canner is used
+	Keeps   Keeping     `wire:"required"`
 }
+
+// MarshalJSON writes the product as an object of its fields.
+func (w Want) MarshalJSON() ([]byte, error) { return wire.Marshal(w) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a
+// units.FieldError. Only the load may be left out.
+func (w *Want) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, w) }
 
 func (w Want) check() error {
 	if strings.TrimSpace(w.Name) == "" {
-		return units.RangeError{What: "name of a product", Got: `""`, Low: "a word"}
+		return units.UnsetError{What: "name of a product"}
 	}
 	if err := units.Check("meals a week of "+w.Name, w.Meals, 1, 21*units.One); err != nil {
 		return err

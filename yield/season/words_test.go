@@ -17,7 +17,7 @@ func TestWords(t *testing.T) {
 		require.NoError(t, back.UnmarshalText(text))
 		require.Equal(t, s, back)
 	}
-	for _, bad := range []string{"", "no shape", "shape(5)", "possession", "everything,"} {
+	for _, bad := range []string{"", "not stated", "shape(5)", "possession", "everything,"} {
 		_, err := season.ParseShape(bad)
 		require.ErrorIs(t, err, units.ErrSyntax, bad)
 	}
@@ -31,7 +31,7 @@ func TestWords(t *testing.T) {
 	require.Empty(t, text)
 	_, err = season.Shape(5).MarshalText()
 	require.ErrorIs(t, err, units.ErrSyntax)
-	require.Equal(t, "shape(5)", season.Shape(5).String())
-	require.Equal(t, "fishing(2)", season.Fishing(2).String())
-	require.Equal(t, "unknown order", season.Order(2).String())
+	require.Equal(t, "shape of a possession rule(5)", season.Shape(5).String())
+	require.Equal(t, "catch to plan with(3)", season.Fishing(3).String())
+	require.Equal(t, "order of eating(4)", season.Order(4).String())
 }

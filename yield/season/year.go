@@ -3,22 +3,30 @@ package season
 import (
 	"strconv"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
 // Year is what a plan is made from. Weekly is what people eat in a week and Fish the mean of a fish, both in round mass: whole fish as caught
 // (Larder.Weekly turns meals into it). Lag is after how many weeks a fish is preserved: 1 is before the next week's trip. Trips stand in the order of their weeks.
 type Year struct {
-	Rule    Rule
+	Rule    Rule `wire:"required"`
 	Trips   []Trip
-	Fishing Fishing
-	Weeks   int
-	Lag     int
-	Fish    units.Mass
-	Weekly  units.Mass
-	Fresh   Keeping // of fish not yet preserved, which may wait longer than the Lag where the processed quota is full
-	Keeps   Keeping // of preserved fish, counted from the week of the catch
+	Fishing Fishing    `wire:"required"`
+	Weeks   int        `wire:"required"`
+	Lag     int        `wire:"required"`
+	Fish    units.Mass `wire:"required"`
+	Weekly  units.Mass `wire:"required"`
+	Fresh   Keeping    `wire:"required"` // of fish not yet preserved, which may wait past the Lag where the quota is full
+	Keeps   Keeping    `wire:"required"` // of preserved fish, counted from the week of the catch
 }
+
+// MarshalJSON writes the year as an object of its fields.
+func (y Year) MarshalJSON() ([]byte, error) { return wire.Marshal(y) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a
+// units.FieldError. Only trips may be left out.
+func (y *Year) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, y) }
 
 // century is the longest plan, in weeks.
 const century = 5300
@@ -43,8 +51,8 @@ func (y Year) check() error {
 			return err
 		}
 	}
-	if y.Fishing > Possible {
-		return units.RangeError{What: "fishing", Got: y.Fishing.String(), Low: Expected.String(), High: Possible.String()}
+	if err := fishings.Check(y.Fishing); err != nil {
+		return err
 	}
 	if err := units.Check("mass of a fish", y.Fish, units.Gram, units.Tonne/10); err != nil {
 		return err
@@ -63,7 +71,10 @@ func (y Year) checkKeeping() error {
 		return err
 	}
 	if waits := y.fresh() + 1; y.Lag < 1 || y.Lag > waits {
-		return units.RangeError{What: "weeks until fish is preserved, while fresh fish keeps " + y.Fresh.Time.String(), Got: strconv.Itoa(y.Lag), Low: "1", High: strconv.Itoa(waits)}
+		return units.RangeError{
+			What: "weeks until fish is preserved, while fresh fish keeps " + units.Lasting(y.Fresh.Time),
+			Got:  strconv.Itoa(y.Lag), Low: "1", High: strconv.Itoa(waits),
+		}
 	}
 	return nil
 }

@@ -1,0 +1,160 @@
+package smoke
+
+import (
+	"sort"
+	"time"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
+)
+
+// clock is how a step went on one probe: from when to when it ran, whether its start was seen and its end reached, and the
+// longest gap while it ran.
+type clock struct {
+	series.Stretch
+	seen, there bool
+	gap         series.Stretch
+}
+
+// took times one step of one cooling on one probe. cooked is when the fish was cooked; first is when the step before
+// ended, which starts this one at the latest.
+func (r CoolingRule) took(core series.Series[units.Temperature], i int, maxGap, cooked time.Duration, first *clock) (CoolingTook, clock) {
+	step := r.Steps[i]
+	t := CoolingTook{Step: step}
+	from := step.From
+	if step.InAll {
+		from = r.Steps[0].From
+	}
+	began, seen := fellBelow(core, from)
+	if first != nil && !step.InAll && first.there && first.To < began {
+		began, seen = first.To, first.seen || seen
+	}
+	ended, there := downTo(core, step.To, began+step.Within)
+	if ended > began {
+		t.Took = ended - began
+	}
+	t.Took += spentBefore(core, cooked, began, from, step.To)
+	went := clock{Stretch: series.Stretch{From: began, To: max(began, ended)}, seen: seen, there: there}
+	went.gap = longestGapIn(core, series.Stretch{From: began, To: ended})
+	switch {
+	case t.Took > step.Within:
+		t.Verdict = verdict.NotMet
+	case seen && there && went.gap.Length() <= maxGap:
+		t.Verdict = verdict.Met
+	}
+	return t, went
+}
+
+// spentBefore is how long the core of cooked fish was on its way down before it was heated again: heat does not take that
+// back. It is the time between the two moments above to and below from, or below any rule's core where from is not set.
+func spentBefore(core series.Series[units.Temperature], cooked, began time.Duration, from, to units.Temperature) time.Duration {
+	if !from.IsSet() {
+		from = coldestLimit
+	}
+	if cooked >= began || !from.Above(to) {
+		return 0
+	}
+	between, err := core.Slice(cooked, began)
+	if err != nil {
+		return 0
+	}
+	above, _ := between.Above(to) // cannot fail: the slice has readings
+	hot, _ := between.AtOrAbove(from)
+	return above - hot
+}
+
+// cookedAt is when the core had been as warm and for as long as the least that any rule asks for; where it never was, when
+// it was warmest.
+func cookedAt(core series.Series[units.Temperature]) time.Duration {
+	s := spell{core: core}
+	for s.next(coldestLimit, anyGap) {
+		if s.Length() >= shortestHold {
+			return s.From + shortestHold
+		}
+	}
+	highest, _ := core.Max()
+	return highest.At
+}
+
+// coolings splits a record after the fish was cooked wherever it had come to the end of the rule and was heated again: each
+// part is a cooling of its own.
+func (r CoolingRule) coolings(core series.Series[units.Temperature]) (parts []series.Series[units.Temperature], cooked time.Duration) {
+	end, again := r.Steps[0].To, r.Steps[0].From
+	if r.Steps[1].To.IsSet() {
+		end = r.Steps[1].To
+	}
+	if !again.IsSet() {
+		again = coldestLimit
+	}
+	cooked = cookedAt(core)
+	i := sort.Search(core.Len(), func(i int) bool { a, _ := core.At(i); return a.At >= cooked })
+	from, cold := 0, -1
+	for ; i < core.Len(); i++ {
+		a, _ := core.At(i)
+		switch {
+		case !a.Value.Above(end):
+			cold = i
+		case cold >= 0 && a.Value.AtLeast(again):
+			parts = append(parts, readings(core, from, cold))
+			from, cold = cold, -1
+		}
+	}
+	if from == 0 {
+		return []series.Series[units.Temperature]{core}, cooked
+	}
+	return append(parts, readings(core, from, core.Len()-1)), cooked
+}
+
+// readings is the part of a record from one reading to another.
+func readings(core series.Series[units.Temperature], from, to int) series.Series[units.Temperature] {
+	part, _ := series.New(core.Readings()[from : to+1])
+	return part
+}
+
+// fellBelow returns when the core falls below a temperature after its highest reading, that reading itself when none is set, and false when
+// the heat before was not seen: none at or above it, or with none set, no end of a heating; then it is the start of the record.
+func fellBelow(core series.Series[units.Temperature], from units.Temperature) (time.Duration, bool) {
+	first, _ := core.First()
+	highest, _ := core.Max()
+	switch {
+	case !from.IsSet() && highest.At > first.At && highest.Value.AtLeast(coldestLimit): // else it begins on the way down, or was never cooked
+		return highest.At, true
+	case !from.IsSet() || highest.Value.Below(from):
+		return first.At, false
+	}
+	for i := 1; ; i++ {
+		a, _ := core.At(i - 1)
+		b, more := core.At(i)
+		switch {
+		case !more:
+			return a.At, true
+		case a.At >= highest.At && b.Value.Below(from):
+			return a.At + warmPart(a, b, from), true
+		}
+	}
+}
+
+// downTo returns when the core comes to a temperature or below and stays until the time is up, or, when it is not there by then, for good; and
+// false when the record ends before that; then it is the end of the record.
+func downTo(core series.Series[units.Temperature], to units.Temperature, due time.Duration) (time.Duration, bool) {
+	last := core.Len() - 1
+	if then, err := core.ValueAt(due); err == nil && !then.Above(to) { // what comes after is storage
+		last = sort.Search(last, func(i int) bool { r, _ := core.At(i); return r.At >= due })
+		if r, _ := core.At(last); r.Value.Above(to) {
+			last-- // it rises through due and after it
+		}
+	}
+	b, _ := core.At(last)
+	if b.Value.Above(to) {
+		return b.At, false
+	}
+	for i := last - 1; i >= 0; i-- {
+		a, _ := core.At(i)
+		if a.Value.Above(to) {
+			return min(b.At, a.At+warmPart(a, b, to)+1), true // warmPart rounds down
+		}
+		b = a
+	}
+	return b.At, true
+}

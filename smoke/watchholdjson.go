@@ -1,0 +1,112 @@
+package smoke
+
+import (
+	"time"
+
+	"example.org/lakelarder/internal/wire"
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
+)
+
+// watched is a RunningHold as JSON has it; watchedTrack and watchedCore are its parts.
+type watched struct {
+	Limit    CoreLimit     `wire:"required"`
+	MaxGap   time.Duration `wire:"required"`
+	Piece    units.Stated[Slab]
+	Air      units.Temperature
+	Seen     watchedTrack
+	Believed watchedTrack
+	Probes   []watchedCore
+}
+
+type watchedTrack struct {
+	At      time.Duration
+	Cores   []units.Temperature
+	Steps   int
+	Holding bool
+	From    time.Duration
+	Longest series.Stretch
+}
+
+// watchedCore is what is believed of the core at a probe, and whether the last reading was above or below that; Unlike says
+// that it has shown something else than the air.
+type watchedCore struct {
+	At        time.Duration
+	High, Low units.Temperature
+	Above     bool
+	Below     bool
+	Unlike    bool
+}
+
+// MarshalJSON writes the hold so that a watch goes on where it was saved, to a quantum of temperature; one not made by
+// WatchHold is a units.UnsetError.
+func (h RunningHold) MarshalJSON() ([]byte, error) {
+	if h.maxGap == 0 {
+		return nil, errNotWatched
+	}
+	w := watched{Limit: h.limit, MaxGap: h.maxGap, Piece: h.piece, Air: h.air, Seen: h.seen.saved(), Believed: h.believed.saved()}
+	for i, e := range h.envelopes[:h.probes] {
+		w.Probes = append(w.Probes, watchedCore{e.at, units.Celsius(e.high), units.Celsius(e.low), e.is == tooHot, e.is == outside, h.unlike>>i&1 == 1})
+	}
+	return wire.Marshal(w)
+}
+
+func (t track) saved() watchedTrack {
+	return watchedTrack{t.at, t.cores[:t.probes], t.steps, t.holding, t.from, t.longest}
+}
+
+var errNoWatch = units.RangeError{What: "saved hold", Got: "one that no watch can come to", Low: "what was saved"}
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly, and refuses what no watch could have written; on an error the
+// value stays as it was.
+func (h *RunningHold) UnmarshalJSON(data []byte) error {
+	var w watched
+	if err := wire.Unmarshal(data, &w); err != nil {
+		return err
+	}
+	read, err := WatchHold(w.Limit, Record{MaxGap: w.MaxGap, Piece: w.Piece})
+	if err != nil {
+		return err
+	}
+	if len(w.Seen.Cores) > 0 {
+		if err := read.checkStep(w.Seen.At, w.Seen.Cores); err != nil {
+			return err
+		}
+	}
+	if !w.Seen.possible() || !w.Believed.possible() || len(w.Probes) != len(w.Seen.Cores) ||
+		w.Believed.Steps > w.Seen.Steps || w.Believed.At > w.Seen.At || w.Believed.Longest.Length() > w.Seen.Longest.Length() ||
+		len(w.Believed.Cores) > 0 && len(w.Believed.Cores) != len(w.Seen.Cores) {
+		return errNoWatch
+	}
+	read.air, read.probes = w.Air, len(w.Probes)
+	read.seen, read.believed = w.Seen.track(), w.Believed.track()
+	for i, p := range w.Probes {
+		if !p.High.IsSet() || !p.Low.IsSet() || p.High.Below(p.Low) || p.At > w.Seen.At || p.At < 0 {
+			return errNoWatch
+		}
+		read.envelopes[i] = envelope{at: p.At, high: p.High.Celsius(), low: p.Low.Celsius(), begun: true}
+		switch {
+		case p.Above:
+			read.envelopes[i].is = tooHot
+		case p.Below:
+			read.envelopes[i].is = outside
+		}
+		if p.Unlike {
+			read.unlike |= 1 << i
+		}
+	}
+	*h = read
+	return nil
+}
+
+// possible reports whether a watch can come to the track.
+func (w watchedTrack) possible() bool {
+	return (w.Steps > 0) == (len(w.Cores) > 0) && w.Steps >= 0 && len(w.Cores) <= mostProbes &&
+		w.From >= 0 && w.From <= w.At && w.Longest.From >= 0 && w.Longest.Length() >= 0 && w.Longest.To <= w.At
+}
+
+func (w watchedTrack) track() track {
+	t := track{at: w.At, steps: w.Steps, holding: w.Holding, from: w.From, longest: w.Longest}
+	t.probes = copy(t.cores[:], w.Cores)
+	return t
+}

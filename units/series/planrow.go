@@ -1,0 +1,159 @@
+package series
+
+import (
+	"fmt"
+	"strings"
+)
+
+// remark reports a line that is no row of the table: nothing like a time in its time column and no number in the
+// wanted one.
+func (p *plan[T]) remark(cells []string) bool {
+	if len(cells) == 1 && p.need > 0 && p.format.Separator != Blanks {
+		return leadingDigits(cells[0]) == 0
+	}
+	for i := range p.timer.columns {
+		if hasDigit(cells, p.timer.columns[i].index) {
+			return false
+		}
+	}
+	return !hasDigit(cells, p.value)
+}
+
+func hasDigit(cells []string, i int) bool {
+	if i >= len(cells) {
+		return false
+	}
+	for k := 0; k < len(cells[i]); k++ {
+		if c := cells[i][k]; c >= '0' && c <= '9' {
+			return true
+		}
+	}
+	return false
+}
+
+// whole holds a row to the width of the table. Spare cells at the end must be empty. Cells at the end may be
+// left out, but not the wanted one nor that after it: without a separator behind it a number may have been cut
+// off.
+func (p *plan[T]) whole(file *lines, cells []string, text string) ([]string, error) {
+	if p.width == 0 {
+		p.width = max(len(cells), p.need+1)
+	}
+	tooLong := len(cells) > p.width && !empty(cells[p.width:])
+	if tooLong || len(cells) < p.width && (len(cells) < p.need+2 || p.format.Separator == Blanks) {
+		hint := fmt.Sprintf("%d where the table has %d", len(cells), p.width)
+		if tooLong && p.format.Separator == Commas {
+			hint += "; a decimal mark is a point, not a comma"
+		}
+		return nil, LineError{Line: file.n, Text: short(text), Err: wrap(ErrRagged, hint)}
+	}
+	for len(cells) <= p.need {
+		cells = append(cells, "")
+	}
+	return cells, nil
+}
+
+// unstated looks at the first row for a date, a day counter or AM and PM beside a clock that is read without
+// them: five mornings would become twenty minutes. It returns the column at fault.
+func (t *timer) unstated(names []string, value int, cells []string) (int, error) {
+	if !t.clocked || t.counted {
+		return 0, nil
+	}
+	var has shape
+	stated := map[int]bool{value: true}
+	for _, c := range t.columns {
+		stated[c.index] = true
+		s, _ := readStamp(cells[c.index], YearFirst)
+		has |= s.shape & hasHalf
+		switch c.part {
+		case DateAndClock, Date, Epoch, Year, DayCount:
+			has |= hasDate
+		case HalfDay:
+			has |= hasHalf
+		}
+	}
+	for i, cell := range cells {
+		name := ""
+		if i < len(names) {
+			name = strings.ToLower(names[i])
+		}
+		if _, size := halfDay(cell); !stated[i] && has&hasHalf == 0 && size > 0 && size == len(cell) {
+			return i, wrap(ErrContradiction, "AM or PM beside the clock, which is not read")
+		}
+		if !stated[i] && has&hasDate == 0 && (saysDate(name) || isDate(cell)) {
+			return i, wrap(ErrContradiction, "a date or a count of days beside the clock, which is not read")
+		}
+	}
+	return 0, nil
+}
+
+func isDate(cell string) bool {
+	for _, order := range []DateOrder{YearFirst, DayFirst, MonthFirst} {
+		if s, ok := readStamp(cell, order); ok && s.shape&hasDate != 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// saysDate reports the heading of a date or a day counter.
+func saysDate(name string) bool {
+	switch strings.Trim(name, " .#:") {
+	case "date", "day", "days", "day no", "day number", "datum", "tag", "jour", "fecha", "dato":
+		return true
+	}
+	return false
+}
+
+// saysRemark reports the heading of a column of remarks, an empty one included.
+func saysRemark(name string) bool {
+	name = strings.ToLower(strings.TrimSpace(name))
+	for _, word := range []string{"note", "remark", "comment", "event", "memo", "annotation", "mark", "bemerk",
+		"anmerk", "kommentar"} {
+		if strings.HasPrefix(name, word) {
+			return true
+		}
+	}
+	return name == ""
+}
+
+// commaIn reports a whole number before a cell of remarks that holds digits only: "4,9" is one number with a
+// decimal comma.
+func commaIn(cells []string, value int) bool {
+	next := value + 1
+	if next >= len(cells) || cells[next] == "" || strings.IndexByte(cells[value], '.') >= 0 {
+		return false
+	}
+	return leadingDigits(cells[next]) == len(cells[next])
+}
+
+// sameUnit holds the unit that a row bears to the one stated.
+func (p *plan[T]) sameUnit(cell string) bool {
+	if cell == p.format.Unit {
+		return true
+	}
+	name, ok := spelt(kindOf[T](), cell)
+	if !ok {
+		return false
+	}
+	stated, ok := spelt(kindOf[T](), p.format.Unit)
+	return ok && name == stated
+}
+
+// withoutUnit takes the unit stated off the end of a cell; another unit stays, and is refused with the cell.
+func (p *plan[T]) withoutUnit(cell string) string {
+	i := strings.LastIndexAny(cell, "0123456789.,") + 1
+	if i > 0 && i < len(cell) && p.sameUnit(strings.TrimSpace(cell[i:])) {
+		return cell[:i]
+	}
+	return cell
+}
+
+// anything tells a row that has something in one of the columns that may be wanted.
+func (p *plan[T]) anything(cells []string) Why {
+	for _, i := range p.anyOf {
+		if i < len(cells) && cells[i] != "" && !saysNone(cells[i]) {
+			return reading
+		}
+	}
+	return Missing
+}
