@@ -135,9 +135,9 @@ type Diffusivities struct {
 	Citation cite.Citation
 }
 
-// FleshDiffusivity returns the published range of salt in fish from the flesh side, 1e-11 to 1e-10 m²/s; between them
-// the geometric mean, 3.16e-11, which is not published. The temperature is not stated there, and the figures of
-// salmon itself were not read. Source: Journal of Cookery Science of Japan 25(4), 1992, abstract.
+// FleshDiffusivity returns the published range of salt in fish from the flesh side, 1e-11 to 1e-10 m²/s; between
+// them the geometric mean, 3.16e-11, which is not published. The temperature is not stated there, and the figures
+// of salmon itself were not read. Source: Journal of Cookery Science of Japan 25(4), 1992, abstract.
 func FleshDiffusivity() Diffusivities {
 	const least = 10 * units.SquareMillimetrePerSecond / 1_000_000
 	return Diffusivities{

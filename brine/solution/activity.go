@@ -24,11 +24,11 @@ var activityCitation = cite.Citation{
 	Source: cite.HamerWu1972, Where: "sodium chloride at 25 °C", Basis: cite.Recalled,
 }
 
-// Activity returns the water activity of salt in water at 25 °C. Share is salt/(salt + water), such as a water phase
-// salt, 0 % to Saturation: otherwise a RangeError or a SaturatedError. Rounded up to 1e-12, the safe side; within
-// 0.0002 of the table of Robinson and Stokes and 0.0012 of other equations. It is that of pure brine: the own solutes
-// of fish lower it a little more, which is no reason for less salt. At 5 °C a saturated brine is at 0.757 and not
-// 0.753.
+// Activity returns the water activity of salt in water at 25 °C. Share is salt/(salt + water), such as a water
+// phase salt, 0 % to Saturation: otherwise a RangeError or a SaturatedError. Rounded up to 1e-12, the safe side;
+// within 0.0002 of the table of Robinson and Stokes and 0.0012 of other equations. It is that of pure brine: the
+// own solutes of fish lower it a little more, which is no reason for less salt. At 5 °C a saturated brine is at
+// 0.757 and not 0.753.
 func Activity(share units.Ratio) (units.Ratio, error) {
 	if err := CheckShare(saltByMass, share); err != nil {
 		return 0, err
@@ -36,13 +36,14 @@ func Activity(share units.Ratio) (units.Ratio, error) {
 	return units.OfFloat(math.Ceil(activity(molality(units.Float(share, units.One)))*1e12)/1e12, units.One)
 }
 
-// ActivityCitation returns where Activity and its inverse are from. The coefficients are from memory; the equation of
-// Pitzer and Mayorga, whose coefficients were read, gives the same activity within 0.0007.
+// ActivityCitation returns where Activity and its inverse are from. The coefficients are from memory; the equation
+// of Pitzer and Mayorga, whose coefficients were read, gives the same activity within 0.0007.
 func ActivityCitation() cite.Citation { return activityCitation }
 
-// ShareAt returns the least share of salt, salt/(salt + water), that brings water to an activity at 25 °C, rounded up
-// to 1e-12. The activity must be that of a saturated brine, 0.7534, to 1: otherwise a RangeError. Published limits of
-// salt and of activity are not equivalents of each other: Listeria has 0.92 and 10 %, and 0.92 is 11.9 % of salt.
+// ShareAt returns the least share of salt, salt/(salt + water), that brings water to an activity at 25 °C, rounded
+// up to 1e-12. The activity must be that of a saturated brine, 0.7534, to 1: otherwise a RangeError. Published
+// limits of salt and of activity are not equivalents of each other: Listeria has 0.92 and 10 %, and 0.92 is 11.9 %
+// of salt.
 func ShareAt(wanted units.Ratio) (units.Ratio, error) {
 	least, err := Activity(saturation)
 	if err != nil {
