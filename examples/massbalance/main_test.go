@@ -102,7 +102,7 @@ func TestBroken(t *testing.T) {
 		{`"salt": "24 g"`, `"salt": "240 g"`, "steps: the finished fillet: water phase salt "},
 		{`"moisture": "60 %", "waterPhaseSalt": "3.5 %"`, `"moisture": "40 %", "waterPhaseSalt": "35 %"`, "target: water phase salt 35 %"},
 		{`"fat": "3 g"`, `"fat": "300 g"`, "steps[2] (hot-smoke): "},
-		{`"moisture": "60 %"`, `"moisture": "75 %"`, "target: moisture to dry to 75 %"},
+		{`"moisture": "60 %"`, `"moisture": "75 %"`, "target: moisture to dry the piece to 75 %"},
 		{`"waterPhaseSalt": "3.5 %"`, `"waterPhaseSalt": "50 %"`, "target: water phase salt 50 %"},
 		{`"water": "60.4 %"`, `"water": "6.4 %"`, "laboratory: water, protein, fat and ash together"},
 		{`"water": "60.4 %", `, ``, "laboratory.water: it is required"},
