@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -90,7 +91,7 @@ func meanUptake(fo float64) float64 {
 	}
 	sum := 0.0
 	for n := 1.0; n < 12; n += 2 {
-		term := math.Exp(-n*n*math.Pi*math.Pi*fo/4) / (n * n)
+		term := portable.Exp(-n*n*math.Pi*math.Pi*fo/4) / (n * n)
 		sum += term
 	}
 	rest := 8 / (math.Pi * math.Pi) * sum
@@ -99,8 +100,8 @@ func meanUptake(fo float64) float64 {
 
 // ierfc is the integral of erfc from x up.
 func ierfc(x float64) float64 {
-	bell := math.Exp(-x*x) / math.SqrtPi
-	tail := x * math.Erfc(x)
+	bell := portable.Exp(-x*x) / math.SqrtPi
+	tail := x * portable.Erfc(x)
 	return bell - tail
 }
 
@@ -115,13 +116,13 @@ func coreUptake(fo float64) float64 {
 	sum, sign := 0.0, 1.0
 	if fo < shortUntil {
 		for n := 1.0; n < 10; n += 2 {
-			term := sign * math.Erfc(n/(2*math.Sqrt(fo)))
+			term := sign * portable.Erfc(n/(2*math.Sqrt(fo)))
 			sum, sign = sum+term, -sign
 		}
 		return 2 * sum
 	}
 	for n := 1.0; n < 12; n += 2 {
-		term := sign * math.Exp(-n*n*math.Pi*math.Pi*fo/4) / n
+		term := sign * portable.Exp(-n*n*math.Pi*math.Pi*fo/4) / n
 		sum, sign = sum+term, -sign
 	}
 	rest := 4 / math.Pi * sum

@@ -3,6 +3,7 @@ package solution
 import (
 	"math"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -68,7 +69,7 @@ func ShareAt(wanted units.Ratio) (units.Ratio, error) {
 // molality in mol/kg of water: m = 1000 x/(M (1 − x)).
 func molality(x float64) float64 { return 1000 * x / (58.4428 * (1 - x)) }
 
-func activity(m float64) float64 { return math.Exp(-waterMolality * m * osmotic(m)) }
+func activity(m float64) float64 { return portable.Exp(-waterMolality * m * osmotic(m)) }
 
 // osmotic is Hamer and Wu's osmotic coefficient φ at m mol/kg:
 //
@@ -78,7 +79,7 @@ func osmotic(m float64) float64 {
 		return 1 // the limit; the bracket loses its digits before that
 	}
 	x := 1 + float64(hamerB*math.Sqrt(m))
-	debye := hamerA / (hamerB * hamerB * hamerB * m) * (x - float64(2*math.Log(x)) - 1/x)
+	debye := hamerA / (hamerB * hamerB * hamerB * m) * (x - float64(2*portable.Log(x)) - 1/x)
 	rest := float64(hamerBeta*m/2) + float64(hamerC*m*m*2/3) + float64(hamerD*m*m*m*3/4)
 	return 1 - float64(math.Ln10*(debye-rest))
 }

@@ -3,6 +3,7 @@ package solution
 import (
 	"math"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -78,5 +79,5 @@ func MixedActivityCitation() cite.Citation { return mixedCitation }
 func sucrose(perWater float64) float64 {
 	sugar := perWater * sucrosePerKilogram
 	xs := sugar / (sugar + waterPerKilogram)
-	return (1 - xs) * math.Exp(-norrishSucrose*xs*xs)
+	return (1 - xs) * portable.Exp(-norrishSucrose*xs*xs)
 }

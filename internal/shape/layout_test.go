@@ -26,7 +26,7 @@ var mayImport = map[string][]string{
 		"units", "units/cite", "internal/portable", "brine/solution", "units/verdict", "internal/wire",
 		"internal/word",
 	},
-	"brine/solution": {"internal/wire", "units", "units/cite"}, // what brine is by itself; it knows no fish
+	"brine/solution": {"internal/portable", "internal/wire", "units", "units/cite"}, // what brine is by itself; it knows no fish
 	"smoke": {
 		"units/series", "units", "units/cite", "internal/portable", "smoke/moistair", "units/verdict",
 		"internal/root", "internal/wire", "internal/word",
@@ -101,7 +101,7 @@ var exactMath = []string{
 
 // mathExempt are the packages that do not yet keep to exactMath.
 var mathExempt = []string{
-	"brine", "smoke", "smoke/moistair", "internal/root", "yield/coldchain", "yield/coldchain/internal/chain", "yield/coldchain/ice", "yield/coldchain/freezing",
+	"smoke", "smoke/moistair", "internal/root", "yield/coldchain", "yield/coldchain/internal/chain", "yield/coldchain/ice", "yield/coldchain/freezing",
 	"yield/coldchain/keeping", "yield/coldchain/spoilage", "yield/coldchain/growth",
 }
 

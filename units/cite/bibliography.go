@@ -1006,13 +1006,13 @@ var documents = [...]Document{
 		Key: "CRCHandbook102", Kind: KindBook, Title: "Handbook of Chemistry and Physics, concentrative properties of aqueous solutions",
 		Publisher: "CRC Press", Edition: "102nd ed.", Year: "2021", HowRead: "transcription of the table",
 	},
-	WaterDataPage: {
-		Key: "WaterDataPage", Kind: KindData, Title: "Water (data page), list of density by temperature",
-		HowRead: "the list on the public page; three of its values also in a copy of the list in a program",
-	},
 	PoradnikFizykochemiczny1974: {
 		Key: "PoradnikFizykochemiczny1974", Kind: KindBook, Title: "Poradnik fizykochemiczny, density of sodium chloride solutions",
 		Publisher: "WNT, Warsaw", Year: "1974", HowRead: "copy of the table on a university page",
+	},
+	WaterDataPage: {
+		Key: "WaterDataPage", Kind: KindData, Title: "Water (data page), list of density by temperature",
+		HowRead: "the list on the public page; three of its values also in a copy of the list in a program",
 	},
 	HydrometerScales: {
 		Key: "HydrometerScales", Kind: KindBook, Title: "heavy Baume scales and their moduli",
