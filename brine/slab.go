@@ -84,7 +84,7 @@ func meanUptake(fo float64) float64 {
 	if fo < shortUntil {
 		root, sum, sign := math.Sqrt(fo), 1/math.SqrtPi, -1.0
 		for n := 1.0; n <= 4; n++ {
-			term := sign * 2 * ierfc(n/root)
+			term := float64(sign * 2 * ierfc(n/root))
 			sum, sign = sum+term, -sign
 		}
 		return 2 * root * sum
@@ -94,14 +94,14 @@ func meanUptake(fo float64) float64 {
 		term := portable.Exp(-n*n*math.Pi*math.Pi*fo/4) / (n * n)
 		sum += term
 	}
-	rest := 8 / (math.Pi * math.Pi) * sum
+	rest := float64(8 / (math.Pi * math.Pi) * sum)
 	return 1 - rest
 }
 
 // ierfc is the integral of erfc from x up.
 func ierfc(x float64) float64 {
 	bell := portable.Exp(-x*x) / math.SqrtPi
-	tail := x * portable.Erfc(x)
+	tail := float64(x * portable.Erfc(x))
 	return bell - tail
 }
 
@@ -116,7 +116,7 @@ func coreUptake(fo float64) float64 {
 	sum, sign := 0.0, 1.0
 	if fo < shortUntil {
 		for n := 1.0; n < 10; n += 2 {
-			term := sign * portable.Erfc(n/(2*math.Sqrt(fo)))
+			term := float64(sign * portable.Erfc(n/(2*math.Sqrt(fo))))
 			sum, sign = sum+term, -sign
 		}
 		return 2 * sum
@@ -125,7 +125,7 @@ func coreUptake(fo float64) float64 {
 		term := sign * portable.Exp(-n*n*math.Pi*math.Pi*fo/4) / n
 		sum, sign = sum+term, -sign
 	}
-	rest := 4 / math.Pi * sum
+	rest := float64(4 / math.Pi * sum)
 	return 1 - rest
 }
 

@@ -3,6 +3,17 @@ package smoke
 import "example.org/lakelarder/units/cite"
 
 var (
+	beginsWarm = cite.Caution{
+		ID: "smoke.begins-warm",
+		Text: "The record begins warmer than raw fish. Either it was started late, or its degrees stand under the wrong heading: " +
+			"check both.",
+		Citation: cite.Citation{Where: "raw fish is not warmer than a warm room, 25 °C", Basis: cite.Practice},
+	}
+	wrongHeading = cite.Caution{
+		ID:       "smoke.wrong-heading",
+		Text:     "The same numbers in the other scale, or doubled, would reach the limit: check how the logger writes degrees.",
+		Citation: cite.Citation{Where: "the numbers of the record read in another way", Basis: cite.Computed},
+	}
 	badSite = cite.Caution{
 		ID: "smoke.bad-site", Deciding: true,
 		Text: "A probe near bone, near the rack or in a thin tail is warmer than the middle of the thickest part. " +
@@ -43,7 +54,7 @@ func readIn(source cite.Source, where string) cite.Citation {
 
 // holdCautions are the cautions of a hold; a probe that sits badly stands first.
 func holdCautions(limit CoreLimit, site Site) []cite.Caution {
-	all := make([]cite.Caution, 0, 6)
+	all := make([]cite.Caution, 0, 7)
 	if site > InThickest {
 		all = append(all, badSite)
 	}

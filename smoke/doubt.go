@@ -59,7 +59,7 @@ func (d *doubt) look(r Record, fast reach, probe int) {
 	same := r.Air.Len() > 0
 	for i := 0; i < core.Len(); i++ {
 		a, _ := core.At(i)
-		medium, withAir := hottest.until(a.At)
+		medium, withAir := hottest.until(a.At, r.MaxGap)
 		before, last := e.at, e.is
 		if e = e.step(&going, a.At, a.Value.Celsius(), medium); e.is != believed {
 			if e.is != last {
@@ -90,20 +90,35 @@ func (d *doubt) goesOn(a series.Reading[units.Temperature]) {
 	}
 }
 
-// hottest follows the air of the record.
+// hottest follows the air of a record.
 type hottest struct {
 	air  series.Series[units.Temperature]
 	next int
-	most units.Temperature
+	met  airMet
 }
 
 // until is the hottest that a core has met until a time, in °C, and whether that was recorded.
-func (h *hottest) until(at time.Duration) (celsius float64, recorded bool) {
+func (h *hottest) until(at, maxGap time.Duration) (celsius float64, recorded bool) {
 	for a, ok := h.air.At(h.next); ok && a.At <= at; a, ok = h.air.At(h.next) {
-		h.most = warmest(h.most, a.Value)
+		h.met = airMet{at: a.At, most: warmest(h.met.most, a.Value)}
 		h.next++
 	}
-	return mediumOf(h.most)
+	return h.met.medium(at, maxGap)
+}
+
+// airMet is the hottest air that was recorded so far, not set while none was, and when air was last recorded.
+type airMet struct {
+	at   time.Duration
+	most units.Temperature
+}
+
+// medium is what a core may have met by a time, in °C: the hottest air, and the hottest oven there is where the air was not
+// recorded for longer than a gap that is believed.
+func (m airMet) medium(at, maxGap time.Duration) (celsius float64, recorded bool) {
+	if !m.most.IsSet() || at-m.at > maxGap {
+		return hottestOven, false
+	}
+	return m.most.Celsius() + airTolerance, true
 }
 
 func warmest(most, air units.Temperature) units.Temperature {
@@ -111,13 +126,6 @@ func warmest(most, air units.Temperature) units.Temperature {
 		return air
 	}
 	return most
-}
-
-func mediumOf(most units.Temperature) (celsius float64, recorded bool) {
-	if !most.IsSet() {
-		return hottestOven, false
-	}
-	return most.Celsius() + airTolerance, true
 }
 
 // without is the record without the readings at the times at which any probe shows more than a core can be: then nothing

@@ -79,7 +79,7 @@ func osmotic(m float64) float64 {
 		return 1 // the limit; the bracket loses its digits before that
 	}
 	x := 1 + float64(hamerB*math.Sqrt(m))
-	debye := hamerA / (hamerB * hamerB * hamerB * m) * (x - float64(2*portable.Log(x)) - 1/x)
-	rest := float64(hamerBeta*m/2) + float64(hamerC*m*m*2/3) + float64(hamerD*m*m*m*3/4)
+	debye := float64(hamerA / (hamerB * hamerB * hamerB * m) * (x - float64(2*portable.Log(x)) - 1/x))
+	rest := float64(hamerBeta*m*0.5) + float64(float64(hamerC*m*m)*2/3) + float64(hamerD*m*m*m*3*0.25)
 	return 1 - float64(math.Ln10*(debye-rest))
 }

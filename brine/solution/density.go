@@ -83,7 +83,7 @@ func strengthWhere(figure func(x float64) float64, value float64) (x float64, ok
 		return 0, false
 	}
 	for i := 0; i < 60; i++ {
-		middle := low + (high-low)/2
+		middle := low + float64((high-low)/2)
 		if figure(middle) < value {
 			low = middle
 		} else {

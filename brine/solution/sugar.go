@@ -77,7 +77,7 @@ func SugarActivityCitation() cite.Citation { return sugarCitation }
 func MixedActivityCitation() cite.Citation { return mixedCitation }
 
 func sucrose(perWater float64) float64 {
-	sugar := perWater * sucrosePerKilogram
+	sugar := float64(perWater * sucrosePerKilogram)
 	xs := sugar / (sugar + waterPerKilogram)
 	return (1 - xs) * portable.Exp(-norrishSucrose*xs*xs)
 }
