@@ -948,7 +948,7 @@ var documents = [...]Document{
 	},
 	HamerWu1972: {
 		Key: "HamerWu1972", Kind: KindStudy, Author: "Hamer and Wu", Title: "osmotic and activity coefficients of uni-univalent electrolytes in water at 25 C",
-		Publisher: "Journal of Physical and Chemical Reference Data 1", Year: "1972", HowRead: "form read in open codes; coefficients from memory",
+		Publisher: "Journal of Physical and Chemical Reference Data 1", Year: "1972", HowRead: "form and coefficients of sodium chloride as quoted in open codes",
 	},
 	PitzerMayorga1973: {
 		Key: "PitzerMayorga1973", Kind: KindStudy, Author: "Pitzer and Mayorga", Title: "activity and osmotic coefficients of electrolytes",
