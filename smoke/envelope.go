@@ -1,9 +1,9 @@
 package smoke
 
 import (
-	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -61,7 +61,7 @@ func (p *pace) over(dt time.Duration) {
 }
 
 // share is how much of the way to a medium a core can go in a time.
-func share(rate float64, dt time.Duration) float64 { return -math.Expm1(-rate * dt.Seconds()) }
+func share(rate float64, dt time.Duration) float64 { return -portable.Expm1(-rate * dt.Seconds()) }
 
 // envelope is the warmest and the coldest that a core can be, from its believed readings on, in whole quanta of temperature:
 // a watch that was saved goes on alike.

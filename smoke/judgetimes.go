@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/verdict"
 )
@@ -108,6 +109,6 @@ func leastToCore(core units.Temperature, air units.Stated[units.Temperature]) (t
 		return 0, false
 	}
 	thin := reachOf(units.Stated[Slab]{}, iceWaterFilm)
-	seconds := math.Log((medium-warmRoom)/(medium-core.Celsius())) / thin.warming
+	seconds := portable.Log((medium-warmRoom)/(medium-core.Celsius())) / thin.warming
 	return time.Duration(math.Ceil(seconds)) * time.Second, true
 }

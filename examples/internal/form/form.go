@@ -174,7 +174,7 @@ func questions(path, full, field string, stated series.Format, p series.Proposal
 			text += fmt.Sprintf("\n    %s: %s", c.Answer, c.Means)
 			if answered, err := p.Answer(stated, q.Ask, c.Answer); err == nil {
 				if answer, err := wire.Marshal(answered); err == nil {
-					text += fmt.Sprintf("\n      answer with %q: %s in %s", field, answer, filepath.Base(path))
+					text += fmt.Sprintf("\n      to answer so, set %s to %s in %s", field, answer, filepath.Base(path))
 				}
 			}
 		}
