@@ -1,6 +1,7 @@
 package smoke
 
 import (
+	"math"
 	"time"
 
 	"example.org/lakelarder/internal/portable"
