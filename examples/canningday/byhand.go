@@ -103,11 +103,7 @@ func crossing[T series.Value](p *byhand.Page, name string, s series.Series[T], a
 		if crosses, ok := meets(a, b, need); !ok || (crosses-at).Abs() > time.Microsecond {
 			break
 		}
-		p.Let("ta", byhand.Digits(a.At.Minutes(), 6), "min", "reading before")
-		p.Let("a", digits(a.Value), unit, "that reading")
-		p.Let("tb", byhand.Digits(b.At.Minutes(), 6), "min", "reading after")
-		p.Let("b", digits(b.Value), unit, "that reading")
-		p.Work(name, "ta + (L − a) / (b − a) × (tb − ta)", "min", 8)
+		p.Crossing(name, "L", byhand.Digits(a.At.Minutes(), 6), byhand.Digits(b.At.Minutes(), 6), digits(a.Value), digits(b.Value), "min", unit)
 		return
 	}
 	p.Let(name, byhand.Digits(at.Minutes(), 8), "min", "a reading or a mark")

@@ -13,9 +13,9 @@ import (
 func (j judged) draw(system units.System) string {
 	points, unit, required := j.curve(system)
 	r := j.report
-	title := fmt.Sprintf("%s: %s held of %s", j.Place, r.Held.Length().Truncate(time.Second), units.Lasting(r.Process))
+	title := fmt.Sprintf("%s: %s held of %s", j.Place, units.Lasting(r.Held.Length().Truncate(time.Second)), units.Lasting(r.Process))
 	c := &chart.Plot{Picture: chart.New(title, "The recorded curve, a dashed line at what is required, the stretch that counts in light grey, sags in dark grey, and the marks. Verdict: "+
-		r.Verdict.String()+".", 400), Left: 38, Top: 62, Right: chart.Width - 10, Bottom: 290}
+		r.Verdict.String()+".", 400), Left: 38, Top: 62, Right: chart.Width - 20, Bottom: 290}
 	values := []float64{0, required}
 	for _, q := range points {
 		values = append(values, q.Y)

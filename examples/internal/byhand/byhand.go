@@ -190,3 +190,13 @@ func halfLast(digits string) float64 {
 	}
 	return 0.5 * math.Pow(10, float64(exponent-len(fraction)))
 }
+
+// Crossing writes when the straight line between two readings of a record meets a limit. Its symbols are ta and tb for
+// the times, a and b for the readings, and what the limit already is called.
+func (p *Page) Crossing(symbol, limit string, ta, tb, a, b string, timeUnit, unit string) {
+	p.Let("ta", ta, timeUnit, "time of the reading before")
+	p.Let("a", a, unit, "that reading")
+	p.Let("tb", tb, timeUnit, "time of the reading after")
+	p.Let("b", b, unit, "that reading")
+	p.Work(symbol, "ta + ("+limit+" − a) / (b − a) × (tb − ta)", timeUnit, 8)
+}

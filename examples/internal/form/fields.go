@@ -67,12 +67,7 @@ func fieldOf(path string, of reflect.Type, tag reflect.StructTag, demo any) []Fi
 	case of.Kind() == reflect.Struct && leaf.Example == "":
 		return fieldsOf(path, of, demo)
 	case leaf.Example == "" && of.Kind() == reflect.Slice && inner(of.Elem()).Kind() == reflect.Struct && !inner(of.Elem()).Implements(textual):
-		list, _ := demo.([]any)
-		var first any
-		if len(list) > 0 {
-			first = list[0]
-		}
-		return fieldsOf(path+"[]", inner(of.Elem()), first)
+		return fieldsOf(path+"[]", inner(of.Elem()), merged(demo))
 	}
 	if text := shown(demo); text != "" {
 		leaf.Example = text
@@ -81,6 +76,21 @@ func fieldOf(path string, of reflect.Type, tag reflect.StructTag, demo any) []Fi
 		leaf.Example = exampleOf(of)
 	}
 	return []Field{leaf}
+}
+
+// merged is one object of all in a list: of each field the first value.
+func merged(demo any) map[string]any {
+	one := map[string]any{}
+	list, _ := demo.([]any)
+	for _, element := range list {
+		object, _ := element.(map[string]any)
+		for name, value := range object {
+			if _, known := one[name]; !known {
+				one[name] = value
+			}
+		}
+	}
+	return one
 }
 
 // inner is what a Stated or a pointer holds.

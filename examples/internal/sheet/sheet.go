@@ -195,7 +195,11 @@ func (s *Sheet) Cautions() {
 	for _, deciding := range []bool{true, false} {
 		for _, c := range s.warned {
 			if c.Deciding == deciding {
-				s.Item("%s (%s)%s", c.Text, c.ID, s.From(c.Citation))
+				id := ""
+				if c.ID != "" {
+					id = fmt.Sprintf(" (%s)", c.ID)
+				}
+				s.Item("%s%s%s", c.Text, id, s.From(c.Citation))
 			}
 		}
 	}
