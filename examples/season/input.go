@@ -32,6 +32,7 @@ type file struct {
 	SmokingLoss  fileRange                  `wire:"required"`
 	CoreLimit    smoke.CoreLimitID          `wire:"required" help:"the rule for the core that the households chose"`
 	CoreLog      string                     `wire:"required" help:"a CSV file beside this one, a column for each probe"`
+	CoreFormat   series.Format              `wire:"partial" help:"how it is written, as far as it does not say so itself" example:"{\"order\": \"day first\"}"`
 	CoolerLog    string                     `wire:"required" help:"a CSV file beside this one"`
 	CoolerFormat series.Format              `wire:"partial" help:"how it is written, as far as it does not say so itself" example:"{\"order\": \"day first\"}"`
 	Run          fileRun                    `wire:"required"`
@@ -91,7 +92,7 @@ type season struct {
 	salt, sugar brine.Ingredient
 	limit       smoke.CoreLimit
 	jarSize     canner.JarSize
-	core        []series.Column[units.Temperature]
+	core        []form.Log[units.Temperature]
 	cooler      form.Log[units.Temperature]
 	steam       form.Log[units.Temperature]
 	year        year
@@ -107,7 +108,7 @@ func load(path string) (season, error) {
 		return season{}, fmt.Errorf("%s: %w", path, err)
 	}
 	var err error
-	if s.core, err = form.Columns[units.Temperature](path, s.CoreLog); err != nil {
+	if s.core, err = form.ReadLogs[units.Temperature](path, s.CoreLog, "coreFormat", s.CoreFormat); err != nil {
 		return season{}, err
 	}
 	if s.cooler, err = form.ReadLog[units.Temperature](path, s.CoolerLog, "coolerFormat", s.CoolerFormat); err != nil {

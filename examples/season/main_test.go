@@ -20,7 +20,7 @@ func TestPages(t *testing.T) {
 	for _, system := range []string{"us", "metric", "both"} {
 		page := program.Printed(t, "-units", system)
 		trial.Page(t, page, 40)
-		trial.Golden(t, page, "testdata/"+system+".txt")
+		trial.Golden(t, trial.Answer(page), "testdata/"+system+".txt")
 		if system == "both" {
 			continue
 		}
@@ -63,7 +63,7 @@ func TestByHand(t *testing.T) {
 	} {
 		out, err := program.Changed(t, files, []string{"-math"}, trial.Change{"season.json", c.old, c.new})
 		require.NoError(t, err, c.new)
-		trial.ByHand(t, out, 32)
+		trial.ByHand(t, out, 31)
 	}
 }
 
@@ -101,7 +101,7 @@ func TestBroken(t *testing.T) {
 		{"season.json", `"stage": "canning-ready"`, `"stage": "headed"`, "weighed: no share of canning-ready is known for lake whitefish"},
 		{"season.json", `"core.csv"`, `"none.csv"`, "none.csv"},
 		{"season.json", `"low": "20 %"`, `"low": "40 %"`, "smokingLoss: low must not be above high"},
-		{"core.csv", "13:05,43.8", "13:05,", "core.csv: line 4"},
+		{"core.csv", "13:05,43.8", "13:05", "core.csv: line 4"},
 		{"core.csv", "13:10", "13:05", "core.csv: line 5"},
 		{"cooler.csv", "fish (°F)", "fish (psi)", "cooler.csv: "},
 		{"cooler.csv", "15,44.2", "15,4x4", "cooler.csv: "},

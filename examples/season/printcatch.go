@@ -117,15 +117,13 @@ func (w worked) printCooler(p *sheet.Sheet) {
 	}
 	p.Table(rows...)
 	p.Line("What each rule allows, and how much of it is used:")
-	rows = nil
 	for _, a := range w.cold.Allowances {
 		name := a.Rule.String()
 		if a.Hazard != 0 {
 			name += ", " + a.Hazard.String()
 		}
-		rows = append(rows, []string{name, a.Verdict.String(), sheet.Text(p, units.CeilTo(a.Used, units.Percent)), p.FromEach(a.Citations())})
+		p.Line("  %s: %s, %s%s", name, a.Verdict, sheet.Text(p, units.CeilTo(a.Used, units.Percent)), p.FromEach(a.Citations()))
 	}
-	p.Table(rows...)
 }
 
 // printCore is the record of each probe, and what the other published rules say of it.
@@ -133,7 +131,7 @@ func (w worked) printCore(p *sheet.Sheet) {
 	p.Heading("Was the smoked fish hot enough?")
 	for _, c := range w.core {
 		hottest, _ := c.Series.Max()
-		p.Line("%s, at most %s", readings(c.Name, c.Series), sheet.Down(p, hottest.Value))
+		p.Line("%s, at most %s; %s", readings(c.Name, c.Series), sheet.Down(p, hottest.Value), c.Read)
 	}
 	rows := [][]string{{"other rules", "core", "for", "of", "verdict", ""}}
 	for _, h := range w.other {
