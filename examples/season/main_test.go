@@ -104,7 +104,7 @@ func TestBroken(t *testing.T) {
 		{"core.csv", "13:05,43.8", "13:05", "core.csv: line 4"},
 		{"core.csv", "13:10", "13:05", "core.csv: line 5"},
 		{"cooler.csv", "fish (°F)", "fish (psi)", "cooler.csv: "},
-		{"cooler.csv", "15,44.2", "15,4x4", "cooler.csv: "},
+		{"cooler.csv", "15,44.2", "fifteen,44.2", "cooler.csv: line 4"},
 		{"steam.csv", "steam (°F)", "steam (psi)", "steam.csv: "},
 		{"season.json", `"heatOn": "0 min"`, `"lunch": "0 min"`, "run.marks.lunch: unknown field"},
 		{"season.json", `"timer": "35 min"`, `"timer": "35"`, "run.marks.timer: "},
@@ -132,6 +132,17 @@ func TestBroken(t *testing.T) {
 	require.Error(t, run([]string{"-in", "nowhere.json"}, &bytes.Buffer{}))
 }
 
+// TestOpenQuestion: what a file does not say is asked, with the answer to write down.
+func TestOpenQuestion(t *testing.T) {
+	_, err := broken(t, "cooler.csv", "15,44.2", "15,wet")
+	require.ErrorContains(t, err, `does "wet" mean that there is no reading?`)
+	require.ErrorContains(t, err, "set coolerFormat to {")
+	out, err := program.Changed(t, files, []string{"-units", "us"}, trial.Change{"cooler.csv", "15,44.2", "15,wet"},
+		trial.Change{"season.json", `"coolerLog": "cooler.csv",`, `"coolerLog": "cooler.csv", "coolerFormat": {"missing": ["wet"]},`})
+	require.NoError(t, err)
+	trial.Contains(t, out, "Cooler: met over 22 h")
+}
+
 // TestFoodNeedsTheRecords: fish that no record vouches for is not counted as food.
 func TestFoodNeedsTheRecords(t *testing.T) {
 	for _, c := range []struct{ file, old, new, verdict, food string }{
@@ -153,7 +164,7 @@ func TestYearThatCannotBeHeld(t *testing.T) {
 	out, err := broken(t, "season.json", `"processed": 9`, `"processed": 2`)
 	require.NoError(t, err)
 	trial.Page(t, out, 42)
-	trial.Contains(t, out, "With the expected catch: infeasible: short ", "the largest feasible supply is ", "Every week of the year could be had with ", "  SHORT\n", "(season.cannot-be-held)")
+	trial.Contains(t, out, "With the expected catch: infeasible: short 25 weeks, the first of them 16; at most ", " lb wanted, from 29 fish", "Every week of the year could be had with ", "  SHORT\n", "(season.cannot-be-held)")
 }
 
 // TestPicture: every week is a bar of preserved and one of fresh fish; a year that cannot be held marks its short weeks.

@@ -88,8 +88,8 @@ func (w worked) printFood(p *sheet.Sheet) {
 func (w worked) printYear(p *sheet.Sheet) {
 	y, r := w.plan.Year, w.plan.Year.Rule
 	p.Heading("Can the year be held?")
-	p.Line("With the expected catch: %s", w.plan)
-	p.Line("With the best possible catch: %s", w.best)
+	p.Line("With the expected catch: %s", outcome(p, w.plan))
+	p.Line("With the best possible catch: %s", outcome(p, w.best))
 	p.Line("By the rule stated, of the shape %q%s: %d a day and %s, for each of %d anglers. The local rules decide.", r.Shape, p.From(r.Shape.Citation()), r.Daily, held(r), r.Anglers)
 	if w.steady > 0 && !w.plan.Feasible() {
 		p.Line("Every week of the year could be had with %s of what is wanted: %s whole a week, from %d fish", sheet.Down(p, w.steady), sheet.Down(p, w.less.Year.Weekly), w.less.Fish())
@@ -103,6 +103,15 @@ func (w worked) printYear(p *sheet.Sheet) {
 	if young < smoked.Round {
 		p.Line("That is less than the %s wanted smoked: make fewer, and more jars", sheet.Up(p, smoked.Round))
 	}
+}
+
+// outcome says whether a year can be held, and if not, how much of it.
+func outcome(p *sheet.Sheet, plan larder.Plan) string {
+	if plan.Feasible() {
+		return plan.String() // counts only
+	}
+	return fmt.Sprintf("infeasible: short %s, the first of them %d; at most %s whole can be eaten, of %s wanted, from %d fish", count(len(plan.Short), "week"), plan.Short[0],
+		sheet.Down(p, plan.Eaten), sheet.Up(p, plan.Eaten+plan.Missing()), plan.Fish())
 }
 
 // held is what a rule lets an angler hold, in words.
