@@ -29,7 +29,7 @@ func TestPages(t *testing.T) {
 func TestByHand(t *testing.T) {
 	page := program.Printed(t, "-math")
 	trial.ByHand(t, page, 15)
-	trial.Contains(t, page, "= 60.000 degrees of the salometer", "= 15.31 degrees Baumé", "= 669.606 g", "= 0.88428")
+	trial.Contains(t, page, "= 60.000 degrees of the salometer", "= 15.31 degrees Baumé", "= 669.6057 g", "= 0.88428")
 	for _, share := range []string{"0.5 %", "26.395 %"} {
 		out, err := program.Changed(t, []string{"brines.json"}, []string{"-math"}, trial.Change{"brines.json", `"15.837 %"`, `"` + share + `"`})
 		require.NoError(t, err)
