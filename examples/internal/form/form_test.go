@@ -133,10 +133,10 @@ func TestReadLogs(t *testing.T) {
 	require.Len(t, all, 2)
 	require.Equal(t, []string{"thick", "damp corner"}, []string{all[0].Name, all[1].Name})
 	require.Contains(t, all[1].Read, "in °C")
-	all, err = logs("time (min),thick (°F)\n0,40\n1,41\n")
+	all, err = logs("time (min),thick (°F),gauge (psi)\n0,40,0\n1,41,1\n")
 	require.NoError(t, err)
 	require.Len(t, all, 1)
-	for _, bad := range []string{"time (min),thick (psi),thin (psi)\n0,1,2\n", "time (min),a (°F),b (°F)\n0,1,2\n0,1,2\n", ""} {
+	for _, bad := range []string{"time (min),thick (psi),thin (psi)\n0,1,2\n", "time (min),a (°F),b (°F)\n0,1,2\n0,1,2\n", "time (min),a (°F),b (°X)\n0,1,2\n1,1,2\n", ""} {
 		_, err = logs(bad)
 		require.ErrorContains(t, err, "log.csv: ")
 	}
