@@ -12,7 +12,7 @@ import (
 // counts are the members whose value may be a bare number: they count things.
 var counts = []string{
 	"all", "alternative", "anglers", "caught", "containers", "daily", "days", "expected", "explained", "fish", "fresh", "kept", "lag", "lastLoad",
-	"load", "loads", "makings", "meals", "moved", "number", "omegaSamples", "people", "possession", "possible", "preserved", "samples",
+	"load", "loads", "makings", "meals", "moved", "number", "omegaSamples", "people", "possession", "possible", "preserved", "samples", "spared",
 	"stage", "week", "weeks",
 }
 

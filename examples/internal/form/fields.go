@@ -45,6 +45,10 @@ func fieldsOf(path string, of reflect.Type, demo any) []Field {
 	var all []Field
 	for i := 0; i < of.NumField(); i++ {
 		f := of.Field(i)
+		if f.Anonymous && f.Type.Kind() == reflect.Struct { // lends its fields
+			all = append(all, fieldsOf(path, f.Type, demo)...)
+			continue
+		}
 		if !f.IsExported() || f.Tag.Get("wire") == "-" {
 			continue
 		}
@@ -67,6 +71,9 @@ func fieldOf(path string, of reflect.Type, tag reflect.StructTag, demo any) []Fi
 	}
 	if text := shown(demo); text != "" {
 		leaf.Example = text
+	}
+	if leaf.Example == "" {
+		leaf.Example = exampleOf(of)
 	}
 	return []Field{leaf}
 }
@@ -113,10 +120,12 @@ func kindOf(of reflect.Type) string {
 		return "whole number"
 	}
 	var words strings.Builder
+	var before rune
 	for i, letter := range of.Name() {
-		if i > 0 && unicode.IsUpper(letter) {
+		if i > 0 && unicode.IsUpper(letter) && !unicode.IsUpper(before) {
 			words.WriteByte(' ')
 		}
+		before = letter
 		words.WriteRune(unicode.ToLower(letter))
 	}
 	return words.String()

@@ -26,6 +26,12 @@ type file struct {
 	Depth units.Stated[units.Length]
 	List  []part
 	Words []string `example:"[\"a\"]"`
+	lent
+}
+
+type lent struct {
+	Order  series.DateOrder
+	MoreID bool
 }
 
 func written(t *testing.T, name, text string) string {
@@ -84,8 +90,8 @@ func TestFields(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, []Field{
 		{"a", "text", "", `"words"`}, {"n", "whole number", "", "3"}, {"c.d", "pressure", "of the gauge", `"11 psi"`}, {"c.duration", "time", "", `"5 min"`},
-		{"clock", "clock", "", ""}, {"depth", "length", "", ""}, {"list[].d", "pressure", "of the gauge", `"12 psi"`}, {"list[].duration", "time", "", `"5 min"`},
-		{"words", "list of text", "", `["a"]`},
+		{"clock", "clock", "", `"21:05"`}, {"depth", "length", "", `"1 in"`}, {"list[].d", "pressure", "of the gauge", `"12 psi"`}, {"list[].duration", "time", "", `"5 min"`},
+		{"words", "list of text", "", `["a"]`}, {"order", "date order", "", `"year first"`}, {"moreID", "true or false", "", "true"},
 	}, fields)
 	require.Contains(t, fields[2].String(), "c.d")
 	_, err = Fields(written(t, "bad.json", "{"), file{})

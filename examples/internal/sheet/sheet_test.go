@@ -77,3 +77,10 @@ func TestFindingsOfNone(t *testing.T) {
 	p.Close()
 	require.Equal(t, "Why: nothing was found against it.\n", out.String())
 }
+
+func TestTable(t *testing.T) {
+	var out bytes.Buffer
+	p := &Sheet{W: &out}
+	p.Table([]string{"fish", "°F"}, []string{"coho", "38", "x"}, []string{"ö"}, nil)
+	require.Equal(t, "fish  °F\ncoho  38  x\nö\n\n", out.String())
+}
