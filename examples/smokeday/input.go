@@ -33,6 +33,8 @@ type file struct {
 	Site        smoke.Site               `help:"where the worst of the probes sits" example:"\"thickest part\""`
 	MaxGap      time.Duration            `wire:"required" help:"longest pause between readings across which a straight line is believed"`
 	TakenOut    form.Clock               `help:"when the fish was taken out; empty while it is in the smoker"`
+	InOven      form.Clock               `help:"when it went from the smoker into an oven, if it did" example:"\"15:30\""`
+	Handled     form.Clock               `help:"when it was first boned, sliced or wrapped after the heat" example:"\"20:00\""`
 	Weighed     units.Stated[units.Mass] `help:"the batch after the smoking"`
 	Pack        smoke.Pack               `help:"air or low-oxygen"`
 	Jar         process.Jar              `help:"jar that a part might go into"`

@@ -25,12 +25,9 @@ type study struct {
 	weight            weight
 	keep              smoke.Storage
 	canning           canning
-	all               verdict.Report              // the hold, the cooling where there is one, and how long it was out before an oven
+	all               verdict.Report              // the hold while the fish is in the smoker, the whole day afterwards
 	backAt            units.Stated[time.Duration] // when it went back into the heat, later than it may
 }
-
-// coolingGap is the longest pause between two readings of the cooling fish across which a straight line is believed.
-const coolingGap = 30 * time.Minute
 
 // study works everything out, so that nothing is printed before a fault.
 func (d day) study() (study, error) {
@@ -51,11 +48,8 @@ func (d day) study() (study, error) {
 	if s.keep, err = smoke.FindStorage(d.Pack); err != nil {
 		return s, err
 	}
-	if s.canning, err = s.can(); err != nil {
-		return s, err
-	}
-	s.together()
-	return s, nil
+	s.canning, err = s.can()
+	return s, err
 }
 
 // expect is the core of the plan, every five minutes: the slowest fillet, the likely one and the fastest; and how warm a wet surface gets.
@@ -110,7 +104,8 @@ func (s *study) wetBulb(stage smoke.Stage) (units.Temperature, error) {
 	return air.WetBulb()
 }
 
-// judge holds the records against the strictest limit and the alternative, and the cooling against its rule.
+// judge holds the records against the strictest limit and the alternative; once the fish is out and cooked, the whole day
+// against its rules, the cooling and the way to an oven among them.
 func (s *study) judge() error {
 	whole, err := s.record(units.Stated[time.Duration]{})
 	if err != nil {
@@ -122,15 +117,9 @@ func (s *study) judge() error {
 	if s.other, err = smoke.AuditHold(s.alternative, whole); err != nil {
 		return err
 	}
+	s.all = s.strict.Report
 	if s.listeria, err = smoke.Pasteurise(whole.Cores...); err != nil || !s.takenOut.Given {
 		return err
-	}
-	if s.cooked() {
-		cooling := whole
-		cooling.MaxGap = coolingGap
-		if s.cooling, err = smoke.AuditCooling(smoke.DefaultCoolingRule(), cooling); err != nil {
-			return err
-		}
 	}
 	cut, err := s.record(s.takenOut)
 	if err != nil {
@@ -139,33 +128,31 @@ func (s *study) judge() error {
 	if s.whenOut, err = smoke.AuditHold(s.schedule.Limit, cut); err != nil {
 		return err
 	}
-	s.otherOut, err = smoke.AuditHold(s.alternative, cut)
-	return err
+	if s.otherOut, err = smoke.AuditHold(s.alternative, cut); err != nil || !s.cooked() {
+		return err
+	}
+	whole.Marks = smoke.Marks{OutOfSmoker: s.takenOut, InOven: s.inOven(), Handled: s.Handled.On(s.Started), Pack: s.Pack}
+	day, err := smoke.Audit(smoke.Rules{Core: s.schedule.Limit, Cooling: smoke.DefaultCoolingRule()}, whole)
+	if err != nil {
+		return err
+	}
+	s.cooling, s.all = day.Cooling, day.Report
+	if in := whole.Marks.InOven; in.Given && in.Value > s.takenOut.Value+ovenWithin {
+		s.backAt = in
+	}
+	return nil
 }
 
-// ruleOven is that of fish which goes from the smoker into an oven.
-const ruleOven verdict.Rule = "smokeday.oven"
-
-// together joins what decides: a hold that was met does not mend fish that cooled too slowly or stood out for too long.
-func (s *study) together() {
-	reports := []verdict.Report{s.strict.Report}
-	if s.takenOut.Given && s.cooked() {
-		reports = append(reports, s.cooling.Report)
+// inOven is when the fish went into an oven: as noted, else as the record shows that it went back into the heat.
+func (s study) inOven() units.Stated[time.Duration] {
+	if s.InOven.Given {
+		return s.InOven.On(s.Started)
 	}
 	back, went := s.back(s.strict, s.whenOut)
 	if !s.strict.Verdict.Passes() && s.byOther() {
 		back, went = s.back(s.other, s.otherOut)
 	}
-	if went && back > s.takenOut.Value+ovenWithin {
-		s.backAt = units.State(back)
-		out := back - s.takenOut.Value
-		reports = append(reports, verdict.Of([]verdict.Finding{{
-			Rule: ruleOven, What: "time between the smoker and the oven", Kind: verdict.TooLong, Verdict: verdict.NotMet,
-			When:   units.State(series.Stretch{From: s.takenOut.Value, To: back}),
-			Stated: units.Exactly(out), Wanted: units.AtMost(ovenWithin), By: units.AmountOf(out - ovenWithin), Citation: oven,
-		}}, nil))
-	}
-	s.all = verdict.Join(reports...)
+	return units.Stated[time.Duration]{Value: back, Given: went}
 }
 
 // cooked reports whether the fish was in the smoker after the cooking began, or came to a core that is cooked without it.
