@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"io"
 	"testing"
 	"time"
@@ -52,11 +53,20 @@ func TestPicture(t *testing.T) {
 	}
 }
 
-// TestContradiction: a probe that jumps by 60 degrees in ten minutes in ice was not in the fish.
+// TestContradiction: a jump that no fish makes in ice is never taken for cold, and what a broken probe shows is no reading.
 func TestContradiction(t *testing.T) {
-	out, err := changed(t, "whitefish.csv", "\n600,", "\n595,110\n600,")
+	out, err := changed(t, "whitefish.csv", "\n600,32.0", "\n600,110.0")
 	require.NoError(t, err)
-	trial.Page(t, out, 45)
+	trial.Page(t, out, 40)
+	trial.Contains(t, out, "VERDICT: NOT MET: coho not met, whitefish not met\n", "kitchen two hours: 82 min 34 s recorded, at most 1 h published")
+	var broken []trial.Change
+	for minute := 600; minute <= 650; minute += 10 {
+		broken = append(broken, trial.Change{"whitefish.csv", fmt.Sprintf("\n%d,32.0", minute), fmt.Sprintf("\n%d,-127", minute)})
+	}
+	out, err = program.Changed(t, []string{"cooler.json", "coho.csv", "whitefish.csv"}, nil, broken...)
+	require.NoError(t, err)
+	trial.Page(t, out, 40)
+	trial.Contains(t, out, "WHITEFISH: CANNOT TELL\nWhy: ", "Do: Part of the time is not recorded", "6 rows hold no reading, the first in line ")
 }
 
 // changed copies the demo input with one text replaced, and runs on it.

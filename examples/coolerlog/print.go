@@ -22,11 +22,11 @@ func (v verdicts) print(p *sheet.Sheet) {
 		each = append(each, j.name+" "+j.all.Verdict.String())
 	}
 	p.Verdict(v.together().Verdict, strings.Join(each, ", "))
-	p.Line("%s. %s", v.Place, v.About)
 	for _, j := range v.fish {
 		j.printVerdict(p)
 	}
 	v.printIce(p)
+	p.Line("%s. %s", v.Place, v.About)
 	v.warn(p)
 	p.Cautions()
 	for _, j := range v.fish {

@@ -181,7 +181,12 @@ func readAsProposed[T series.Value](full string, data []byte, proposal series.Pr
 	if open := strings.LastIndex(column, " ("); open > 0 {
 		column = column[:open]
 	}
-	return Log[T]{Name: column, Series: log.Series, Rows: log.Rows, Read: filepath.Base(full) + " " + readAs(proposal.Format)}, nil
+	read := filepath.Base(full) + " " + readAs(proposal.Format)
+	if len(log.Rows) > 0 {
+		first := log.Rows[0]
+		read += fmt.Sprintf("; %d rows hold no reading, the first in line %d (%s)", len(log.Rows), first.Line, first.Why)
+	}
+	return Log[T]{Name: column, Series: log.Series, Rows: log.Rows, Read: read}, nil
 }
 
 // head is the first lines and the last, cut at line ends: Sniff takes a mebibyte.

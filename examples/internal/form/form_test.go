@@ -110,6 +110,11 @@ func TestReadLog(t *testing.T) {
 	require.Contains(t, read.Read, "log.csv read as time in ")
 	require.Contains(t, read.Read, "in °F")
 
+	read, err = log("time (min),fish (°F)\n0,40\n1,-127\n2,41\n", series.Format{})
+	require.NoError(t, err)
+	require.Equal(t, 2, read.Series.Len())
+	require.Contains(t, read.Read, "1 rows hold no reading, the first in line 3")
+
 	dates := "date,time,fish (°C)\n" + strings.Join([]string{"03/04/2031,10:01,4", "04/04/2031,10:01,5"}, "\n") + "\n"
 	_, err = log(dates, series.Format{})
 	require.ErrorContains(t, err, "not read, for the file does not say:")
