@@ -96,6 +96,10 @@ func TestFields(t *testing.T) {
 	require.Contains(t, fields[2].String(), "c.d")
 	_, err = Fields(written(t, "bad.json", "{"), file{})
 	require.Error(t, err)
+	_, err = Fields(demo, struct {
+		D units.Pressure `example:"\"11\""`
+	}{})
+	require.ErrorContains(t, err, "d: the example: ")
 }
 
 func TestReadLog(t *testing.T) {
