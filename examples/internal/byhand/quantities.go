@@ -3,6 +3,7 @@ package byhand
 import (
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 	"time"
 
@@ -22,6 +23,17 @@ func (p *Page) Float(symbol string) float64 {
 // Grams gives a symbol a mass.
 func (p *Page) Grams(symbol string, m units.Mass, what string) {
 	p.Let(symbol, units.In(m, units.Gram, 6).String(), "g", what)
+}
+
+// Count is Work where a whole number comes out.
+func (p *Page) Count(symbol, formula, unit string) {
+	filled, _ := p.fill(formula)
+	v, err := Evaluate(filled)
+	if err != nil || v != math.Trunc(v) {
+		p.fail("%s = %s is no whole number", symbol, filled)
+		return
+	}
+	p.Work(symbol, formula, unit, len(strconv.FormatFloat(math.Abs(v), 'f', 0, 64)))
 }
 
 // Uptake works out the average uptake of a slab by its Fourier number: the first term of the short form up to 0.1, where

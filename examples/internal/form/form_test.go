@@ -31,6 +31,7 @@ type file struct {
 
 type lent struct {
 	Order  series.DateOrder
+	Pair   [2]part
 	MoreID bool
 }
 
@@ -91,7 +92,8 @@ func TestFields(t *testing.T) {
 	require.Equal(t, []Field{
 		{"a", "text", "", `"words"`}, {"n", "whole number", "", "3"}, {"c.d", "pressure", "of the gauge", `"11 psi"`}, {"c.duration", "time", "", `"5 min"`},
 		{"clock", "clock", "", `"21:05"`}, {"depth", "length", "", `"1 in"`}, {"list[].d", "pressure", "of the gauge", `"12 psi"`}, {"list[].duration", "time", "", `"5 min"`},
-		{"words", "list of text", "", `["a"]`}, {"order", "date order", "", `"year first"`}, {"moreID", "true or false", "", "true"},
+		{"words", "list of text", "", `["a"]`}, {"order", "date order", "", `"year first"`}, {"pair[].d", "pressure", "of the gauge", `"13 psi"`}, {"pair[].duration", "time", "", `"5 min"`},
+		{"moreID", "true or false", "", "true"},
 	}, fields)
 	require.Contains(t, fields[2].String(), "c.d")
 	_, err = Fields(written(t, "bad.json", "{"), file{})
