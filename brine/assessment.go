@@ -10,11 +10,16 @@ import (
 // The rules that a recipe's salting is held against.
 const (
 	RuleMethod         verdict.Rule = "brine.method"
+	RuleGutting        verdict.Rule = "brine.gutting"
+	RuleFreshBrine     verdict.Rule = "brine.fresh-brine"
+	RuleLoad           verdict.Rule = "brine.load"
+	RuleLimit          verdict.Rule = "brine.limit"
 	RuleSaltWeight     verdict.Rule = "brine.salt-weight"
 	RuleSaltToFish     verdict.Rule = "brine.salt-to-fish"
 	RuleStrength       verdict.Rule = "brine.strength"
 	RuleTime           verdict.Rule = "brine.time"
 	RuleTemperature    verdict.Rule = "brine.temperature"
+	RuleThickness      verdict.Rule = "brine.thickness"
 	RuleWaterPhaseSalt verdict.Rule = "brine.water-phase-salt"
 	RuleNitrite        verdict.Rule = "brine.nitrite"
 )
@@ -44,12 +49,16 @@ type judgement struct {
 	Claim
 	found    Assessment
 	findings []verdict.Finding
+	chosen   bool // the limit was chosen by name
+
+	salt, saltAtMost units.Mass                // that the recipe uses, 0 where it does not say; more where it says so twice
+	worked           units.Stated[units.Ratio] // dose or strength by the amounts, the lesser
 }
 
 // mostFindings and mostCautions are room for what most recipes have.
 const (
 	mostFindings = 4
-	mostCautions = 8
+	mostCautions = 14
 )
 
 func (j *judgement) find(f verdict.Finding) {
@@ -70,15 +79,28 @@ func (j *judgement) missing(rule verdict.Rule, what string, wanted units.Figure,
 // cautions are what must be shown beside the verdict, never none.
 func (j *judgement) cautions() []cite.Caution {
 	all := make([]cite.Caution, 0, mostCautions)
-	all = append(all, figuresOnly)
+	all = append(all, figuresOnly, gutFirst)
+	if j.chosen {
+		all = append(all, chosenLimit)
+		if j.found.Limit.ID == MichiganAir && j.Smoked != HotSmoked {
+			all = append(all, variance)
+		}
+	}
 	if j.ForJars {
 		all = append(all, saltInJars)
 	} else {
 		all = append(all, anEstimate, eatSoon, measureIt)
+		if j.Pack == AirPack {
+			all = append(all, filmBreathes)
+		}
 	}
 	all = append(all, keepCold)
 	if j.found.SaltToFish.Value >= quarter {
 		all = append(all, excess)
+	}
+	all = append(all, oneKind)
+	if j.found.Method == WetBrined {
+		all = append(all, freshBrine)
 	}
 	return append(all, rinseOff, letRest)
 }

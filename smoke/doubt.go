@@ -57,18 +57,16 @@ func (d *doubt) look(r Record, fast reach, probe int) {
 	going := pace{reach: fast}
 	hottest := hottest{air: r.Air}
 	same := r.Air.Len() > 0
-	last := believed
 	for i := 0; i < core.Len(); i++ {
 		a, _ := core.At(i)
 		medium, withAir := hottest.until(a.At)
-		before, b := e.at, believed
-		if e, b = e.step(&going, a.At, a.Value.Celsius(), medium); b != believed {
-			if b != last {
-				d.why = append(d.why, disbelief{probe: probe, of: b, when: series.Stretch{From: before}, worst: a.Value, bound: e.bound(b), withAir: withAir})
+		before, last := e.at, e.is
+		if e = e.step(&going, a.At, a.Value.Celsius(), medium); e.is != believed {
+			if e.is != last {
+				d.why = append(d.why, disbelief{probe: probe, of: e.is, when: series.Stretch{From: before}, worst: a.Value, bound: e.bound(), withAir: withAir})
 			}
 			d.goesOn(a)
 		}
-		last = b
 		if same {
 			air, err := r.Air.ValueAt(a.At)
 			same = err == nil && air == a.Value

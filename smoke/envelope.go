@@ -70,7 +70,7 @@ type envelope struct {
 	at        time.Duration
 	high, low float64 // °C
 	begun     bool
-	above     bool // the last reading was warmer than the core can be
+	is        belief // of the last reading
 }
 
 // belief is what an envelope makes of a reading.
@@ -83,39 +83,43 @@ const (
 )
 
 // step takes in a reading. hottest is the hottest that the core has met until then, in °C. A reading that is not believed
-// does not move the envelope. After one that is too hot, the upper bound waits until a reading is back below it: a probe
-// that lies in the air does not become a core by lying there.
-func (e envelope) step(p *pace, at time.Duration, core, hottest float64) (envelope, belief) {
+// does not move the envelope. After one that is too hot, the upper bound waits until a reading is back below it, and after
+// one that is too cold the lower bound: a probe that lies in the air does not become a core by lying there.
+func (e envelope) step(p *pace, at time.Duration, core, hottest float64) envelope {
 	if !e.begun {
-		e = envelope{at: at, high: core + probeNoise, low: core - probeNoise, begun: true}
+		e = envelope{at: at, high: whole(core + probeNoise), low: whole(core - probeNoise), begun: true}
 		if !p.start.IsSet() {
-			return e, believed
+			return e
 		}
-		e.at, e.high, e.low = 0, p.start.Celsius()+probeNoise, p.start.Celsius()-probeNoise
+		e.at, e.high, e.low = 0, whole(p.start.Celsius()+probeNoise), whole(p.start.Celsius()-probeNoise)
 	}
 	p.over(at - e.at)
 	e.at = at
-	if !e.above && hottest > e.high {
+	if e.is != tooHot && hottest > e.high {
 		e.high += float64((hottest - e.high) * p.warmShare)
 	}
-	if e.low > coldestPlace {
+	if e.is != outside && e.low > coldestPlace {
 		e.low -= float64((e.low - coldestPlace) * p.coldShare)
 	}
-	e.high, e.low = units.Celsius(e.high).Celsius(), units.Celsius(e.low).Celsius() // whole quanta, so that a saved watch goes on alike
-	e.above = core > e.high
+	e.high, e.low = whole(e.high), whole(e.low)
 	switch {
-	case e.above:
-		return e, tooHot
+	case core > e.high:
+		e.is = tooHot
 	case core < e.low:
-		return e, outside
+		e.is = outside
+	default:
+		e.is = believed
+		e.high, e.low = min(e.high, whole(core+probeNoise)), max(e.low, whole(core-probeNoise))
 	}
-	e.high, e.low = min(e.high, core+probeNoise), max(e.low, core-probeNoise)
-	return e, believed
+	return e
 }
 
-// bound is what the core can be at most, or at least, where a reading is not that.
-func (e envelope) bound(b belief) units.Temperature {
-	if b == tooHot {
+// whole is a temperature in whole quanta, so that a watch that was saved goes on alike.
+func whole(celsius float64) float64 { return units.Celsius(celsius).Celsius() }
+
+// bound is what the core can be at most, or at least, where the last reading is not that.
+func (e envelope) bound() units.Temperature {
+	if e.is == tooHot {
 		return units.Celsius(e.high)
 	}
 	return units.Celsius(e.low)

@@ -277,7 +277,7 @@ func TestJSONComesBack(t *testing.T) {
 	}
 	for _, c := range []smoke.Claim{
 		{}, {Smoking: smoke.ColdSmoked, Air: units.State(units.Celsius(25)), Time: units.State(20 * time.Hour), Pack: smoke.LowOxygenPack, Days: units.State(0)},
-		{Smoking: smoke.HotSmoked, ForJars: true, Loss: units.State(units.Ratio(0)), Core: units.State(units.Celsius(82.22)), Hold: units.State(time.Duration(1))},
+		{Smoking: smoke.HotSmoked, ForJars: true, Loss: units.State(units.Ratio(0)), Core: units.State(units.Celsius(82.22)), Hold: units.State(time.Second)},
 	} {
 		requireBack(t, c)
 		a, err := smoke.Check(c)

@@ -18,6 +18,7 @@ type Record struct {
 	Air    series.Series[units.Temperature]
 	Piece  units.Stated[Slab]
 	Site   Site
+	Marks  Marks // for Audit
 }
 
 // mostProbes is how many probes are judged together.

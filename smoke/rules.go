@@ -14,6 +14,8 @@ const (
 	RuleCore    verdict.Rule = "smoke.core"
 	RuleHold    verdict.Rule = "smoke.hold"
 	RulePack    verdict.Rule = "smoke.pack"
+	RuleOven    verdict.Rule = "smoke.oven"
+	RuleWarmUp  verdict.Rule = "smoke.warm-up"
 	RuleKeep    verdict.Rule = "smoke.keep"
 	RuleDays    verdict.Rule = "smoke.days"
 )

@@ -68,9 +68,8 @@ func (h RunningHold) NextInAir(at time.Duration, air units.Temperature, cores ..
 	hottest, _ := mediumOf(h.air)
 	going, doubted := pace{reach: h.reach}, false
 	for i, core := range cores {
-		var b belief
-		h.envelopes[i], b = h.envelopes[i].step(&going, at, core.Celsius(), hottest)
-		doubted = doubted || b == tooHot
+		h.envelopes[i] = h.envelopes[i].step(&going, at, core.Celsius(), hottest)
+		doubted = doubted || h.envelopes[i].is == tooHot
 		if core != air {
 			h.unlike |= 1 << i
 		}

@@ -28,11 +28,13 @@ type watchedTrack struct {
 	Longest series.Stretch
 }
 
-// watchedCore is what is believed of the core at a probe; Unlike says that it has shown something else than the air.
+// watchedCore is what is believed of the core at a probe, and whether the last reading was above or below that; Unlike says
+// that it has shown something else than the air.
 type watchedCore struct {
 	At        time.Duration
 	High, Low units.Temperature
 	Above     bool
+	Below     bool
 	Unlike    bool
 }
 
@@ -44,7 +46,7 @@ func (h RunningHold) MarshalJSON() ([]byte, error) {
 	}
 	w := watched{Limit: h.limit, MaxGap: h.maxGap, Piece: h.piece, Air: h.air, Seen: h.seen.saved(), Believed: h.believed.saved()}
 	for i, e := range h.envelopes[:h.probes] {
-		w.Probes = append(w.Probes, watchedCore{e.at, units.Celsius(e.high), units.Celsius(e.low), e.above, h.unlike>>i&1 == 1})
+		w.Probes = append(w.Probes, watchedCore{e.at, units.Celsius(e.high), units.Celsius(e.low), e.is == tooHot, e.is == outside, h.unlike>>i&1 == 1})
 	}
 	return wire.Marshal(w)
 }
@@ -82,7 +84,13 @@ func (h *RunningHold) UnmarshalJSON(data []byte) error {
 		if !p.High.IsSet() || !p.Low.IsSet() || p.High.Below(p.Low) || p.At > w.Seen.At || p.At < 0 {
 			return errNoWatch
 		}
-		read.envelopes[i] = envelope{at: p.At, high: p.High.Celsius(), low: p.Low.Celsius(), begun: true, above: p.Above}
+		read.envelopes[i] = envelope{at: p.At, high: p.High.Celsius(), low: p.Low.Celsius(), begun: true}
+		switch {
+		case p.Above:
+			read.envelopes[i].is = tooHot
+		case p.Below:
+			read.envelopes[i].is = outside
+		}
 		if p.Unlike {
 			read.unlike |= 1 << i
 		}

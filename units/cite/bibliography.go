@@ -164,6 +164,7 @@ const (
 	CRCHandbook
 	CRCHandbook102
 	PoradnikFizykochemiczny1974
+	WaterDataPage
 	HydrometerScales
 	LabuzaSaturatedSalts
 	OsmoticInstrumentManual
@@ -815,7 +816,7 @@ var documents = [...]Document{
 	},
 	FDAHazardsGuide2020: {
 		Key: "FDAHazardsGuide2020", Kind: KindGuidance, Title: "Fish and Fishery Products Hazards and Controls Guidance",
-		Publisher: "US FDA", Edition: "4th ed., March 2020", Year: "2020", HowRead: "rows as quoted in secondary notes and on a university page",
+		Publisher: "US FDA", Edition: "4th ed., March 2020", Year: "2020", HowRead: "extracted text of the printing; page numbers are those of the print",
 	},
 	FDAHazardsGuide2022: {
 		Key: "FDAHazardsGuide2022", Kind: KindGuidance, Title: "Fish and Fishery Products Hazards and Controls Guidance",
@@ -1004,6 +1005,10 @@ var documents = [...]Document{
 	CRCHandbook102: {
 		Key: "CRCHandbook102", Kind: KindBook, Title: "Handbook of Chemistry and Physics, concentrative properties of aqueous solutions",
 		Publisher: "CRC Press", Edition: "102nd ed.", Year: "2021", HowRead: "transcription of the table",
+	},
+	WaterDataPage: {
+		Key: "WaterDataPage", Kind: KindData, Title: "Water (data page), list of density by temperature",
+		HowRead: "the list on the public page; three of its values also in a copy of the list in a program",
 	},
 	PoradnikFizykochemiczny1974: {
 		Key: "PoradnikFizykochemiczny1974", Kind: KindBook, Title: "Poradnik fizykochemiczny, density of sodium chloride solutions",

@@ -4,7 +4,25 @@ import (
 	"math"
 	"strconv"
 	"strings"
+
+	"example.org/lakelarder/units"
 )
+
+// Degrees is a temperature on the scale of a picture: one of Celsius for metric, else Fahrenheit.
+func Degrees(t units.Temperature, s units.System) float64 {
+	if s == units.Metric {
+		return t.Celsius()
+	}
+	return t.Fahrenheit()
+}
+
+// Scale is the name of that scale.
+func Scale(s units.System) string {
+	if s == units.Metric {
+		return "°C"
+	}
+	return "°F"
+}
 
 // Plot is a frame in a picture, and the two scales that map values to its pixels.
 type Plot struct {
