@@ -65,13 +65,15 @@ var (
 // cautions are what must be shown beside a plan, the deciding ones first.
 func (p Plan) cautions() []cite.Caution {
 	y := p.Year
-	var first, rest []cite.Caution
+	all := make([]cite.Caution, 0, 12)
+	deciding := 0
 	say := func(c cite.Caution, from cite.Citation) {
 		c.Citation = from
+		all = append(all, c)
 		if c.Deciding {
-			first = append(first, c)
-		} else {
-			rest = append(rest, c)
+			copy(all[deciding+1:], all[deciding:])
+			all[deciding] = c
+			deciding++
 		}
 	}
 	shape, none := y.Rule.Shape.Citation(), cite.Citation{}
@@ -103,5 +105,5 @@ func (p Plan) cautions() []cite.Caution {
 	if !p.Proven {
 		say(notProven, none)
 	}
-	return append(first, rest...)
+	return all
 }

@@ -48,9 +48,9 @@ func (y Year) improved(p Plan, most units.Mass) Plan {
 	if p.Proven = p.Eaten >= most; p.Proven {
 		return p
 	}
-	choices, complete := y.better(p.Eaten, most)
-	if choices != nil {
-		p = y.walk(AsListed, choices)
+	found, complete := y.better(p.Eaten, most)
+	if found.kept != nil {
+		p = y.walk(AsListed, found)
 	}
 	p.Proven = complete || p.Eaten >= most
 	return p
@@ -59,20 +59,21 @@ func (y Year) improved(p Plan, most units.Mass) Plan {
 // ordered is the plan that keeps what it can, in one order of eating throughout.
 func (y Year) ordered() Plan {
 	if y.Lag > 1 && y.keeps() < y.Weeks-1 {
-		return y.walk(OldestFirst, nil)
+		return y.walk(OldestFirst, choices{})
 	}
-	p := y.walk(FreshFirst, nil)
+	p := y.walk(FreshFirst, choices{})
 	if p.Oldest() > y.keeps() {
-		p = y.walk(OldestFirst, nil)
+		p = y.walk(OldestFirst, choices{})
 	}
 	return p
 }
 
 // walk goes through the weeks in their order, and keeps what it can, or what was chosen.
-func (y Year) walk(order Order, chosen []choice) Plan {
+func (y Year) walk(order Order, chosen choices) Plan {
 	p := Plan{
 		Year: y, Order: order, Limits: y.Rule.limits(),
 		Weeks: make([]PlannedWeek, y.Weeks), Kept: make([]int, len(y.Trips)), Ages: make([]units.Mass, y.Weeks),
+		Begun: chosen.begun,
 	}
 	s := shelf{lots: make([]lot, 0, len(y.Trips))}
 	next := 0
@@ -87,11 +88,12 @@ func (y Year) walk(order Order, chosen []choice) Plan {
 		w.Preserved = before - s.unpreserved(y.Fish)
 		for ; next < len(y.Trips) && y.Trips[next].Week == week; next++ {
 			caught := y.Trips[next].catch(y.Fishing, y.Rule)
-			n := min(caught, y.room(s, p.Limits, week))
+			lawful := min(caught, y.lawful(s, p.Limits))
+			n := min(lawful, y.room(s, p.Limits, week))
 			if order == AsListed {
-				n = min(n, chosen[week].kept-w.Kept)
+				n = min(n, chosen.kept[week]-w.Kept)
 			}
-			p.Spared += min(caught, y.lawful(s, p.Limits)) - n
+			p.Spared += lawful - n
 			if n > 0 {
 				s.keep(week, n)
 			}
@@ -101,9 +103,10 @@ func (y Year) walk(order Order, chosen []choice) Plan {
 		}
 		w.Held = s.stock()
 		if order == AsListed {
-			w.Begun = chosen[week].begun
+			w.Eaten = s.eatListed(week, y.Weekly, y.Fish, p.Begun, p.Ages)
+		} else {
+			w.Eaten = s.eat(week, y.Weekly, y.Fish, order, p.Ages)
 		}
-		w.Eaten = s.eat(week, y.Weekly, y.Fish, order, w.Begun, p.Ages)
 		w.End = s.stock()
 		p.add(week)
 	}
@@ -123,8 +126,8 @@ func (s *shelf) unpreserved(fish units.Mass) units.Mass {
 	return m
 }
 
-// room returns how many more fish may be kept in a week: by the limits, by the cap, and such that each is eaten in time. All but the cap
-// count from what has left the shelf; none of them shrinks when more was kept or eaten before.
+// room returns how many more fish may be kept in a week such that each is eaten in time, lawful aside. All counts are from
+// what has left the shelf; none of them shrinks when more was kept or eaten before.
 func (y Year) room(s shelf, limits Stock, week int) int {
 	held := y.begunIn(s, y.Weeks-week)
 	if y.Weeks-week > y.keeps()+1 {
@@ -133,7 +136,7 @@ func (y Year) room(s shelf, limits Stock, week int) int {
 	if wait := y.fresh() + 1; limits.Preserved > 0 && week+wait < y.Weeks {
 		held = min(held, y.finishedIn(s, wait)+limits.Preserved)
 	}
-	return max(0, min(held-s.kept, y.lawful(s, limits)))
+	return max(0, held-s.kept)
 }
 
 // lawful returns how many more fish the limits and the cap let people keep, whether they are eaten in time or not.

@@ -9,7 +9,7 @@ type Order uint8
 const (
 	FreshFirst  Order = iota + 1 // the oldest fresh fish, then the oldest preserved one
 	OldestFirst                  // the oldest fish, preserved before fresh: first in, first out
-	AsListed                     // as PlannedWeek.Begun lists them, week by week
+	AsListed                     // as Plan.Begun lists them, week by week
 )
 
 var orders = word.List[Order]{What: "order of eating", Words: []string{"fresh first", "oldest first", "as listed"}}

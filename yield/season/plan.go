@@ -21,10 +21,11 @@ type Plan struct {
 	Eaten  units.Mass
 	Left   units.Mass // on the shelf at the end
 	Order  Order
-	Proven bool  // whether no other choice of fish to keep and of fish to begin lets more be eaten
-	Spared int   // fish that the limits let a trip keep, and that would not be eaten in time
-	Peak   Stock // the most held in any week, before eating; each of its three counts by itself
-	Limits Stock // of all anglers together; zero is no limit
+	Begun  []Begun // the fish to begin, in their order, where the Order is AsListed
+	Proven bool    // whether no other choice of fish to keep and of fish to begin lets more be eaten
+	Spared int     // fish that the limits let a trip keep, and that would not be eaten in time
+	Peak   Stock   // the most held in any week, before eating; each of its three counts by itself
+	Limits Stock   // of all anglers together; zero is no limit
 
 	Cautions []cite.Caution
 }
@@ -42,13 +43,13 @@ type PlannedWeek struct {
 	Caught    int        // fish that the trips of the week may bring home by the daily limit
 	Kept      int        `wire:"always"` // fish kept of them
 	Held      Stock      // before eating: what a warden would count
-	Begun     []Begun    // the fish to begin, in their order; only where the plan's Order is AsListed
 	Eaten     units.Mass `wire:"always"`
 	End       Stock      // after eating
 }
 
-// Begun are fish of one week's catch that are begun.
+// Begun are fish of one week's catch that are begun in a week.
 type Begun struct {
+	Week      int `wire:"always"`
 	Caught    int `wire:"always"` // the week of their catch
 	Fish      int
 	Preserved bool // when begun

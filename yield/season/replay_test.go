@@ -31,7 +31,12 @@ func TestPlansReplay(t *testing.T) {
 			for k := 0; k < w.Kept; k++ {
 				fish = append(fish, one{caught: week, left: y.Fish})
 			}
-			o.listed = w.Begun
+			o.listed = nil
+			for _, b := range p.Begun {
+				if b.Week == week {
+					o.listed = append(o.listed, b)
+				}
+			}
 			var ate units.Mass
 			fish, ate = o.eat(fish)
 			if p.Order == season.AsListed {

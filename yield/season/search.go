@@ -9,9 +9,9 @@ import (
 // searchSteps is how many weeks and fish a search goes through before it gives up: some tens of milliseconds.
 const searchSteps = 20_000
 
-// choice is what is decided in a week: how many fish to keep, and which to begin.
-type choice struct {
-	kept  int
+// choices are what a search decides: how many fish to keep in each week, and which to begin.
+type choices struct {
+	kept  []int
 	begun []Begun
 }
 
@@ -24,17 +24,17 @@ type search struct {
 	later  []int      // caught in the week and after it
 	most   units.Mass // that can be eaten at all
 	best   units.Mass
-	found  []choice // of the best way, by week
-	path   []choice // of the way that is being tried
+	found  choices // of the best way
+	path   choices // of the way that is being tried
 	seen   map[string]units.Mass
 	steps  int
 }
 
 // better returns the choices of the way that eats the most, where that is more than a mass, and whether all ways were tried.
-func (y Year) better(than, most units.Mass) (choices []choice, complete bool) {
+func (y Year) better(than, most units.Mass) (found choices, complete bool) {
 	q := search{
 		year: y, limits: y.Rule.limits(), most: most, best: than, seen: map[string]units.Mass{},
-		caught: make([]int, y.Weeks), later: make([]int, y.Weeks+1), path: make([]choice, y.Weeks),
+		caught: make([]int, y.Weeks), later: make([]int, y.Weeks+1), path: choices{kept: make([]int, y.Weeks)},
 	}
 	for _, t := range y.Trips {
 		q.caught[t.Week] += t.catch(y.Fishing, y.Rule)
@@ -50,7 +50,7 @@ func (y Year) better(than, most units.Mass) (choices []choice, complete bool) {
 func counted(begun []Begun) []Begun {
 	var all []Begun
 	for _, b := range begun {
-		if last := len(all) - 1; last >= 0 && all[last].Caught == b.Caught && all[last].Preserved == b.Preserved {
+		if last := len(all) - 1; last >= 0 && alike(all[last], b) {
 			all[last].Fish += b.Fish
 			continue
 		}
@@ -59,16 +59,17 @@ func counted(begun []Begun) []Begun {
 	return all
 }
 
+func alike(a, b Begun) bool {
+	return a.Week == b.Week && a.Caught == b.Caught && a.Preserved == b.Preserved
+}
+
 // over reports whether there is no use in trying on.
 func (q *search) over() bool { return q.steps > searchSteps || q.best >= q.most }
 
 func (q *search) week(s shelf, week int, eaten units.Mass) {
 	if week == q.year.Weeks {
 		if eaten > q.best {
-			q.best, q.found = eaten, make([]choice, len(q.path))
-			for i, c := range q.path {
-				q.found[i] = choice{kept: c.kept, begun: counted(c.begun)}
-			}
+			q.best, q.found = eaten, choices{kept: append([]int(nil), q.path.kept...), begun: counted(q.path.begun)}
 		}
 		return
 	}
@@ -78,12 +79,12 @@ func (q *search) week(s shelf, week int, eaten units.Mass) {
 	}
 	s = s.copy()
 	s.preserve(week-q.year.Lag, q.quota(s))
-	for n := min(q.caught[week], q.year.room(s, q.limits, week)); n >= 0 && !q.over(); n-- {
+	for n := min(q.caught[week], q.year.lawful(s, q.limits), q.year.room(s, q.limits, week)); n >= 0 && !q.over(); n-- {
 		now := s.copy()
 		if n > 0 {
 			now.keep(week, n)
 		}
-		q.path[week] = choice{kept: n}
+		q.path.kept[week] = n
 		q.eat(now, week, q.year.Weekly, eaten)
 	}
 }
@@ -96,18 +97,20 @@ func (q *search) eat(s shelf, week int, rest, eaten units.Mass) {
 	if q.steps++; rest > 0 {
 		preserved := false
 		for i, l := range s.lots {
-			for _, b := range [...]Begun{{Caught: l.week, Fish: l.fresh}, {Caught: l.week, Fish: l.preserved, Preserved: true}} {
+			for _, b := range [...]Begun{
+				{Week: week, Caught: l.week, Fish: l.fresh}, {Week: week, Caught: l.week, Fish: l.preserved, Preserved: true},
+			} {
 				if b.Fish == 0 || b.Preserved && preserved || q.over() {
 					continue
 				}
 				tried, preserved = true, preserved || b.Preserved
 				next := s.copy()
 				next.beginLot(i, !b.Preserved, q.year.Fish)
-				begun := q.path[week].begun
+				begun := q.path.begun
 				b.Fish = 1
-				q.path[week].begun = append(begun, b)
+				q.path.begun = append(begun, b)
 				q.eat(next, week, rest, eaten)
-				q.path[week].begun = begun
+				q.path.begun = begun
 			}
 		}
 	}

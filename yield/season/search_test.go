@@ -33,17 +33,17 @@ func ExampleKeep_lag() {
 	plan, err := season.Keep(twoWeeks())
 	fmt.Println(plan, err)
 	fmt.Println(plan.Order, plan.Proven, plan.Kept)
-	for week, w := range plan.Weeks {
-		fmt.Println("week", week, "begin those caught in week", w.Begun[0].Caught)
+	for _, b := range plan.Begun {
+		fmt.Println("week", b.Week, "begin one caught in week", b.Caught)
 	}
 	// Output:
 	// feasible: 5 fish kept, at most 3 held <nil>
 	// as listed true [2 1 2]
-	// week 0 begin those caught in week 0
-	// week 1 begin those caught in week 1
-	// week 2 begin those caught in week 0
-	// week 3 begin those caught in week 2
-	// week 4 begin those caught in week 2
+	// week 0 begin one caught in week 0
+	// week 1 begin one caught in week 1
+	// week 2 begin one caught in week 0
+	// week 3 begin one caught in week 2
+	// week 4 begin one caught in week 2
 }
 
 func TestSearchByHand(t *testing.T) {
@@ -52,12 +52,10 @@ func TestSearchByHand(t *testing.T) {
 	require.True(t, p.Feasible())
 	require.Empty(t, cmp.Diff([]int{2, 1, 2}, p.Kept))
 	require.Equal(t, 15*units.Kilogram, p.Eaten)
-	for week, want := range []season.Begun{
-		{Caught: 0, Fish: 1}, {Caught: 1, Fish: 1}, {Caught: 0, Fish: 1, Preserved: true}, {Caught: 2, Fish: 1},
-		{Caught: 2, Fish: 1, Preserved: true},
-	} {
-		require.Equal(t, []season.Begun{want}, p.Weeks[week].Begun)
-	}
+	require.Equal(t, []season.Begun{
+		{Week: 0, Caught: 0, Fish: 1}, {Week: 1, Caught: 1, Fish: 1}, {Week: 2, Caught: 0, Fish: 1, Preserved: true},
+		{Week: 3, Caught: 2, Fish: 1}, {Week: 4, Caught: 2, Fish: 1, Preserved: true},
+	}, p.Begun)
 	share, _, err := season.Steady(twoWeeks())
 	require.NoError(t, err)
 	require.Equal(t, units.One, share)

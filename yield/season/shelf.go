@@ -50,31 +50,38 @@ func (s *shelf) keep(week, n int) {
 	s.lots = append(s.lots, lot{week: week, fresh: n})
 }
 
-// eat takes a mass from the fish begun and the next ones, and adds it to what was eaten at each age. Listed are the fish to
-// begin where the order is AsListed.
-func (s *shelf) eat(week int, mass, fish units.Mass, order Order, listed []Begun, ages []units.Mass) units.Mass {
-	rest, begun := mass, 0
-	for rest > 0 {
-		switch {
-		case s.open > 0:
-		case order == AsListed:
-			if len(listed) > 0 && begun == listed[0].Fish {
-				listed, begun = listed[1:], 0
-			}
-			if len(listed) == 0 {
-				return mass - rest
-			}
-			s.beginListed(listed[0], fish)
-			begun++
-		case !s.begin(fish, order):
-			return mass - rest
-		}
+// eat takes a mass from the fish begun and the next ones, and adds it to what was eaten at each age.
+func (s *shelf) eat(week int, mass, fish units.Mass, order Order, ages []units.Mass) units.Mass {
+	rest := mass
+	for rest > 0 && (s.open > 0 || s.begin(fish, order)) {
 		age := week - s.openWeek
 		bite := s.bite(rest)
 		ages[age] += bite
 		rest -= bite
 	}
 	return mass - rest
+}
+
+// eatListed is eat with the fish to begin as a search chose them.
+func (s *shelf) eatListed(week int, mass, fish units.Mass, begun []Begun, ages []units.Mass) units.Mass {
+	eaten := s.eaten(week, mass, ages)
+	for _, b := range begun {
+		for n := 0; b.Week == week && n < b.Fish; n++ {
+			s.beginListed(b, fish)
+			eaten += s.eaten(week, mass-eaten, ages)
+		}
+	}
+	return eaten
+}
+
+// eaten is what is eaten of the fish that is begun, added to what was eaten at its age.
+func (s *shelf) eaten(week int, most units.Mass, ages []units.Mass) units.Mass {
+	age := week - s.openWeek
+	bite := s.bite(most)
+	if bite > 0 {
+		ages[age] += bite
+	}
+	return bite
 }
 
 // bite eats of the fish that is begun, at most a mass.
