@@ -52,26 +52,33 @@ func AuditCooling(rule CoolingRule, r Record) (Cooling, error) {
 	if err := rule.check(); err != nil {
 		return Cooling{}, err
 	}
-	if err := r.checkCores(); err != nil {
+	all, err := r.checkCores()
+	if err != nil {
 		return Cooling{}, err
 	}
-	longest := time.Duration(0)
+	if all.low.Below(coldestCore) {
+		return Cooling{}, r.loose()
+	}
+	c := Cooling{Rule: rule}
+	found := c.judge(r)
+	if found == nil {
+		found = c.doubted(r, r.doubt(reachOf(r.Piece, iceWaterFilm), all))
+	}
+	c.Report = verdict.Of(found, coolingCautions(rule, r.Site))
+	return c, nil
+}
+
+// loose is the fault of the first probe that shows what no fish gets to by cooling.
+func (r Record) loose() error {
 	for i, core := range r.Cores {
 		if lowest, _ := core.Min(); lowest.Value.Below(coldestCore) {
 			fault := units.RangeError{
 				What: "core temperature", Got: inBoth(lowest.Value), Low: inBoth(coldestCore) + ", below which the probe has come loose",
 			}
-			return Cooling{}, ProbeError{Probe: i, At: lowest.At, Err: fault}
+			return ProbeError{Probe: i, At: lowest.At, Err: fault}
 		}
-		longest = max(longest, core.LongestGap().Length())
 	}
-	c := Cooling{Rule: rule}
-	found := c.judge(r)
-	if found == nil {
-		found = c.doubted(r, r.doubt(reachOf(r.Piece, iceWaterFilm), longest))
-	}
-	c.Report = verdict.Of(found, coolingCautions(rule, r.Site))
-	return c, nil
+	return nil
 }
 
 // doubted says what is not believed of a record that meets the rule, where it would not without that.

@@ -47,18 +47,14 @@ func AuditHold(limit CoreLimit, r Record) (Hold, error) {
 	if err := r.check(limit.Hold / 2); err != nil {
 		return Hold{}, err
 	}
-	if err := r.checkCores(); err != nil {
+	all, err := r.checkCores()
+	if err != nil {
 		return Hold{}, err
 	}
-	h := Hold{Limit: limit, MaxGap: r.MaxGap}
-	for _, p := range r.Cores {
-		if gap := p.LongestGap(); gap.Length() > h.LargestGap.Length() {
-			h.LargestGap = gap
-		}
-	}
+	h := Hold{Limit: limit, MaxGap: r.MaxGap, LargestGap: all.longest}
 	held, bridged := h.longest(r.Cores)
 	h.Began, h.Held, h.Bridged = held.From, held.Length(), bridged.Length()
-	doubt := r.doubt(reachOf(r.Piece, moistair.SmokerFilm().Coefficient.High), h.LargestGap.Length()).tooHot()
+	doubt := r.doubt(reachOf(r.Piece, moistair.SmokerFilm().Coefficient.High), all).tooHot()
 	var found []verdict.Finding
 	switch {
 	case h.Held < limit.Hold:

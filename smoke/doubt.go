@@ -27,10 +27,10 @@ type disbelief struct {
 	withAir bool
 }
 
-// doubt looks for readings that no core can have. longest is the longest time between two readings.
-func (r Record) doubt(fast reach, longest time.Duration) doubt {
+// doubt looks for readings that no core can have in a record that spans so much.
+func (r Record) doubt(fast reach, all extent) doubt {
 	d := doubt{same: -1}
-	if r.Air.Len() == 0 && !r.Piece.Given && r.plain(fast, longest) {
+	if r.Air.Len() == 0 && !r.Piece.Given && all.plain(fast) {
 		return d
 	}
 	d.lost = make([][]time.Duration, len(r.Cores))
@@ -42,31 +42,19 @@ func (r Record) doubt(fast reach, longest time.Duration) doubt {
 	return d
 }
 
-// plain reports at a glance whether no probe ever changes faster than any core can whatever it is at: most records are.
-func (r Record) plain(fast reach, longest time.Duration) bool {
-	if longest == 0 {
-		return true
-	}
-	change := func(kelvins float64) units.Amount { // rounded down: what is below needs no closer look
-		quanta := kelvins * float64(units.Kelvins)
-		return units.AmountOf(units.TemperatureChange(quanta) - 1)
-	}
-	limits := series.Believable[units.Temperature]{
-		Low: units.State(units.Celsius(0)), High: units.State(boiling), Per: longest,
-		Rise: change((hottestOven - boiling.Celsius()) * share(fast.warming, longest)), Fall: change(-coldestPlace * share(fast.cooling, longest)),
-	}
-	for _, core := range r.Cores {
-		if found, err := core.Doubts(limits); err != nil || found != nil {
-			return false
-		}
-	}
-	return true
+// plain reports at a glance whether no probe ever changes faster than any core can, whatever it is in: most records do not.
+// It asks of the greatest change whether a core can do it in the shortest time between readings, from where it is slowest.
+func (x extent) plain(fast reach) bool {
+	up := (hottestOven - x.high.Celsius()) * share(fast.warming, x.shortest)
+	down := (x.low.Celsius() - coldestPlace) * share(fast.cooling, x.shortest)
+	return units.Float(x.rise, units.Kelvins) <= up && units.Float(x.fall, units.Kelvins) <= down
 }
 
 // look goes through the readings of one probe.
 func (d *doubt) look(r Record, fast reach, probe int) {
 	core := r.Cores[probe]
 	var e envelope
+	going := pace{reach: fast}
 	hottest := hottest{air: r.Air}
 	same := r.Air.Len() > 0
 	last := believed
@@ -74,7 +62,7 @@ func (d *doubt) look(r Record, fast reach, probe int) {
 		a, _ := core.At(i)
 		medium, withAir := hottest.until(a.At)
 		before, b := e.at, believed
-		if e, b = e.step(fast, a.At, a.Value.Celsius(), medium); b != believed {
+		if e, b = e.step(&going, a.At, a.Value.Celsius(), medium); b != believed {
 			if b != last {
 				d.why = append(d.why, disbelief{probe: probe, of: b, when: series.Stretch{From: before}, worst: a.Value, bound: e.bound(b), withAir: withAir})
 			}

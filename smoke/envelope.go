@@ -48,6 +48,20 @@ func reachOf(piece units.Stated[Slab], cold units.FilmCoefficient) reach {
 	return reach{warming: rate(moistair.SmokerFilm().Coefficient.High), cooling: rate(cold), start: s.Start}
 }
 
+// pace is a reach over one time, kept as long as the time between readings stays the same.
+type pace struct {
+	reach
+	dt                   time.Duration
+	warmShare, coldShare float64
+}
+
+// over sets the pace for a time.
+func (p *pace) over(dt time.Duration) {
+	if dt != p.dt {
+		p.dt, p.warmShare, p.coldShare = dt, share(p.warming, dt), share(p.cooling, dt)
+	}
+}
+
 // share is how much of the way to a medium a core can go in a time.
 func share(rate float64, dt time.Duration) float64 { return -math.Expm1(-rate * dt.Seconds()) }
 
@@ -71,21 +85,21 @@ const (
 // step takes in a reading. hottest is the hottest that the core has met until then, in °C. A reading that is not believed
 // does not move the envelope. After one that is too hot, the upper bound waits until a reading is back below it: a probe
 // that lies in the air does not become a core by lying there.
-func (e envelope) step(r reach, at time.Duration, core, hottest float64) (envelope, belief) {
+func (e envelope) step(p *pace, at time.Duration, core, hottest float64) (envelope, belief) {
 	if !e.begun {
 		e = envelope{at: at, high: core + probeNoise, low: core - probeNoise, begun: true}
-		if !r.start.IsSet() {
+		if !p.start.IsSet() {
 			return e, believed
 		}
-		e.at, e.high, e.low = 0, r.start.Celsius()+probeNoise, r.start.Celsius()-probeNoise
+		e.at, e.high, e.low = 0, p.start.Celsius()+probeNoise, p.start.Celsius()-probeNoise
 	}
-	dt := at - e.at
+	p.over(at - e.at)
 	e.at = at
 	if !e.above && hottest > e.high {
-		e.high += float64((hottest - e.high) * share(r.warming, dt))
+		e.high += float64((hottest - e.high) * p.warmShare)
 	}
 	if e.low > coldestPlace {
-		e.low -= float64((e.low - coldestPlace) * share(r.cooling, dt))
+		e.low -= float64((e.low - coldestPlace) * p.coldShare)
 	}
 	e.high, e.low = units.Celsius(e.high).Celsius(), units.Celsius(e.low).Celsius() // whole quanta, so that a saved watch goes on alike
 	e.above = core > e.high

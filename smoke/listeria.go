@@ -37,7 +37,7 @@ const (
 // over straight lines, exact on them and rounded down to the millisecond. The records must be as for AuditHold: otherwise a ProbeError. A straight line across a
 // gap is believed. Source: FDA Hazards guide, Appendix 4, table A-3, p. 422; 70 °C for 2 min also in New Zealand MPI 2016/05.
 func Pasteurise(cores ...series.Series[units.Temperature]) (Pasteurisation, error) {
-	if err := (Record{Cores: cores}).checkCores(); err != nil {
+	if _, err := (Record{Cores: cores}).checkCores(); err != nil {
 		return Pasteurisation{}, err
 	}
 	p := Pasteurisation{SixLog: sixLog, Reference: units.Celsius(referenceC), Citation: listeriaCitation, Cautions: listeriaCautions()}

@@ -46,24 +46,52 @@ func (r Record) check(most time.Duration) error {
 	return nil
 }
 
-// checkCores refuses a record without readings and one that was not of a core.
-func (r Record) checkCores() error {
+// extent is what all probes span together.
+type extent struct {
+	low, high  units.Temperature
+	shortest   time.Duration
+	longest    series.Stretch
+	rise, fall units.TemperatureChange // from one reading to the next
+}
+
+// checkCores refuses a record without readings and one that was not of a core, and returns what it spans.
+func (r Record) checkCores() (all extent, err error) {
 	if len(r.Cores) == 0 {
-		return ProbeError{Err: series.ErrEmpty}
+		return all, ProbeError{Err: series.ErrEmpty}
 	}
 	if len(r.Cores) > mostProbes {
-		return units.RangeError{What: "probes", Got: strconv.Itoa(len(r.Cores)), High: strconv.Itoa(mostProbes)}
+		return all, units.RangeError{What: "probes", Got: strconv.Itoa(len(r.Cores)), High: strconv.Itoa(mostProbes)}
 	}
 	for i, core := range r.Cores {
-		highest, ok := core.Max()
+		e, ok := core.Extent()
 		switch {
 		case !ok:
-			return ProbeError{Probe: i, Err: series.ErrEmpty}
-		case highest.Value.Above(boiling):
-			return ProbeError{Probe: i, At: highest.At, Err: inTheAir(highest.Value)}
+			return all, ProbeError{Probe: i, Err: series.ErrEmpty}
+		case e.High.Above(boiling):
+			highest, _ := core.Max()
+			return all, ProbeError{Probe: i, At: highest.At, Err: inTheAir(highest.Value)}
 		}
+		all.add(e, i == 0)
 	}
-	return nil
+	return all, nil
+}
+
+func (x *extent) add(e series.Extent[units.Temperature], first bool) {
+	if first || e.Low.Below(x.low) {
+		x.low = e.Low
+	}
+	if first || e.High.Above(x.high) {
+		x.high = e.High
+	}
+	if first || e.Shortest > 0 && e.Shortest < x.shortest || x.shortest == 0 {
+		x.shortest = e.Shortest
+	}
+	if e.Longest.Length() > x.longest.Length() {
+		x.longest = e.Longest
+	}
+	rise, _ := units.As[units.TemperatureChange](e.Rise)
+	fall, _ := units.As[units.TemperatureChange](e.Fall)
+	x.rise, x.fall = max(x.rise, rise), max(x.fall, fall)
 }
 
 // inTheAir is the fault of a core that is hotter than one can be.

@@ -66,10 +66,10 @@ func (h RunningHold) NextInAir(at time.Duration, air units.Temperature, cores ..
 	}
 	h.probes = len(cores)
 	hottest, _ := mediumOf(h.air)
-	doubted := false
+	going, doubted := pace{reach: h.reach}, false
 	for i, core := range cores {
 		var b belief
-		h.envelopes[i], b = h.envelopes[i].step(h.reach, at, core.Celsius(), hottest)
+		h.envelopes[i], b = h.envelopes[i].step(&going, at, core.Celsius(), hottest)
 		doubted = doubted || b == tooHot
 		if core != air {
 			h.unlike |= 1 << i

@@ -155,6 +155,9 @@ func TestAmountRoundsToItsSide(t *testing.T) {
 		{units.AmountOf(999_999 * units.Gram / 1000), units.Metric, "999.9 g", "1,000 g", "1,000 g"},
 		{units.AmountOf(99*time.Minute + 59*time.Second + 600*time.Millisecond), units.Both, "99 min 59 s", "100 min", "100 min"},
 		{units.AmountOf(-time.Minute - 600*time.Millisecond), units.Both, "-1 min 1 s", "-1 min 1 s", "-1 min"},
+		{units.AmountOf(48 * time.Hour), units.Both, "48 h", "48 h", "48 h"},
+		{units.AmountOf(72 * time.Hour), units.Both, "3 days", "3 days", "3 days"},
+		{units.AmountOf(240*time.Hour + time.Minute), units.Both, "240 h 1 min", "240 h 1 min", "240 h 1 min"},
 		{units.AmountOf(units.Count(3)), units.Both, "3", "3", "3"},
 		{units.AmountOf(units.TemperatureChange(1)), units.US, "0.0000002 F°", "0.0000002 F°", "0.1 F°"},
 	} {

@@ -207,8 +207,12 @@ func appendGrouped(dst []byte, n uint64) []byte {
 }
 
 // lastingRounded prints a time to the second, rounded to a side; a time below a second, or with more digits asked for,
-// exactly.
+// exactly. From three days on whole days are days.
 func lastingRounded(d time.Duration, r Rounding, more int) string {
+	const day = 24 * time.Hour
+	if d >= 3*day && d%day == 0 {
+		return itoa(int64(d/day)) + " days"
+	}
 	rest := d % time.Second
 	if rest == 0 || more > 0 || d > -time.Second && d < time.Second {
 		return Lasting(d)

@@ -9,7 +9,7 @@ const module = "example.org/lakelarder"
 var mayImport = map[string][]string{
 	"units":             {},
 	"units/cite":        {"internal/wire", "internal/word", "units"},
-	"units/series":      {"internal/word", "units"},
+	"units/series":      {"internal/wire", "internal/word", "units"},
 	"units/verdict":     {"internal/word", "units/series", "units", "units/cite"},
 	"internal/portable": {},
 	"internal/root":     {},

@@ -26,6 +26,7 @@ var rules = map[string]rule{
 	"enums":    enumRule,
 	"cautions": cautionRule,
 	"golden":   goldenRule,
+	"readme":   readmeRule,
 	"examples": exampleRule,
 }
 

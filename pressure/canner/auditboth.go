@@ -36,7 +36,11 @@ func AuditBoth(run Run, pressures series.Series[units.Pressure], temperatures se
 		return Both{}, err
 	}
 	reports := []verdict.Report{byPressure.Report, bySteam.Report}
-	if held := byPressure.Held; held.Length() > 0 {
+	held := byPressure.Held
+	if bySteam.Held.Length() > 0 { // before it was as hot, the probe may lag
+		held = series.Stretch{From: max(held.From, bySteam.Held.From), To: min(held.To, bySteam.Held.To)}
+	}
+	if held.Length() > 0 {
 		found, err := airIn(&run, pressures, temperatures, held)
 		if err != nil {
 			return Both{}, err

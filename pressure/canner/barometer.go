@@ -77,9 +77,9 @@ func (r *Run) around() (pressure.Air, verdict.Finding, error) {
 	f := verdict.Finding{Rule: RuleBarometer, What: "barometer", Verdict: verdict.CannotTell, Stated: units.Exactly(b.Reading), Citation: weatherSource}
 	low, high := leastSeaLevel, mostSeaLevel
 	if b.Kind != SeaLevel {
-		if low, err = units.ProrateDown(low, air.Pressure(), sea.Pressure()); err == nil {
-			high, err = units.ProrateUp(high, air.Pressure(), sea.Pressure())
-		}
+		var usual [2]units.Pressure
+		usual, err = weatherAt(air)
+		low, high = usual[0], usual[1]
 	}
 	switch {
 	case err != nil:
@@ -98,4 +98,17 @@ func (r *Run) around() (pressure.Air, verdict.Finding, error) {
 		air, err = pressure.AirReading(back)
 	}
 	return air, verdict.Finding{}, err
+}
+
+// weatherAt is the usual range of the air's pressure at the altitude of standard air.
+func weatherAt(standard pressure.Air) (usual [2]units.Pressure, err error) {
+	sea, err := pressure.AirAt(0)
+	if err != nil {
+		return usual, err
+	}
+	if usual[0], err = units.ProrateDown(leastSeaLevel, standard.Pressure(), sea.Pressure()); err != nil {
+		return usual, err
+	}
+	usual[1], err = units.ProrateUp(mostSeaLevel, standard.Pressure(), sea.Pressure())
+	return usual, err
 }

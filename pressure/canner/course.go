@@ -15,11 +15,12 @@ type course[T Record] struct {
 	run Run
 	limits[T]
 	air       pressure.Air
-	barometer verdict.Finding // what is wrong with it; its Kind is zero when nothing is
+	weather   [2]units.Pressure // the usual range of the air here
+	barometer verdict.Finding   // what is wrong with it; its Kind is zero when nothing is
 	doubting  series.Doubting[T]
 
-	limit, none, restQ, calmQ, coldQ, mostQ int64         // limits in quanta
-	maxGap                                  time.Duration // of the run
+	limit, none, restQ, calmQ, coldQ, longQ, mostQ int64         // limits in quanta
+	maxGap                                         time.Duration // of the run
 
 	from, to       time.Duration               // the window that counts: after the vent is closed, before the heat is off
 	steady, closed units.Stated[time.Duration] // the vent is open between them
@@ -37,6 +38,13 @@ func (c *course[T]) open(run *Run) (err error) {
 	if c.air, c.barometer, err = run.around(); err != nil {
 		return err
 	}
+	standard, err := pressure.AirAt(run.Schedule.Altitude.Value)
+	if err != nil {
+		return err
+	}
+	if c.weather, err = weatherAt(standard); err != nil {
+		return err
+	}
 	if err := c.limits.set(run, c.air); err != nil {
 		return err
 	}
@@ -44,7 +52,7 @@ func (c *course[T]) open(run *Run) (err error) {
 		return err
 	}
 	c.limit, c.none, c.maxGap = quanta(c.atLeast), quanta(c.zero), run.MaxGap
-	c.restQ, c.calmQ, c.coldQ, c.mostQ = quanta(c.rest), quanta(c.calm), math.MinInt64, quanta(c.most)
+	c.restQ, c.calmQ, c.coldQ, c.longQ, c.mostQ = quanta(c.rest), quanta(c.calm), math.MinInt64, quanta(c.long), quanta(c.most)
 	if cold := quanta(c.cold); cold > 0 { // of temperatures
 		c.coldQ = cold
 	}

@@ -26,6 +26,9 @@ func (j JarSize) Cut(headspace units.Length) (Cut, error) {
 	if err := units.Check("height of the glass", j.Glass, smallest, largest); err != nil {
 		return Cut{}, err
 	}
+	if err := units.CheckUnit("headspace", headspace, leastLength); err != nil {
+		return Cut{}, err
+	}
 	if err := units.Check("headspace", headspace, 0, j.Glass-base); err != nil {
 		return Cut{}, err
 	}

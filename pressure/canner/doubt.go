@@ -21,8 +21,10 @@ type doubt[T Record] struct {
 
 	Cold    time.Duration                   // below boiling while steam was vented
 	Coldest units.Stated[series.Reading[T]] // then
+	Left    units.Stated[series.Reading[T]] // the last reading with no more pressure than an open vent lets through
 	Rose    bool                            // the limit was met after the vent was closed
 	Jump    units.Stated[series.Doubt[T]]   // and faster than any canner heats
+	Long    time.Duration                   // in the window, far above what anybody holds for long
 	Late    units.Stated[series.Reading[T]] // the highest after weight or lid was off
 }
 
@@ -40,8 +42,14 @@ func (d *doubt[T]) take(c *course[T], a, b series.Reading[T], q int64) {
 	if !c.closed.Given || b.At <= c.closed.Value {
 		d.rest(c, b, q)
 	}
+	if quanta(a.Value) <= c.restQ {
+		d.Left = units.State(a)
+	}
 	if c.steady.Given {
 		d.vent(c, a, b, q)
+	}
+	if q > c.longQ && quanta(a.Value) > c.longQ {
+		d.Long += max(0, min(b.At, c.to)-max(a.At, c.from))
 	}
 	if c.opened.Given && b.At > c.opened.Value+markSlack && q > c.calmQ && q <= c.mostQ {
 		higher(&d.Late, b, q)
@@ -92,17 +100,20 @@ func (c *course[T]) until() time.Duration {
 	return forever
 }
 
-// reach takes in how the limit is met the first time after the vent was closed, at a time between two readings. A probe
-// that was not in the steam before shows nothing.
+// reach takes in how the limit is met the first time after the vent was closed, at a time between two readings: how long
+// after the last reading without pressure. A probe that was not in the steam then shows nothing.
 func (d *doubt[T]) reach(c *course[T], a, b series.Reading[T], at time.Duration) {
 	if !c.closed.Given || at <= c.from || d.Rose {
 		return
 	}
 	d.Rose = true
-	if quanta(a.Value) < c.coldQ {
+	if quanta(a.Value) <= c.restQ {
+		d.Left = units.State(a)
+	}
+	if !d.Left.Given || quanta(d.Left.Value.Value) < c.coldQ || b.At-a.At > c.maxGap {
 		return
 	}
-	before, _, err := c.doubting.Next(a)
+	before, _, err := c.doubting.Next(d.Left.Value)
 	if err != nil {
 		return
 	}
@@ -117,6 +128,9 @@ func (d *doubt[T]) reach(c *course[T], a, b series.Reading[T], at time.Duration)
 // settle returns the band of readings in which nothing new happens after the last reading.
 func (d *doubt[T]) settle(c *course[T], last time.Duration, q int64) (floor, roof int64) {
 	floor, roof = quanta(d.Least.Value), quanta(d.Most.Value)
+	if q <= c.restQ && !d.Rose {
+		roof = min(roof, c.restQ)
+	}
 	if !c.closed.Given || last < c.closed.Value {
 		floor = max(floor, quanta(d.RestLow.Value))
 		if d.Above {
@@ -131,6 +145,10 @@ func (d *doubt[T]) settle(c *course[T], last time.Duration, q int64) (floor, roo
 	if c.steady.Given && q < c.coldQ && last < c.until() {
 		return 1, 0 // every reading counts
 	}
+	if q > c.longQ {
+		return 1, 0
+	}
+	roof = min(roof, c.longQ)
 	if c.opened.Given && last >= c.opened.Value {
 		roof = min(roof, c.calmQ)
 		if d.Late.Given {

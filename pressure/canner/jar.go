@@ -76,6 +76,12 @@ func (f *Fill) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, f)
 // times the nominal one, and makers' run from 1.03 to 1.07: near the edge, weigh water. The fill must be 0 to 100 kg, the headspace
 // 0 to 2 in, the bore 10 mm to 1 m, the density 0.9 to 1.3 g/mL: otherwise a units.RangeError. Source: Most = density (1.05 V - bore area × headspace).
 func (j JarSize) CheckFill(fill units.Mass, headspace units.Length, density units.Density) (Fill, error) {
+	if err := units.CheckUnit("fill", fill, leastMass); err != nil {
+		return Fill{}, err
+	}
+	if err := units.CheckUnit("headspace", headspace, leastLength); err != nil {
+		return Fill{}, err
+	}
 	if err := units.Check("fill", fill, 0, 100*units.Kilogram); err != nil {
 		return Fill{}, err
 	}

@@ -307,3 +307,128 @@ func TestJSONRefuses(t *testing.T) {
 	var contradiction canner.ContradictionError
 	require.ErrorAs(t, json.Unmarshal([]byte(`{"run":`+changed+`}`), &live), &contradiction, "a process of somebody's own")
 }
+
+func ExampleBarometer() {
+	var b canner.Barometer
+	err := json.Unmarshal([]byte(`{"reading": "864 hPa", "kind": "station pressure"}`), &b)
+	fmt.Println(b.Kind == canner.Station, err)
+	// Output: true <nil>
+}
+
+func ExampleBarometerKind() {
+	fmt.Println(canner.SeaLevel)
+	// Output: reduced to sea level
+}
+
+func ExampleParseBarometerKind() {
+	_, err := canner.ParseBarometerKind("weather report")
+	fmt.Println(err)
+	// Output: unknown kind of barometer reading "weather report": expected station pressure or reduced to sea level
+}
+
+func ExampleRecorder() {
+	run := saggingRun()
+	run.Recorder.Pressure = units.PSI / 2
+	report, _ := canner.Audit(run, sagging())
+	fmt.Println(report.Required.Text(units.US, units.Up), "must be shown")
+	// Output:
+	// 13.5 psi must be shown
+}
+
+// Half-pints among the pints: one schedule is for one size.
+func ExampleContents() {
+	run := saggingRun()
+	run.Contents = []canner.Contents{{Jar: process.Pint, Jars: 9}, {Jar: process.HalfPint, Jars: 9}}
+	report, _ := canner.Audit(run, sagging())
+	for _, f := range report.Findings {
+		if f.Rule == canner.RuleContents {
+			fmt.Println(f.Verdict, f)
+		}
+	}
+	// Output:
+	// cannot tell jar in the canner: half-pint stated, pint published
+}
+
+func ExampleNoticed() {
+	show(canner.Noticed{Room: 18, Siphoned: 2})
+	// Output:
+	// {"room":18,"siphoned":2} <nil>
+}
+
+// share is how much of its full pressure an invented run has, in 35ths: from minute 30 to 130 all of it.
+func share(minute time.Duration) units.Pressure {
+	switch {
+	case minute < 30:
+		return 0
+	case minute <= 130:
+		return 35
+	}
+	return units.Pressure(max(0, 165-minute))
+}
+
+// An invented record of an absolute sensor, which shows the pressure of the air when the pot is open.
+func ExampleAuditAbsolute() {
+	run := saggingRun()
+	run.Barometer = canner.Barometer{Reading: 860 * units.Hectopascal, Kind: canner.Station}
+	var readings []series.Reading[units.Pressure]
+	for minute := time.Duration(20); minute <= 170; minute += 5 {
+		p := 86*units.Kilopascal + 91*units.Kilopascal*share(minute)/35
+		readings = append(readings, series.Reading[units.Pressure]{At: minute * time.Minute, Value: p})
+	}
+	record, _ := series.New(readings)
+	report, _ := canner.AuditAbsolute(run, record)
+	fmt.Println(report.Verdict, report.Held.Length() >= report.Process, report.Margin.Text(units.Metric, units.Down))
+	asGauge, _ := canner.Audit(run, record)
+	fmt.Println(asGauge.Verdict)
+	// Output:
+	// met true 1.3 kPa
+	// not met
+}
+
+// Invented records of one run: 13.2 psi on the gauge, and steam of 236 °F, which is too cold for it.
+func ExampleAuditBoth() {
+	run := saggingRun()
+	var pressures []series.Reading[units.Pressure]
+	var steam []series.Reading[units.Temperature]
+	for minute := time.Duration(10); minute <= 170; minute += 5 {
+		p := 132 * units.PSI / 350 * share(minute)
+		t := units.Fahrenheit(203).Add(33 * units.FahrenheitDegrees / 35 * units.TemperatureChange(share(minute)))
+		pressures = append(pressures, series.Reading[units.Pressure]{At: minute * time.Minute, Value: p})
+		steam = append(steam, series.Reading[units.Temperature]{At: minute * time.Minute, Value: t})
+	}
+	byPressure, _ := series.New(pressures)
+	byTemperature, _ := series.New(steam)
+	both, _ := canner.AuditBoth(run, byPressure, byTemperature)
+	fmt.Println(both.Verdict, both.ByPressure.Verdict, both.BySteam.Verdict)
+	for _, f := range both.Findings {
+		if f.Rule == canner.RuleAir {
+			fmt.Println(f.Text(units.US))
+		}
+	}
+	// Output:
+	// not met met not met
+	// steam, for its pressure: air was left in: 235.9 °F recorded, at least 238.8 °F wanted, too cold by 2.8 F°, at minute 30
+}
+
+func ExampleBoth() {
+	both, _ := canner.AuditBoth(saggingRun(), sagging(), series.Series[units.Temperature]{})
+	fmt.Println(both.Verdict)
+	// Output: cannot tell
+}
+
+// The vent is closed at minute 24, while the watch runs.
+func ExampleLive_Mark() {
+	run := saggingRun()
+	run.Marks = canner.Marks{SteadySteam: units.State(14 * time.Minute)}
+	l, _ := canner.Watch[units.Pressure](run)
+	l, _ = l.Next(series.Reading[units.Pressure]{At: 23 * time.Minute})
+	run.Marks.VentClosed = units.State(24 * time.Minute)
+	l, err := l.Mark(run.Marks)
+	fmt.Println(err)
+	run.Marks.Timer = units.State(20 * time.Minute)
+	_, err = l.Mark(run.Marks)
+	fmt.Println(err)
+	// Output:
+	// <nil>
+	// mark of timer 20 min does not fit: expected no earlier than the last reading at 23 min
+}

@@ -32,6 +32,9 @@ func (j *judgement[T]) reachable() {
 	if h.Given && quanta(h.Value.Value) > j.mostQ {
 		j.impossible(RuleReading, quantityOf[T](), when(h.Value.At, h.Value.At), exactly(h.Value.Value), atMostFigure(j.limits.most), mostSource)
 	}
+	if d.Long > j.run.Schedule.Process/2 && h.Given {
+		j.impossible(RuleReading, quantityOf[T]()+" for most of the process", when(h.Value.At, h.Value.At), exactly(h.Value.Value), atMostFigure(j.long), longSource)
+	}
 	if jump := d.Jump; jump.Given {
 		j.impossible(RuleReading, quantityOf[T]()+" at a jump from "+amount(jump.Value.Before).Text(units.Both, units.Nearest), units.State(jump.Value.When),
 			exactly(jump.Value.Value), units.Figure{}, jumpSource)
@@ -49,7 +52,7 @@ func (j *judgement[T]) resting() {
 		return // which is a finding
 	}
 	early := d.Early
-	if d.Above && d.Since < j.closed.Value-markSlack {
+	if d.Above && (d.Since < j.closed.Value-markSlack || quanta(d.Peak.Value.Value) >= j.limit) { // it takes minutes to come there
 		higher(&early, d.Peak.Value, quanta(d.Peak.Value.Value))
 	}
 	switch closed := j.closed.Value; {
@@ -75,6 +78,10 @@ func (j *judgement[T]) openedUnderPressure() bool {
 // steaming: what comes out of the vent is at the boiling point, all the published time but for the minute of a mark.
 func (j *judgement[T]) steaming() {
 	d := &j.walk.Doubt
+	if on := j.run.Marks.HeatOn; on.Given && j.steady.Given && j.steady.Value-on.Value < heatUp {
+		j.impossible(RuleSteam, "time from turning on the heat to steady steam", when(on.Value, j.steady.Value), units.Exactly(j.steady.Value-on.Value),
+			units.AtLeast(heatUp), heatSource)
+	}
 	if !j.closed.Given || !j.steady.Given || d.Cold == 0 {
 		return
 	}
@@ -94,6 +101,10 @@ func (j *judgement[T]) steaming() {
 
 // standing: when the heat is off the pressure falls.
 func (j *judgement[T]) standing() {
+	if at := j.walk.AtGone; at.Given && quanta(at.Value) > j.restQ {
+		gone := j.run.Marks.Gone.Value
+		j.impossible(RuleCooling, quantityOf[T]()+" when none was marked to be left", when(gone, gone), exactly(at.Value), atMostFigure(j.limits.rest), restSource)
+	}
 	off := j.run.Marks.HeatOff
 	if !off.Given || j.walk.LastUp <= off.Value+leastCooling {
 		return
@@ -102,11 +113,10 @@ func (j *judgement[T]) standing() {
 		units.LessThan(leastCooling).With("until it begins to fall"), standsSource)
 }
 
-// The steps of a dial that is read by eye, how little an open pot moves an absolute sensor, and how far weather takes it.
+// The steps of a dial that is read by eye, and how little an open pot moves an absolute sensor.
 const (
-	dialStep   = units.PSI / 4
-	openMoves  = 1 * units.Kilopascal
-	weatherFar = 25 * units.Hectopascal
+	dialStep  = units.PSI / 4
+	openMoves = 1 * units.Kilopascal
 )
 
 // absolute: a gauge that was never seen without pressure, hardly moves and shows what the air weighs is an absolute sensor
@@ -114,12 +124,11 @@ const (
 func (j *judgement[T]) absolute() {
 	low, ok := any(j.walk.Doubt.Least.Value).(units.Pressure)
 	high, _ := any(j.walk.Doubt.Most.Value).(units.Pressure)
-	air := j.air.Pressure()
-	if !ok || high-low > openMoves || low < air-weatherFar || high > air+weatherFar || low == high && low%dialStep == 0 {
+	if !ok || high-low > openMoves || low < j.weather[0] || high > j.weather[1] || low == high && low%dialStep == 0 {
 		return
 	}
 	j.impossible(RuleReading, "gauge pressure that never moves from the pressure of the air", when(j.walk.First, j.walk.Last.At), units.Between(low, high),
-		units.LessThan(air-weatherFar).With("or a reading without pressure"), absoluteSource)
+		units.LessThan(j.weather[0]).With("or a reading without pressure"), absoluteSource)
 }
 
 // doubtedTimer: who starts the timer again has seen something; the process is no longer than what it ran.

@@ -18,14 +18,17 @@ type limits[T Record] struct {
 	calm    T // the most that is shown when the lid is off
 	cold    T // the least that steam from the vent has; of a record of temperatures
 	most    T // the most that a canner holds
+	long    T // the most that anybody holds for a whole process
 }
 
 // Choices, where nothing is printed.
 const (
-	overBy     = 2 * units.PSI  // no upper limit is printed but "at or slightly above"
-	slightly   = 1 * units.PSI  // a dial at rest may show less than this
-	ventShows  = 2 * units.PSI  // a narrow vent on a high flame holds a little back
-	mostHeld   = 23 * units.PSI // see mostSource
+	overBy     = 2 * units.PSI   // no upper limit is printed but "at or slightly above"
+	slightly   = 1 * units.PSI   // a dial at rest may show less than this
+	ventShows  = 2 * units.PSI   // a narrow vent on a high flame holds a little back
+	mostHeld   = 23 * units.PSI  // see mostSource
+	longHeld   = 17 * units.PSI  // 15 psi is the most of any process and weight, and slightly above
+	heatUp     = 2 * time.Minute // from cold water to steady steam, the least; 12 to 15 min are usual
 	belowSteam = 2 * units.CelsiusDegrees
 )
 
@@ -36,7 +39,8 @@ func (l *limits[T]) set(r *Run, air pressure.Air) error {
 	case *limits[units.Pressure]:
 		off := max(0, r.Gauge.ReadsHigh) + r.Recorder.Pressure
 		l.atLeast = r.Schedule.Pressure + off
-		l.high, l.rest, l.calm, l.most = l.atLeast+overBy, ventShows+off, slightly+off, mostHeld+off
+		l.high, l.rest, l.calm = l.atLeast+overBy, ventShows+off, slightly+off
+		l.most, l.long = mostHeld, longHeld+off
 		l.slight = max(0, slightly+r.Gauge.ReadsHigh) // one that reads low shows less than there is
 	case *limits[units.Temperature]:
 		for _, one := range [...]struct {
@@ -45,7 +49,7 @@ func (l *limits[T]) set(r *Run, air pressure.Air) error {
 			off   units.TemperatureChange
 		}{
 			{&l.atLeast, r.Schedule.Pressure, r.Recorder.Temperature}, {&l.high, r.Schedule.Pressure + overBy, r.Recorder.Temperature},
-			{&l.rest, ventShows, r.Recorder.Temperature}, {&l.calm, slightly, r.Recorder.Temperature}, {&l.most, mostHeld, r.Recorder.Temperature},
+			{&l.rest, ventShows, r.Recorder.Temperature}, {&l.calm, slightly, r.Recorder.Temperature}, {&l.most, mostHeld, r.Recorder.Temperature}, {&l.long, longHeld, r.Recorder.Temperature},
 			{&l.slight, slightly, 0}, {&l.zero, 0, 0}, {&l.cold, 0, -belowSteam - r.Recorder.Temperature},
 		} {
 			steam, err := air.SteamUnder(one.gauge)

@@ -60,7 +60,7 @@ func (w *walk[T]) remark(before, after *course[T]) {
 // closeVent begins the window anew: nothing that was held before the vent was closed counts.
 func (w *walk[T]) closeVent(c *course[T]) {
 	w.Held, w.Spanned, w.GapHeld, w.LowHeld, w.PauseHeld = series.Stretch{}, series.Stretch{}, series.Stretch{}, units.Stated[T]{}, 0
-	w.Sags, w.SagCount = [mostSags]sag[T]{}, 0
+	w.Sags, w.SagCount, w.Doubt.Long = [mostSags]sag[T]{}, 0, 0
 	w.Highest, w.Low, w.Pause, w.Gap = units.Stated[series.Reading[T]]{}, units.Stated[T]{}, 0, series.Stretch{}
 	w.refresh(c)
 	if w.Last.At != c.from {

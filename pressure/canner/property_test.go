@@ -194,8 +194,10 @@ func TestWatchIsTheAudit(t *testing.T) {
 			readings = pushed(readings, from, from+time.Duration(random.Intn(10))*time.Minute, units.Pressure(random.Int63n(int64(14*units.PSI))))
 		}
 		for n := random.Intn(3); n > 0; n-- { // and up, at any moment
-			k := random.Intn(len(readings))
-			readings[k].Value += units.Pressure(random.Int63n(int64(25 * units.PSI)))
+			k, up := random.Intn(len(readings)), units.Pressure(random.Int63n(int64(25*units.PSI)))
+			for end := min(len(readings), k+random.Intn(30)); k < end; k++ {
+				readings[k].Value += up
+			}
 		}
 		if random.Intn(2) == 0 {
 			k := 30 + random.Intn(100)

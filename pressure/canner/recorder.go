@@ -19,16 +19,13 @@ func (r Recorder) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
 // UnmarshalJSON reads a recorder strictly.
 func (r *Recorder) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
-// The greatest error with which a recorder says anything about a canner, and the least that anybody states.
+// The greatest error with which a recorder says anything about a canner, and what is taken for one that states none where
+// two records are compared; practice, no source.
 const (
 	recorderMost     = 2 * units.PSI
 	thermometerMost  = 5 * units.CelsiusDegrees
-	leastPressure    = units.PSI / 1000
-	leastChange      = units.CelsiusDegrees / 1000
-	leastLength      = units.Millimetre / 10
-	leastAltitude    = 1 * units.Millimetre
-	usualPressure    = units.PSI / 2            // of a recorder that states no error, where two records are compared
-	usualTemperature = 1 * units.CelsiusDegrees // of a thermometer that states none
+	usualPressure    = units.PSI / 2
+	usualTemperature = 1 * units.CelsiusDegrees
 )
 
 func (r Recorder) check() error {

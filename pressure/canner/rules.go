@@ -54,6 +54,8 @@ var (
 	restSource     = cite.Citation{Source: cite.MissouriCanningQuestions, Where: "the needle and zero", Basis: cite.Read}
 	steamSource    = cite.Citation{Source: cite.IAPWSR797, Where: "region 4, at the pressure of the air, less 2 °C for weather and probe", Basis: cite.Computed}
 	mostSource     = cite.Citation{Where: "23 psi, more than any published process and less than an absolute sensor shows in one", Basis: cite.Practice}
+	longSource     = cite.Citation{Where: "15 psi is the most of any process and weight; far above it for half the process a unit was lost", Basis: cite.Practice}
+	heatSource     = cite.Citation{Where: "cold fish and water take minutes to boil; 12 to 15 min are usual", Basis: cite.Practice}
 	jumpSource     = cite.Citation{Where: "from no pressure to the schedule's takes more than a minute; 3 to 5 min are usual", Basis: cite.Practice}
 	standsSource   = cite.Citation{Where: "within the shortest published cooling, 20 min, the pressure has begun to fall", Basis: cite.Practice}
 	absoluteSource = cite.Citation{Where: "a gauge that never moves and shows the pressure of the air", Basis: cite.Practice}

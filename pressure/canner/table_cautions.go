@@ -1,6 +1,8 @@
 package canner
 
 import (
+	"time"
+
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -15,10 +17,27 @@ var (
 	boilBeforeTasting = cite.Caution{ID: "canner.boil-before-tasting", Deciding: true, Citation: guide1("For Safety's Sake, p. iii"),
 		Text: "Food that may not have been canned exactly as published is not tasted before it was boiled as the guide says."}
 	pureSteam = cite.Caution{ID: "canner.pure-steam", Citation: cite.Citation{Source: cite.IAPWSR797, Where: "region 4", Basis: cite.Computed},
-		Text: "The steam temperature required is that of pure steam at the schedule's pressure in this air. The thermometer's own error is not in it."}
+		Text: "The steam temperature required is that of pure steam at the schedule's pressure in this air. The thermometer's own error is in it only where it is stated."}
 	airLeftIn = cite.Caution{ID: "canner.air-left-in", Deciding: true,
 		Text: "A record of pressures does not show air left in the canner, which makes the load colder than the gauge says. Venting in full keeps it out."}
 	notSeen = cite.Caution{ID: "canner.schedule-not-seen", Deciding: true, Text: "Part of this schedule was not seen in print: check it."}
+)
+
+// What readings far apart hide.
+var gapHidesSag = cite.Caution{ID: "canner.gap-hides-sag", Deciding: true,
+	Citation: cite.Citation{Where: "fall from the schedule's pressure in 20 min and rise to it in 3, the shortest usual times", Basis: cite.Computed},
+	Text:     "Readings as far apart as is believed here can hide a sag of a pound or more, and any sag restarts the clock. Record more often."}
+
+// hidesSag reports whether a sag that matters can lie between two readings: the pressure falls as in the shortest
+// published cooling, and rises as in the shortest usual heating.
+func hidesSag(schedule, maxGap int64) bool {
+	const fallAndRise = int64((leastCooling + leastRise) / time.Second)
+	return schedule/fallAndRise*(maxGap/int64(time.Second)) >= int64(mattersFrom)
+}
+
+const (
+	leastRise   = 3 * time.Minute
+	mattersFrom = 1 * units.PSI
 )
 
 // What goes with a gauge.
@@ -51,7 +70,7 @@ var (
 
 // cautionsOf are what must be shown beside a verdict: what no record shows, and what this one does not.
 func cautionsOf[T Record](c *course[T]) []cite.Caution {
-	all := make([]cite.Caution, 0, 5)
+	all := make([]cite.Caution, 0, 6)
 	all = append(all, notThePacking, boilBeforeTasting)
 	var none T
 	if _, ok := any(none).(units.Temperature); ok {
@@ -60,6 +79,9 @@ func cautionsOf[T Record](c *course[T]) []cite.Caution {
 		air := airLeftIn
 		air.Citation = c.run.Schedule.VentCitation
 		all = append(all, air)
+	}
+	if hidesSag(int64(c.run.Schedule.Pressure), int64(c.maxGap)) {
+		all = append(all, gapHidesSag)
 	}
 	if c.run.Gauge.ReadsHigh < 0 && c.run.Schedule.Gauge == process.Dial {
 		all = append(all, notSubtracted)

@@ -35,6 +35,17 @@ func (v Vessel) check() error {
 	if err := units.Check("inside height", v.Height, smallest, largest); err != nil {
 		return err
 	}
+	for _, l := range [...]struct {
+		what string
+		got  units.Length
+	}{{"rack", v.Rack}, {"divider", v.Divider}} {
+		if err := units.CheckUnit(l.what, l.got, leastLength); err != nil {
+			return err
+		}
+	}
+	if err := units.CheckUnit("capacity", v.Capacity, leastVolume); err != nil {
+		return err
+	}
 	if err := units.Check("rack", v.Rack, 0, v.Height); err != nil {
 		return err
 	}
@@ -51,9 +62,3 @@ func (v Vessel) check() error {
 	}
 	return nil
 }
-
-// The sizes that a vessel or a jar may have; beyond them a unit was lost.
-const (
-	smallest = 10 * units.Millimetre
-	largest  = 1 * units.Metre
-)

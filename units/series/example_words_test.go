@@ -26,7 +26,8 @@ func ExampleSeparator() {
 func ExampleParseSeparator() {
 	_, err := series.ParseSeparator(";")
 	fmt.Println(err)
-	// Output: cannot read ";" as a separator: expected commas, semicolons, tabs, bars or blanks
+	// Output:
+	// unknown separator ";": expected commas, semicolons, tabs, bars or blanks
 }
 
 func ExampleDecimal() {

@@ -45,7 +45,7 @@ func (r *Report) judges(rule Rule) bool {
 	return false
 }
 
-// usesUnverified reports whether a limit used is one that nobody saw in print.
+// usesUnverified reports whether a limit used is one that was not read in print.
 func (r *Report) usesUnverified() bool {
 	for i := range r.Allowances {
 		for j := range r.Allowances[i].Lines {
@@ -82,7 +82,8 @@ var (
 	}
 	noLongerRaw = cite.Caution{
 		ID: "coldchain.no-longer-raw", Deciding: true,
-		Text: "Fish above 135 °F (57.2 °C) is no longer raw: hold the record from there on against the rules for cooked fish.",
+		Text: "Fish above 135 °F (57.2 °C) is no longer raw: hold the record from there on against the rules for " +
+			"cooked fish.",
 	}
 	limitsFromMemory = cite.Caution{
 		ID:   "coldchain.from-memory",

@@ -31,7 +31,7 @@ type counted struct {
 // span is a run of cells, both ends included.
 type span struct{ first, last int }
 
-// allLimits is every printed limit, in the order of the rules and of the print.
+// allLimits is every printed limit, in the order of the rules and of the document.
 func allLimits() []Limit {
 	var all []Limit
 	for _, r := range a2Table {

@@ -42,7 +42,9 @@ type moments interface {
 }
 
 // judge holds a ledger against the rules, for a record that begins at a time and ends with a reading.
-func (r *Report) judge(judges []judge, l ledger, m moments, start time.Duration, last series.Reading[units.Temperature]) {
+func (r *Report) judge(
+	judges []judge, l ledger, m moments, start time.Duration, last series.Reading[units.Temperature],
+) {
 	r.Hours = hoursAbove(l, m)
 	r.Allowances = make([]Allowance, 0, len(judges))
 	lines := make([]Line, 0, len(countedLimits))

@@ -89,8 +89,8 @@ func (r *Report) findings(end time.Duration) []verdict.Finding {
 	return all
 }
 
-// exceeded is the finding about an allowance that ran out: the limit that is passed by the greatest share of itself, and
-// where only the bands together are too long, their sum.
+// exceeded is the finding about an allowance that ran out: the limit that is passed by the greatest share of itself,
+// and where only the bands together are too long, their sum.
 func (a *Allowance) exceeded(end time.Duration) verdict.Finding {
 	f := verdict.Finding{
 		Rule: a.ID, What: a.what(), Kind: verdict.TooLong, Verdict: verdict.NotMet,

@@ -10,7 +10,7 @@ import (
 
 // Forecast is how long a rule, for table A-2 one hazard, still holds if the fish stays exactly as warm as
 // it was at the last reading. Runs is true where time at that temperature counts: then the rule is last
-// kept after Left, at At. Without Runs this temperature alone never uses it up, and Left and At mean
+// kept after Left, at At. Without Runs this temperature never uses it up, and Left and At mean
 // nothing. Where Verdict is NotMet, nothing is left, and At is when that was. CannotTell means that a gap
 // may have used some or all of Left already.
 type Forecast struct {

@@ -25,7 +25,8 @@ const (
 
 var hazardNames = word.List[Hazard]{What: "hazard", Words: []string{
 	"Bacillus cereus", "Campylobacter jejuni", "Clostridium botulinum type A and proteolytic B, F",
-	"Clostridium botulinum type E and non-proteolytic B, F", "Clostridium perfringens", "Escherichia coli", "Listeria monocytogenes",
+	"Clostridium botulinum type E and non-proteolytic B, F", "Clostridium perfringens", "Escherichia coli",
+	"Listeria monocytogenes",
 	"Salmonella", "Shigella", "Staphylococcus aureus", "Vibrio cholerae", "Vibrio parahaemolyticus", "Vibrio vulnificus",
 	"Yersinia enterocolitica",
 }}

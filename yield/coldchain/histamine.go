@@ -7,8 +7,8 @@ import (
 )
 
 // HistamineFigure is one published figure of histamine or of the free histidine that it forms from, Low to High by mass
-// of fish; zero where the print has no such end. Positive of Samples were above what the survey could find, both zero
-// where the figure is of no survey.
+// of fish; zero where the source states no such end. Positive of Samples were above what the survey could find, both
+// zero where the figure is of no survey.
 type HistamineFigure struct {
 	What              string
 	Fish              string
@@ -33,14 +33,35 @@ const mgPerKg = units.PartsPerMillion
 
 var histamineTable = [...]HistamineFigure{
 	{"free histidine", "scombroids: tunas, mackerels", 5_000 * mgPerKg, 20_000 * mgPerKg, 0, 0, inSalmonids},
-	{"free histidine", "most salmonids: salmon, trout, char, freshwater whitefish, grayling", 0, 1_000 * mgPerKg, 0, 0, inSalmonids},
-	{"histamine in illness", "scombrotoxin-forming species", 200 * mgPerKg, 0, 0, 0, chain.ReadIn(cite.FDAHazardsGuide4, "ch. 7, in a copy of the chapter")},
-	{"histamine, action level, single sample", "scombrotoxin-forming species", 0, 50 * mgPerKg, 0, 0, chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 7, in a secondary note")},
-	{"histamine, action level, three fish together", "scombrotoxin-forming species", 0, 17 * mgPerKg, 0, 0, chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 7, in a secondary note")},
+	{
+		"free histidine", "most salmonids: salmon, trout, char, freshwater whitefish, grayling", 0, 1_000 * mgPerKg, 0,
+		0, inSalmonids,
+	},
+	{
+		"histamine in illness", "scombrotoxin-forming species", 200 * mgPerKg, 0, 0, 0,
+		chain.ReadIn(cite.FDAHazardsGuide4, "ch. 7, in a copy of the chapter"),
+	},
+	{
+		"histamine, action level, single sample", "scombrotoxin-forming species", 0, 50 * mgPerKg, 0, 0,
+		chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 7, in a secondary note"),
+	},
+	{
+		"histamine, action level, three fish together", "scombrotoxin-forming species", 0, 17 * mgPerKg, 0, 0,
+		chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 7, in a secondary note"),
+	},
 	{"histamine found on sale", "raw rainbow trout", 0, 0, 0, 20, histamineSurvey},
-	{"histamine found on sale", "smoked rainbow trout", 3_500 * mgPerKg / 1000, 3_500 * mgPerKg / 1000, 1, 13, histamineSurvey},
-	{"histamine found on sale", "raw Atlantic salmon", 3_600 * mgPerKg / 1000, 156_400 * mgPerKg / 1000, 8, 34, histamineSurvey},
-	{"histamine found on sale", "smoked Atlantic salmon", 3_800 * mgPerKg / 1000, 39_500 * mgPerKg / 1000, 5, 16, histamineSurvey},
+	{
+		"histamine found on sale", "smoked rainbow trout", 3_500 * mgPerKg / 1000, 3_500 * mgPerKg / 1000, 1, 13,
+		histamineSurvey,
+	},
+	{
+		"histamine found on sale", "raw Atlantic salmon", 3_600 * mgPerKg / 1000, 156_400 * mgPerKg / 1000, 8, 34,
+		histamineSurvey,
+	},
+	{
+		"histamine found on sale", "smoked Atlantic salmon", 3_800 * mgPerKg / 1000, 39_500 * mgPerKg / 1000, 5, 16,
+		histamineSurvey,
+	},
 }
 
 var (

@@ -10,7 +10,7 @@ import (
 // believing that fish is cooling.
 const longestCooling = 6 * time.Hour
 
-// iced reports whether a record may be one of raw fish that lay in ice, and what is exceeded for that alone: without a
+// iced reports whether a record may be one of raw fish that lay in ice, and what is exceeded only for that: without a
 // gap, never above 70 °F, and within everything that the guide says of raw fish, whatever was asked for, but for the
 // bands that hold in melting ice. Fish above 40 °F for longer than the two-hour rule allows must have been cooling, and
 // not for longer than the Food Code gives cooked food.

@@ -12,8 +12,8 @@ import (
 
 // Landing is what was done with a fish. Gutted is how long after the catch it was bled and gutted, Iced how long after
 // death it lay in ice or in a medium no warmer than Medium; left out, it was not, or it is not known. Warmest is the
-// warmest air or water that the fish lay in before; not set, it counts as hot. ForSmoking and ForCanning say what the fish
-// is for.
+// warmest air or water that the fish lay in before; not set, it counts as hot. ForSmoking and ForCanning say what the
+// fish is for.
 type Landing struct {
 	Gutted     units.Stated[time.Duration]
 	Iced       units.Stated[time.Duration]
@@ -36,8 +36,8 @@ type LandingLine struct {
 }
 
 // LandingReport is a landing held against the deadlines. Its verdict is the worst of the rules that are for this fish;
-// Yardstick is that of the chill times for other species, apart: past it, salmon and trout are poorer, and no histamine is
-// proven. Lines are all the rules that were judged.
+// Yardstick is that of the chill times for other species, apart: past it, salmon and trout are poorer, and no histamine
+// is proven. Lines are all the rules that were judged.
 type LandingReport struct {
 	verdict.Report
 	Yardstick verdict.Report
@@ -54,11 +54,11 @@ func (r *LandingReport) UnmarshalJSON(data []byte) error { return wire.Unmarshal
 const longestLanding = 7 * chain.Day
 
 // CheckLanding holds what was done with a fish against the published deadlines, each by itself. Bleeding and gutting is
-// judged for every fish, though the canning guide is its only source, and so is the ice that the guide asks for after it:
-// within the same time, in a medium of at most 40 °F, which others print beside ice. A rule for warm air or water holds
-// where it was warm or that is not known. The longer time that one source gives gutted fish is named by LandingRules and
-// never used. Times must be 0 to 7 days, a stated medium -3 to 15 °C, the warmest -5 to 50 °C: otherwise a
-// units.RangeError. What is left out cannot be told.
+// judged for every fish, though the canning guide is its only source, and so is the ice that the guide asks for after
+// it: within the same time, in a medium of at most 40 °F, which others print beside ice. A rule for warm air or water
+// holds where it was warm or that is not known. The longer time that one source gives gutted fish is named by
+// LandingRules and never used. Times must be 0 to 7 days, a stated medium -3 to 15 °C, the warmest -5 to 50 °C:
+// otherwise a units.RangeError. What is left out is CannotTell.
 func CheckLanding(l Landing) (LandingReport, error) {
 	if err := l.check(); err != nil {
 		return LandingReport{}, err

@@ -47,9 +47,9 @@ const (
 )
 
 // LandingRule is one published deadline after the catch. Within is zero where none is stated, AtMost the temperature of
-// what chills the fish, or for Gutted of the fish. ThenIce says that the fish is to lie on ice from then on. WarmerThan,
-// where set, is the air or water that the rule is for; IfGutted that it is for gilled and gutted fish. A Yardstick is
-// printed for other fish, and is no rule for salmon and trout. ID is the Rule of the findings about it.
+// what chills the fish, or for Gutted of the fish. ThenIce says that the fish is to lie on ice from then on.
+// WarmerThan, where set, is the air or water that the rule is for; IfGutted that it is for gilled and gutted fish. A
+// Yardstick is printed for other fish, and is no rule for salmon and trout. ID is the Rule of the findings about it.
 type LandingRule struct {
 	ID         verdict.Rule
 	Demand     LandingDemand

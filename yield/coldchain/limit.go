@@ -18,7 +18,7 @@ type Limit struct {
 	Allowed time.Duration
 
 	PrintedLow  units.Temperature // the edges as they are printed; the gap below belongs to this band
-	PrintedHigh units.Temperature // not set where the print says only "above"
+	PrintedHigh units.Temperature // not set where it is printed as "above"
 
 	EverAbove  units.Temperature // where set, the limit is for fish that was ever above this …
 	NeverAbove units.Temperature // … and never above this
@@ -26,7 +26,7 @@ type Limit struct {
 
 	// Limits of a rule with one number hold together; where a rule has several numbers, one is enough.
 	Alternative int
-	// AureusOnly is printed for fish in which Staphylococcus aureus alone matters. It is named, not used.
+	// AureusOnly is printed for fish in which only Staphylococcus aureus matters. It is named, not used.
 	AureusOnly time.Duration
 
 	Note     string
@@ -55,8 +55,8 @@ func FindLimit(hazard Hazard, t units.Temperature) (Limit, error) {
 	}
 	bands := a2Of(hazard)
 	low, high := bands[0].Over, bands[len(bands)-1].UpTo
-	if err := units.CheckTemperature("temperature in the bands of "+hazard.String(), t, low, high); err != nil {
-		return Limit{}, err
+	if !t.AtLeast(low) || t.Above(high) {
+		return Limit{}, units.CheckTemperature("temperature in the bands of "+hazard.String(), t, low, high)
 	}
 	for _, band := range bands {
 		if !t.Above(band.UpTo) {

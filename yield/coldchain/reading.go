@@ -2,19 +2,19 @@ package coldchain
 
 import "example.org/lakelarder/internal/word"
 
-// Reading is how the time in several bands of table A-2 adds up; the guide does not say. From the strictest: what passes
-// one passes those after it. The zero Reading is not stated and counts as SumOfFractions.
+// Reading is how the time in several bands of table A-2 adds up; the guide does not say. From the strictest: what
+// passes one passes those after it. The zero Reading is not stated and counts as SumOfFractions.
 type Reading uint8
 
 // The readings.
 const (
-	// SumOfFractions adds the time in each band as a share of its limit; the sum may reach 100 %. The rows of exactly 50 °F
-	// (S. aureus, V. cholerae) hold by themselves and are not added.
+	// SumOfFractions adds the time in each band as a share of its limit; the sum may reach 100 %. The rows of exactly
+	// 50 °F (S. aureus, V. cholerae) hold by themselves and are not added.
 	SumOfFractions Reading = iota + 1
 	// Nested holds the time at or above the floor of a band against the band's limit.
 	Nested
-	// EachBand holds the time in a band against its limit and forgets the other bands. It is the only one that may call a
-	// record better after warming, because time moves on to a band with a limit of its own.
+	// EachBand holds the time in a band against its limit and forgets the other bands. It is the only one that may call
+	// a record better after warming, because time moves on to a band with a limit of its own.
 	EachBand
 )
 

@@ -12,9 +12,9 @@ import (
 )
 
 // Report is what a record of the temperature inside the fish comes to under its Terms: Met, or NotMet past a limit, or
-// CannotTell where a gap may hide one. Allowances are all the rules, kept or not, each with its lines; a finding has the ID
-// of its allowance as its Rule. All times are of the record's own clock; time in gaps longer than Terms.MaxGap is in
-// Unknown and nowhere else. FromMemory says of NotMet that every allowance behind it is so.
+// CannotTell where a gap may hide one. Allowances are all the rules, kept or not, each with its lines; a finding has
+// the ID of its allowance as its Rule. All times are of the record's own clock; time in gaps longer than Terms.MaxGap
+// is in Unknown and nowhere else. FromMemory says of NotMet that every allowance behind it is so.
 type Report struct {
 	verdict.Report
 	Terms      Terms
@@ -59,8 +59,8 @@ type Allowance struct {
 	Lines      []Line
 }
 
-// Citations returns where the limits behind the allowance are printed, each once: those of which time was used, and where
-// none was, all. The slice is the caller's own.
+// Citations returns where the limits behind the allowance are printed, each once: those of which time was used, and
+// where none was, all. The slice is the caller's own.
 func (a Allowance) Citations() []cite.Citation {
 	var all []cite.Citation
 	for _, used := range [...]bool{true, false} {
@@ -76,10 +76,10 @@ func (a Allowance) Citations() []cite.Citation {
 	return all
 }
 
-// Line is one limit that applies to the record. Used is the time it counts: under the Nested reading of table A-2 that at
-// or above the band's floor, otherwise that in the band. Remaining is how much more it allows, zero when nothing is left;
-// under SumOfFractions that is what all bands together leave. Passed tells whether Used itself went over Allowed, and
-// PassedAt when.
+// Line is one limit that applies to the record. Used is the time it counts: under the Nested reading of table A-2 that
+// at or above the band's floor, otherwise that in the band. Remaining is how much more it allows, zero when nothing is
+// left; under SumOfFractions that is what all bands together leave. Passed tells whether Used itself went over Allowed,
+// and PassedAt when.
 type Line struct {
 	Limit     Limit
 	Used      time.Duration `wire:"always"`

@@ -12,7 +12,8 @@ import (
 )
 
 // saved is a Running as it is written. Spent is the time in each cell of the ledger that has any, Lost when each moment
-// that a Report names was. Both go by temperatures and rules, not by their numbers, so that a change of the tables is found.
+// that a Report names was. Both go by temperatures and rules, not by their numbers, so that a change of the tables is
+// found.
 type saved struct {
 	Terms      Terms
 	Readings   int
@@ -177,7 +178,8 @@ func (r *Running) consistent() error {
 	within := func(at time.Duration) bool { return start <= at && at <= end }
 	gap := r.longestGap.Length()
 	switch {
-	case r.readings < 0 || start < 0 || (r.readings == 1) != (start == end) || start > end || r.readings == 1 && r.first != r.last:
+	case r.readings < 0 || start < 0 || start > end || (r.readings == 1) != (start == end),
+		r.readings == 1 && r.first != r.last:
 		return faulty("its first and last reading contradict each other")
 	case !within(r.highest.At) || r.first.Value.Above(r.highest.Value) || r.last.Value.Above(r.highest.Value):
 		return faulty("its highest reading is none")

@@ -29,7 +29,8 @@ var steps = word.List[Step]{What: "step", Words: []string{
 	"discard if it lay out of ice", "not raw", "ask before cooking",
 }}
 
-// ParseStep reads the words that String writes, in capitals or not; anything else is a units.UnknownError that lists them.
+// ParseStep reads the words that String writes, in capitals or not; anything else is a units.UnknownError that lists
+// them.
 func ParseStep(s string) (Step, error) { return steps.Parse(s) }
 
 // String is the step in a few words, such as "chill now"; "not stated" when it is not set.
@@ -43,8 +44,8 @@ func (s *Step) UnmarshalText(text []byte) error { return steps.Unmarshal(text, s
 
 const discardIt = "discard it where neither people nor animals get at it"
 
-// Text is the step in whole sentences for the person with the fish, its temperatures in a system of units; empty for a step
-// that is not known.
+// Text is the step in whole sentences for the person with the fish, its temperatures in a system of units; empty for a
+// step that is not known.
 func (s Step) Text(in units.System) string {
 	at := func(fahrenheit float64) string {
 		return units.AmountOf(units.Fahrenheit(fahrenheit)).Text(in, units.Down)
@@ -55,7 +56,8 @@ func (s Step) Text(in units.System) string {
 	case AddTimes:
 		return "The limits count all time since the catch together: add what comes after this record, never start anew."
 	case TreatAsExceeded:
-		return "Part of the time is not recorded: treat the fish as past its limit unless another record shows that it stayed cold."
+		return "Part of the time is not recorded: treat the fish as past its limit unless another record shows " +
+			"that it stayed cold."
 	case ChillNow:
 		return "Chill it to " + at(38) + " or below now."
 	case LookUp:
@@ -112,8 +114,8 @@ func (r *Report) exceeded(all []Step, iced bool) []Step {
 	return all
 }
 
-// exceededInIce is what to do with raw fish in ice that is past the two-hour rule, which asks where the fish lay, or past
-// a limit of table A-2, which asks how it will be eaten. The record tells neither.
+// exceededInIce is what to do with raw fish in ice that is past the two-hour rule, which asks where the fish lay, or
+// past a limit of table A-2, which asks how it will be eaten. The record tells neither.
 func (r *Report) exceededInIce(all []Step) []Step {
 	if r.exceeds(KitchenTwoHours) {
 		all = append(all, DiscardIfOutOfIce)

@@ -23,12 +23,18 @@ const (
 
 var (
 	a2Recalled = cite.Citation{Source: cite.FDAHazardsGuide4, Where: "Appendix 4, table A-2", Basis: cite.Recalled}
-	a2Read     = cite.Citation{Source: cite.FDAHazardsGuide2020, Where: "Appendix 4, table A-2, as quoted in a secondary note", Basis: cite.Read}
+	a2Read     = cite.Citation{
+		Source: cite.FDAHazardsGuide2020, Where: "Appendix 4, table A-2, as quoted in a secondary note",
+		Basis: cite.Read,
+	}
 )
 
 // a2Table is table A-2, growth and toxin formation: a temperature range inside the fish and the most time in it.
 var a2Table = [...]a2Row{
-	{BacillusCereus, 39.2, 43, 5 * chain.Day, a2Recalled, "an older edition is remembered with 17 h at 44-50 °F; low confidence"},
+	{
+		BacillusCereus, 39.2, 43, 5 * chain.Day, a2Recalled,
+		"an older edition is remembered with 17 h at 44-50 °F; low confidence",
+	},
 	{BacillusCereus, 44, 59, 1 * chain.Day, a2Recalled, ""},
 	{BacillusCereus, 60, 70, 6 * time.Hour, a2Recalled, ""},
 	{BacillusCereus, 70, 0, 3 * time.Hour, a2Recalled, ""},
@@ -67,7 +73,10 @@ var a2Table = [...]a2Row{
 	{Shigella, 51, 70, 5 * time.Hour, a2Recalled, ""},
 	{Shigella, 70, 0, 2 * time.Hour, a2Recalled, ""},
 
-	{StaphylococcusAureus, 50, 50, 14 * chain.Day, a2Recalled, "a single temperature; an older edition is remembered with 44.6-50 °F"},
+	{
+		StaphylococcusAureus, 50, 50, 14 * chain.Day, a2Recalled,
+		"a single temperature; an older edition is remembered with 44.6-50 °F",
+	},
 	{StaphylococcusAureus, 51, 70, 12 * time.Hour, a2Recalled, moreData},
 	{StaphylococcusAureus, 70, 0, 3 * time.Hour, a2Recalled, ""},
 

@@ -21,10 +21,16 @@ type quickRow struct {
 
 var (
 	quick2020     = cite.Citation{Source: cite.FDAHazardsGuide2020, Where: "Appendix 4, summary", Basis: cite.Read}
-	quickRecalled = cite.Citation{Source: cite.FDAHazardsGuide4, Where: "ch. 12 and Appendix 4 summary", Basis: cite.Recalled}
-	quickOlder    = cite.Citation{Source: cite.FDAHazardsGuide3, Basis: cite.Recalled}
-	kitchen       = cite.Citation{Source: cite.USDAFDAConsumerAdvice, Where: "two-hour rule and danger zone", Basis: cite.Read}
-	storage       = cite.Citation{Source: cite.FDAHazardsGuide4, Where: "ch. 12-13, refrigerated storage", Basis: cite.Recalled}
+	quickRecalled = cite.Citation{
+		Source: cite.FDAHazardsGuide4, Where: "ch. 12 and Appendix 4 summary", Basis: cite.Recalled,
+	}
+	quickOlder = cite.Citation{Source: cite.FDAHazardsGuide3, Basis: cite.Recalled}
+	kitchen    = cite.Citation{
+		Source: cite.USDAFDAConsumerAdvice, Where: "two-hour rule and danger zone", Basis: cite.Read,
+	}
+	storage = cite.Citation{
+		Source: cite.FDAHazardsGuide4, Where: "ch. 12-13, refrigerated storage", Basis: cite.Recalled,
+	}
 )
 
 const (

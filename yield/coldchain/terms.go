@@ -7,7 +7,7 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// Terms is what a record is held against. Only MaxGap must be stated; all else, left alone, is the
+// Terms is what a record is held against. Only MaxGap must be stated; all else, not stated, is the
 // strictest choice, but for HotAir: say so where it was hot.
 type Terms struct {
 	// MaxGap is the longest time between two readings that the straight line between them is trusted

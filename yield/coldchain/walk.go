@@ -25,7 +25,9 @@ type walk struct {
 const stride = 32 // measured: fewer readings to walk again for each moment, for 60 kB more on ten thousand
 
 func walked(record series.Series[units.Temperature], maxGap time.Duration) *walk {
-	w := &walk{record: record, maxGap: maxGap, total: newLedger(), scratch: newLedger(), pieces: make([]piece, 0, len(edges))}
+	w := &walk{
+		record: record, maxGap: maxGap, total: newLedger(), scratch: newLedger(), pieces: make([]piece, 0, len(edges)),
+	}
 	w.marks = make(ledger, 0, len(w.total)*(record.Len()/stride+1))
 	before, _ := record.First()
 	w.highest, w.lowest = before, before.Value

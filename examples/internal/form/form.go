@@ -1,17 +1,22 @@
-// Package form reads an example's JSON file so that every fault is one clear message naming the field or the line.
+// Package form reads an example's JSON file, strictly and in the form that the library's own types have, so that every
+// fault is one clear message naming the file, the line and the field. The fields are those of a Go struct, named after
+// them in lower camel case (see internal/wire); a tag help:"…" says what one is, example:"…" a value where the demo has
+// none.
 package form
 
 import (
 	"bytes"
-	"encoding/json"
 	"errors"
 	"fmt"
 	"io"
 	"os"
 	"path/filepath"
-	"reflect"
 	"runtime"
-	"strings"
+	"time"
+
+	"example.org/lakelarder/internal/wire"
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
 )
 
 // Beside is a file in the directory of the calling program's source, wherever it is run from.
@@ -20,91 +25,159 @@ func Beside(name string) string {
 	return filepath.Join(filepath.Dir(caller), name)
 }
 
-// Read decodes one JSON value with no field that the form does not have and none that stands twice; an error names the file and the line.
+// Read reads one JSON value into a form; an error names the file, the line, the field and what was expected.
 func Read(path string, form any) error {
 	data, err := os.ReadFile(path)
 	if err != nil {
 		return err
 	}
-	data = bytes.TrimPrefix(data, []byte("\ufeff")) // some editors begin a file with it
-	if err := once(path, data); err != nil {
-		return err
+	err = wire.Unmarshal(bytes.TrimPrefix(data, []byte("\ufeff")), form) // some editors begin a file with it
+	var field units.FieldError
+	if errors.As(err, &field) {
+		where := fmt.Sprintf("%s: line %d", path, field.Line)
+		if field.Field != "" {
+			where += ": " + field.Field
+		}
+		return fmt.Errorf("%s: %w", where, field.Err)
 	}
-	decoder := json.NewDecoder(bytes.NewReader(data))
-	decoder.DisallowUnknownFields()
-	if err := decoder.Decode(form); err != nil {
-		return fault(path, data, decoder, err)
+	return err
+}
+
+// Clock is a time of day as a kitchen writes it, "21:05"; the empty text is one that was not written down.
+type Clock struct{ units.Stated[time.Duration] }
+
+// MarshalText writes the time as hours and minutes.
+func (c Clock) MarshalText() ([]byte, error) {
+	if !c.Given {
+		return nil, nil
 	}
-	if _, err := decoder.Token(); !errors.Is(err, io.EOF) {
-		return fmt.Errorf("%s: line %d: more than one JSON value", path, line(data, decoder, nil))
+	return []byte(fmt.Sprintf("%02d:%02d", c.Value/time.Hour, c.Value%time.Hour/time.Minute)), nil
+}
+
+// UnmarshalText reads hours and minutes, 00:00 to 23:59.
+func (c *Clock) UnmarshalText(text []byte) error {
+	if len(text) == 0 {
+		*c = Clock{}
+		return nil
 	}
+	t, err := time.Parse("15:04", string(text))
+	if err != nil {
+		return fmt.Errorf("%q is no clock time: expected one such as 21:05", text)
+	}
+	c.Stated = units.State(time.Duration(t.Hour())*time.Hour + time.Duration(t.Minute())*time.Minute)
 	return nil
 }
 
-// fault names the line, or of a field that the form does not have the line of its name, when that is there once: the decoder has read on.
-func fault(path string, data []byte, decoder *json.Decoder, err error) error {
-	var kind *json.UnmarshalTypeError
-	name, unknown := strings.CutPrefix(err.Error(), "json: unknown field ")
-	switch {
-	case unknown && bytes.Count(data, []byte(name)) == 1:
-		return fmt.Errorf("%s: line %d: %w", path, lineAt(data, int64(bytes.Index(data, []byte(name)))), err)
-	case unknown:
-		return fmt.Errorf("%s: %w", path, err)
-	case errors.As(err, &kind) && kind.Type.Kind() == reflect.String:
-		return fmt.Errorf("%s: line %d: %s: expected a text in quotes, not a %s", path, line(data, decoder, err), kind.Field, kind.Value)
+// On is the moment on the clock of a record that started at a time of day; a time before the start is of the next day.
+func (c Clock) On(started Clock) units.Stated[time.Duration] {
+	if !c.Given {
+		return units.Stated[time.Duration]{}
 	}
-	return fmt.Errorf("%s: line %d: %w", path, line(data, decoder, err), err)
-}
-
-// line is the line that the decoder stood at.
-func line(data []byte, decoder *json.Decoder, err error) int {
-	offset := decoder.InputOffset()
-	var syntax *json.SyntaxError
-	var kind *json.UnmarshalTypeError
-	if errors.As(err, &syntax) {
-		offset = syntax.Offset
-	} else if errors.As(err, &kind) {
-		offset = kind.Offset
-	} else if errors.Is(err, io.ErrUnexpectedEOF) {
-		offset = int64(len(data))
+	at := c.Value - started.Value
+	if at < 0 {
+		at += 24 * time.Hour
 	}
-	return lineAt(data, offset)
+	return units.State(at)
 }
 
-func lineAt(data []byte, offset int64) int {
-	return 1 + bytes.Count(data[:min(offset, int64(len(data)))], []byte("\n"))
+// Log is a logger's file, the readings of it, and how it was read.
+type Log[T series.Value] struct {
+	Name   string
+	Series series.Series[T]
+	Rows   []series.Row
+	Read   string // "read as column 2 in °F"
 }
 
-// Log reads a logger's file that lies beside the form; an error names it.
-func Log[T any](path, name string, read func(io.Reader) (T, error)) (T, error) {
-	var none T
-	f, err := os.Open(filepath.Join(filepath.Dir(path), name))
+// ReadLog reads a logger's file that lies beside the form. How it is written is found from the file, after what the form
+// states of its format; what neither says is an error that lists the questions and how to answer each.
+func ReadLog[T series.Value](path, name, field string, stated series.Format) (Log[T], error) {
+	full := filepath.Join(filepath.Dir(path), name)
+	data, err := os.ReadFile(full)
 	if err != nil {
-		return none, err
+		return Log[T]{}, err
+	}
+	proposal, err := series.Sniff[T](head(data), stated)
+	if err != nil {
+		return Log[T]{}, fmt.Errorf("%s: %w", full, err)
+	}
+	if len(proposal.Questions) > 0 {
+		return Log[T]{}, questions(path, full, field, stated, proposal)
+	}
+	location, err := locationOf(proposal.Format.Zone)
+	if err != nil {
+		return Log[T]{}, fmt.Errorf("%s: %w", full, err)
+	}
+	log, err := series.ReadCSV[T](bytes.NewReader(data), proposal.Format, location)
+	if err != nil {
+		return Log[T]{}, fmt.Errorf("%s: %w", full, err)
+	}
+	return Log[T]{Name: name, Series: log.Series, Rows: log.Rows, Read: name + " " + readAs(proposal.Format)}, nil
+}
+
+// Columns reads every probe of a logger's file that lies beside the form.
+func Columns[T series.Value](path, name string) ([]series.Column[T], error) {
+	full := filepath.Join(filepath.Dir(path), name)
+	f, err := os.Open(full)
+	if err != nil {
+		return nil, err
 	}
 	defer f.Close()
-	log, err := read(f)
+	columns, err := series.ReadColumns[T](io.Reader(f))
 	if err != nil {
-		return none, fmt.Errorf("%s: %w", f.Name(), err)
+		return nil, fmt.Errorf("%s: %w", full, err)
 	}
-	return log, nil
+	return columns, nil
 }
 
-// Fields takes field after field and keeps the first fault.
-type Fields struct{ Err error }
-
-// Field parses one text of the form; a fault is kept with the field's name.
-func Field[T any](f *Fields, name, text string, parse func(string) (T, error)) T {
-	v, err := parse(text)
-	if err != nil && f.Err == nil {
-		f.Err = fmt.Errorf("%s: %w", name, err)
+// head is the first lines and the last, cut at line ends: Sniff takes a mebibyte.
+func head(data []byte) []byte {
+	const most = 1 << 19
+	if len(data) <= 2*most {
+		return data
 	}
-	return v
+	first := data[:bytes.LastIndexByte(data[:most], '\n')+1]
+	rest := data[len(data)-most:]
+	return append(append([]byte{}, first...), rest[bytes.IndexByte(rest, '\n')+1:]...)
 }
 
-// Require keeps a problem of a field unless ok.
-func (f *Fields) Require(ok bool, name, problem string) {
-	if !ok && f.Err == nil {
-		f.Err = fmt.Errorf("%s: %s", name, problem)
+func locationOf(zone string) (*time.Location, error) {
+	if zone == "" || zone[0] == '+' || zone[0] == '-' {
+		return nil, nil
 	}
+	return time.LoadLocation(zone)
+}
+
+// readAs says on which reading of the file the answer rests.
+func readAs(f series.Format) string {
+	text := "read as "
+	for i, t := range f.Time {
+		if i > 0 {
+			text += " and "
+		}
+		text += fmt.Sprintf("time in %v", t.Column)
+		if t.Unit != "" {
+			text += " in " + t.Unit
+		}
+	}
+	if f.Order != 0 {
+		text += ", " + f.Order.String()
+	}
+	return text + fmt.Sprintf(", value in %v in %s", f.Value, f.Unit)
+}
+
+// questions is the error that asks what the file does not say.
+func questions(path, full, field string, stated series.Format, p series.Proposal) error {
+	text := full + ": not read, for the file does not say:"
+	for _, q := range p.Questions {
+		text += "\n  " + q.Text
+		for _, c := range q.Choices {
+			text += fmt.Sprintf("\n    %s: %s", c.Answer, c.Means)
+			if answered, err := p.Answer(stated, q.Ask, c.Answer); err == nil {
+				if answer, err := wire.Marshal(answered); err == nil {
+					text += fmt.Sprintf("\n      answer with %q: %s in %s", field, answer, filepath.Base(path))
+				}
+			}
+		}
+	}
+	return errors.New(text)
 }

@@ -3,37 +3,121 @@ package form
 import (
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
+
+	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
 )
 
-// A fault names its own line, not the one where the file ends.
+type part struct {
+	D        units.Pressure `help:"of the gauge"`
+	Duration time.Duration  `example:"\"5 min\""`
+}
+
+type file struct {
+	A     string `wire:"required"`
+	N     int
+	C     part
+	Clock Clock
+	Depth units.Stated[units.Length]
+	List  []part
+	Words []string `example:"[\"a\"]"`
+}
+
+func written(t *testing.T, name, text string) string {
+	t.Helper()
+	path := filepath.Join(t.TempDir(), name)
+	require.NoError(t, os.WriteFile(path, []byte(text), 0o600))
+	return path
+}
+
+// A fault names its own line, not the one where the file ends, and its field.
 func TestRead(t *testing.T) {
 	for text, message := range map[string]string{
-		"\ufeff{\"a\": \"x\"}":                     "",
-		"{\n\"a\": \"x\",\n\"b\": 1\n}\n":          `x.json: line 3: json: unknown field "b"`,
-		"{\n\"b\": \"x\",\n\"c\": {\"b\": 1}\n}\n": `x.json: json: unknown field "b"`,
-		"{\n\"a\": 13}":                            "x.json: line 2: a: expected a text in quotes, not a number",
-		"{\n\"c\": {\"d\": true}}":                 "x.json: line 2: c.d: expected a text in quotes, not a bool",
-		"{\"n\": \"ten\"}":                         "x.json: line 1: json: cannot unmarshal string",
-		"{} {}":                                    "x.json: line 1: more than one JSON value",
-		"{\n\"a\": \"x\"\n":                        "x.json: line 3: unexpected EOF",
+		"\ufeff{\"a\": \"x\"}": "",
+		`{"a": "x", "clock": "21:05", "c": {"duration": "5 min"}}`: "",
+		"{\n\"a\": \"x\",\n\"b\": 1\n}\n":                          `x.json: line 3: b`,
+		"{\n\"a\": 13}":                                            "x.json: line 2: a",
+		"{\"a\": \"x\",\n\"c\": {\"d\": true}}":                    "x.json: line 2: c.d",
+		"{\"a\": \"x\", \"n\": \"ten\"}":                           "x.json: line 1: n",
+		"{\"a\": \"x\"} {}":                                        "x.json: line 1",
+		"{\n\"a\": \"x\"\n":                                        "x.json: line 3",
+		"{\"a\": \"x\",\n\"a\": \"y\"}":                            "x.json: line 2: a",
+		"{\"a\": \"x\",\n\"clock\": \"quarter past\"}":             `line 2: clock: "quarter past" is no clock time`,
+		"{\"a\": \"x\",\n\"clock\": \"24:00\"}":                    `line 2: clock`,
+		"{\"a\": \"x\", \"depth\": \"4350\"}":                      `depth: cannot read "4350" as a length`,
+		"{\"a\": \"x\", \"depth\": null}":                          "depth",
+		"{}":                                                       "a: ",
+		"":                                                         "x.json: line 1",
 	} {
-		path := filepath.Join(t.TempDir(), "x.json")
-		require.NoError(t, os.WriteFile(path, []byte(text), 0o600))
-		var form struct {
-			A string `json:"a"`
-			N int    `json:"n"`
-			C struct {
-				D string `json:"d"`
-			} `json:"c"`
-		}
-		err := Read(path, &form)
+		var form file
+		err := Read(written(t, "x.json", text), &form)
 		if message == "" {
 			require.NoError(t, err, text)
 			continue
 		}
 		require.ErrorContains(t, err, message, text)
 	}
+	require.ErrorContains(t, Read("missing.json", &file{}), "missing.json")
+}
+
+func TestClock(t *testing.T) {
+	at := func(text string) (c Clock) {
+		require.NoError(t, c.UnmarshalText([]byte(text)))
+		written, err := c.MarshalText()
+		require.NoError(t, err)
+		require.Equal(t, text, string(written))
+		return c
+	}
+	require.Equal(t, units.State(25*time.Minute), at("21:05").On(at("20:40")))
+	require.Equal(t, units.State(3*time.Hour+20*time.Minute), at("00:00").On(at("20:40")), "past midnight")
+	require.Equal(t, units.Stated[time.Duration]{}, at("").On(at("20:40")))
+}
+
+func TestFields(t *testing.T) {
+	demo := written(t, "demo.json", `{"a": "words", "n": 3, "c": {"d": "11 psi"}, "list": [{"d": "12 psi"}]}`)
+	fields, err := Fields(demo, file{})
+	require.NoError(t, err)
+	require.Equal(t, []Field{
+		{"a", "text", "", `"words"`}, {"n", "whole number", "", "3"}, {"c.d", "pressure", "of the gauge", `"11 psi"`}, {"c.duration", "time", "", `"5 min"`},
+		{"clock", "clock", "", ""}, {"depth", "length", "", ""}, {"list[].d", "pressure", "of the gauge", `"12 psi"`}, {"list[].duration", "time", "", `"5 min"`},
+		{"words", "list of text", "", `["a"]`},
+	}, fields)
+	require.Contains(t, fields[2].String(), "c.d")
+	_, err = Fields(written(t, "bad.json", "{"), file{})
+	require.Error(t, err)
+}
+
+func TestReadLog(t *testing.T) {
+	form := written(t, "x.json", "{}")
+	log := func(text string, stated series.Format) (Log[units.Temperature], error) {
+		require.NoError(t, os.WriteFile(filepath.Join(filepath.Dir(form), "log.csv"), []byte(text), 0o600))
+		return ReadLog[units.Temperature](form, "log.csv", "format", stated)
+	}
+	read, err := log("time (min),fish (°F)\n0,40\n1,41\n", series.Format{})
+	require.NoError(t, err)
+	require.Equal(t, 2, read.Series.Len())
+	require.Contains(t, read.Read, "log.csv read as time in ")
+	require.Contains(t, read.Read, "in °F")
+
+	dates := "date,time,fish (°C)\n" + strings.Join([]string{"03/04/2031,10:01,4", "04/04/2031,10:01,5"}, "\n") + "\n"
+	_, err = log(dates, series.Format{})
+	require.ErrorContains(t, err, "not read, for the file does not say:")
+	require.ErrorContains(t, err, `answer with "format": {`)
+	read, err = log(dates, series.Format{Order: series.DayFirst})
+	require.NoError(t, err)
+	require.Contains(t, read.Read, series.DayFirst.String())
+
+	for _, bad := range []string{"", "time (min),fish (psi)\n0,1\n", "time (min),fish (°F)\n0,40\n0,41\n"} {
+		_, err = log(bad, series.Format{})
+		require.ErrorContains(t, err, "log.csv: ")
+	}
+	_, err = ReadLog[units.Temperature](form, "missing.csv", "format", series.Format{})
+	require.ErrorContains(t, err, "missing.csv")
+	_, err = Columns[units.Temperature](form, "missing.csv")
+	require.ErrorContains(t, err, "missing.csv")
 }

@@ -9,8 +9,8 @@ var (
 	}
 	worseThanTheyLook = cite.Caution{
 		ID: "freezing.worse-than-they-look",
-		Text: "The film must hold for the piece as wrapped and packed, and the medium be the warmest that the loaded freezer " +
-			"gets: both are worse than they look.",
+		Text: "The film must hold for the piece as wrapped and packed, and the medium be the warmest that the loaded " +
+			"freezer gets: both are worse than they look.",
 	}
 	plankLeavesOut = cite.Caution{
 		ID: "freezing.plank-leaves-out", Deciding: true,

@@ -22,8 +22,8 @@ type Fish struct {
 // only an analysis of the fish at hand would tell: the colder figure makes freezing longer.
 func Fishes() []Fish { return append([]Fish(nil), fishTable[:]...) }
 
-// FindFish returns the row of a fish by its printed name, in capitals or not; anything else is a units.UnknownError that
-// lists the names.
+// FindFish returns the row of a fish by its printed name, in capitals or not; anything else is a units.UnknownError
+// that lists the names.
 func FindFish(name string) (Fish, error) {
 	names := make([]string, len(fishTable))
 	for i, f := range fishTable {

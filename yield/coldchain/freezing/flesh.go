@@ -54,8 +54,12 @@ const (
 )
 
 var (
-	fleshCitation = cite.Citation{Source: cite.ChoiOkos1986, Where: "appendix of Ibarz and Barbosa-Canovas", Basis: cite.Computed}
-	iceCitation   = cite.Citation{Source: cite.ASHRAERefrigeration2006, Where: "ch. 9, ice and bound water", Basis: cite.Recalled}
+	fleshCitation = cite.Citation{
+		Source: cite.ChoiOkos1986, Where: "appendix of Ibarz and Barbosa-Canovas", Basis: cite.Computed,
+	}
+	iceCitation = cite.Citation{
+		Source: cite.ASHRAERefrigeration2006, Where: "ch. 9, ice and bound water", Basis: cite.Recalled,
+	}
 
 	tchigeovCitation = cite.Citation{Source: cite.Tchigeov1979, Where: "share of frozen water", Basis: cite.Recalled}
 )

@@ -5,8 +5,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// IceLaw is how the share of ice grows below the freezing point T0, both in °C. The zero IceLaw is not stated and counts as
-// IdealIce.
+// IceLaw is how the share of ice grows below the freezing point T0, both in °C. The zero IceLaw is not stated and
+// counts as IdealIce.
 type IceLaw uint8
 
 // The laws; see Flesh.IceAt for how near they come.

@@ -77,3 +77,17 @@ func TestGolden(t *testing.T) {
 	require.NoError(t, err)
 	logged.Golden(t, "freezing-loads", loads)
 }
+
+// A number without a unit is a few sixteenths of a nanogram.
+func TestUnitLeftOut(t *testing.T) {
+	room := 7 * units.CubicFoot
+	for name, load := range map[string]freezing.Load{
+		"catch": {Room: room, Catch: 40}, "catch a hair below a gram": {Room: room, Catch: units.Gram - 1},
+		"held": {Room: room, Held: 40, Catch: units.Pound}, "room": {Room: 7, Catch: units.Pound},
+	} {
+		_, err := freezing.Plan(load)
+		require.ErrorIs(t, err, units.ErrRange, name)
+	}
+	_, err := freezing.Plan(freezing.Load{Room: room, Held: units.Gram, Catch: units.Gram})
+	require.NoError(t, err)
+}

@@ -6,7 +6,6 @@ import (
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
-	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
 // LoadRule is one published figure on filling a home freezer: so much for a cubic foot of its room, within a time or,
@@ -57,13 +56,14 @@ func (l Loads) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
 func (l *Loads) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
 
 // Plan returns in how many daily loads a catch is frozen, by 2 lb (0.9 kg) to the cubic foot (28.3 L) in 24 hours, and
-// whether it fits at 35 lb to the cubic foot. Room must be 1 L to 5 m³, the catch above zero, Held not below, each at
-// most 10 t: otherwise a units.RangeError. Loads round down and days up. Published by extension services and freezer
-// manuals.
+// whether it fits at 35 lb to the cubic foot. Room must be 1 L to 5 m³, the catch 1 g or more, Held nothing or that,
+// each at most 10 t: otherwise a units.RangeError. Loads round down and days up. Published by extension services and
+// freezer manuals.
 func Plan(p Load) (Loads, error) {
 	for _, err := range [...]error{
 		units.Check("room of the freezer", p.Room, units.Litre, 5000*units.Litre),
-		units.Check("catch", p.Catch, 1, 10_000*units.Kilogram),
+		units.Check("catch", p.Catch, leastMass, 10_000*units.Kilogram),
+		units.CheckUnit("food in the freezer", p.Held, leastMass),
 		units.Check("food in the freezer", p.Held, 0, 10_000*units.Kilogram),
 	} {
 		if err != nil {
@@ -80,9 +80,13 @@ func Plan(p Load) (Loads, error) {
 	return d, nil
 }
 
+// leastMass is the least that is frozen at home; less is taken for a number whose unit was left out.
+const leastMass = units.Gram
+
 // of is the rule's mass for a room, rounded down.
 func (r LoadRule) of(room units.Volume) units.Mass {
-	return units.Mass(chain.Part(int64(r.PerCubicFoot), int64(room), int64(units.CubicFoot)))
+	mass, _ := units.ProrateDown(r.PerCubicFoot, room, units.CubicFoot) // a room of 5 m³ at most
+	return mass
 }
 
 func (d Loads) cautionsOf() []cite.Caution {

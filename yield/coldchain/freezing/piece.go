@@ -44,7 +44,7 @@ type Piece struct {
 	Shape     Shape
 	Thickness units.Length          // of a slab cooled on both sides, or the diameter
 	Start     units.Temperature     // of the whole piece, from its freezing point to 40 °C
-	Core      units.Temperature     // that the middle is to reach, -25 to -10 °C and 3 K or more above Medium; Plank leaves it out
+	Core      units.Temperature     // of the middle at the end, -25 to -10 °C, 3 K or more above Medium; not for Plank
 	Medium    units.Temperature     // the warmest the air or brine gets, -80 °C or above and below the freezing point
 	Film      units.FilmCoefficient // from the surface, wrapping included
 
@@ -73,7 +73,9 @@ type Range struct {
 // Freezing returns a piece of this flesh put into the cold: density and latent heat of all its water at the freezing
 // point, specific heats at 0 °C and at the core's end temperature, and the middle conductivity there. What is out of
 // range is a units.RangeError.
-func (f Flesh) Piece(shape Shape, thickness units.Length, start, core, medium units.Temperature, film units.FilmCoefficient) (Piece, error) {
+func (f Flesh) Piece(
+	shape Shape, thickness units.Length, start, core, medium units.Temperature, film units.FilmCoefficient,
+) (Piece, error) {
 	if err := checkCore(core, medium); err != nil {
 		return Piece{}, err
 	}

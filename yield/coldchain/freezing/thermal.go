@@ -22,7 +22,8 @@ func (b blend) parts(t float64) [6]portion {
 		water.heat = coldWaterHeat
 	}
 	return [...]portion{
-		{b.water - ice, water}, {ice, iceItself}, {b.protein, protein}, {b.fat, fat}, {b.carbohydrate, carbohydrate}, {b.ash, ash},
+		{b.water - ice, water}, {ice, iceItself}, {b.protein, protein}, {b.fat, fat},
+		{b.carbohydrate, carbohydrate}, {b.ash, ash},
 	}
 }
 

@@ -7,8 +7,13 @@ import (
 
 var (
 	plankCitation = cite.Citation{Source: cite.Geankoplis, Where: "sec. 5.5, Plank's equation", Basis: cite.Computed}
-	phamCitation  = cite.Citation{Source: cite.Pham1986, Where: "constants from memory, form from a course outline", Basis: cite.Recalled}
-	modelCitation = cite.Citation{Where: "finite differences of the whole enthalpy, pieces of 15 to 150 mm, core -25 to -10 °C", Basis: cite.Computed}
+	phamCitation  = cite.Citation{
+		Source: cite.Pham1986, Where: "constants from memory, form from a course outline", Basis: cite.Recalled,
+	}
+	modelCitation = cite.Citation{
+		Where: "finite differences of the whole enthalpy, pieces of 15 to 150 mm, core -25 to -10 °C",
+		Basis: cite.Computed,
+	}
 )
 
 // numbers are a Freezing in SI and °C.
@@ -21,9 +26,10 @@ func (f Piece) numbers() numbers {
 	return numbers{
 		a: units.Float(f.Thickness, units.Metre), h: units.Float(f.Film, units.WattPerSquareMetreKelvin),
 		rho: units.Float(f.Density, units.KilogramPerCubicMetre), latent: units.Float(f.Latent, units.JoulePerKilogram),
-		before: units.Float(f.HeatBefore, units.JoulePerKilogramKelvin), after: units.Float(f.HeatAfter, units.JoulePerKilogramKelvin),
-		k:     units.Float(f.Conductivity, units.WattPerMetreKelvin),
-		start: f.Start.Celsius(), core: f.Core.Celsius(), medium: f.Medium.Celsius(), freezes: f.FreezesAt.Celsius(),
+		before: units.Float(f.HeatBefore, units.JoulePerKilogramKelvin),
+		after:  units.Float(f.HeatAfter, units.JoulePerKilogramKelvin),
+		k:      units.Float(f.Conductivity, units.WattPerMetreKelvin),
+		start:  f.Start.Celsius(), core: f.Core.Celsius(), medium: f.Medium.Celsius(), freezes: f.FreezesAt.Celsius(),
 	}
 }
 
@@ -70,7 +76,9 @@ func (f Piece) Pham() (Time, error) {
 	n := f.numbers()
 	mean := n.mean()
 	if n.start < mean {
-		return Time{}, units.RangeError{What: "start", Got: f.Start.String(), Low: units.Celsius(mean).Text(units.CelsiusScale, 2)}
+		return Time{}, units.RangeError{
+			What: "start", Got: f.Start.String(), Low: units.Celsius(mean).Text(units.CelsiusScale, 2),
+		}
 	}
 	e := plankTable[f.Shape-1].e
 	sensible := n.rho * n.before * (n.start - mean)                    // ΔH1
@@ -81,7 +89,7 @@ func (f Piece) Pham() (Time, error) {
 	if err != nil {
 		return Time{}, err
 	}
-	t.Cautions = append(make([]cite.Caution, 0, 7), estimateOnly, worseThanTheyLook, f.phamError())
+	t.Cautions = append(make([]cite.Caution, 0, 4), estimateOnly, worseThanTheyLook, f.phamError())
 	for _, number := range [...]struct {
 		got     units.Ratio
 		in      ratios
@@ -106,6 +114,7 @@ func (f Piece) phamError() cite.Caution {
 }
 
 func (f Piece) check() error {
+	const leastHeat = units.KilojoulePerKilogramKelvin
 	if err := freezingShapes.Check(f.Shape); err != nil {
 		return err
 	}
@@ -114,8 +123,8 @@ func (f Piece) check() error {
 		units.Check("film", f.Film, units.WattPerSquareMetreKelvin, 2000*units.WattPerSquareMetreKelvin),
 		units.Check("density", f.Density, 500*units.KilogramPerCubicMetre, 1500*units.KilogramPerCubicMetre),
 		units.Check("latent heat", f.Latent, 50*units.KilojoulePerKilogram, 340*units.KilojoulePerKilogram),
-		units.Check("specific heat unfrozen", f.HeatBefore, units.KilojoulePerKilogramKelvin, 45*units.KilojoulePerKilogramKelvin/10),
-		units.Check("specific heat frozen", f.HeatAfter, units.KilojoulePerKilogramKelvin, 4*units.KilojoulePerKilogramKelvin),
+		units.Check("specific heat unfrozen", f.HeatBefore, leastHeat, 45*units.KilojoulePerKilogramKelvin/10),
+		units.Check("specific heat frozen", f.HeatAfter, leastHeat, 4*units.KilojoulePerKilogramKelvin),
 		units.Check("conductivity frozen", f.Conductivity, units.WattPerMetreKelvin/5, 3*units.WattPerMetreKelvin),
 		units.CheckTemperature("freezing point", f.FreezesAt, units.Celsius(-5), units.Celsius(-0.1)),
 		units.CheckTemperature("start", f.Start, f.FreezesAt, units.Celsius(40)),

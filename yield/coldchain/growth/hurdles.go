@@ -73,15 +73,16 @@ func rest(x float64) float64 { return math.Max(0, 1-x) }
 
 // rate is mu without interaction, 1/h.
 func (h hurdles) rate() float64 {
-	return seafoodRate * h.temperature * h.temperature * h.activity * h.acidity * h.phenol * h.nitrite * h.nitrite * h.dioxide *
-		h.lactic * h.acids
+	return seafoodRate * h.temperature * h.temperature * h.activity * h.acidity * h.phenol * h.nitrite * h.nitrite *
+		h.dioxide * h.lactic * h.acids
 }
 
 // interaction is psi = sum of phi_i/(2 product of (1 - phi_j), j not i), with phi the square of one less
 // the root of each share, and xi.
 func (h hurdles) interaction() (psi, xi float64) {
 	phi := []float64{
-		h.temperature, math.Sqrt(h.activity), math.Sqrt(h.acidity), math.Sqrt(h.phenol), h.nitrite, math.Sqrt(h.dioxide), h.lacticRoot * h.acids,
+		h.temperature, math.Sqrt(h.activity), math.Sqrt(h.acidity), math.Sqrt(h.phenol), h.nitrite,
+		math.Sqrt(h.dioxide), h.lacticRoot * h.acids,
 	}
 	all := 1.0
 	for i, root := range phi {

@@ -12,9 +12,12 @@ const listeriaZero = -1.18
 
 var (
 	squareRootCitation = cite.Citation{
-		Source: cite.ListeriaRiskAssessment2003, Where: "square-root conversion with T0 = -1.18 C", Basis: cite.Computed,
+		Source: cite.ListeriaRiskAssessment2003, Where: "square-root conversion with T0 = -1.18 C",
+		Basis: cite.Computed,
 	}
-	rateTableCitation = cite.Citation{Source: cite.ListeriaRiskAssessment2003, Where: "appendix 8, table 1", Basis: cite.Read}
+	rateTableCitation = cite.Citation{
+		Source: cite.ListeriaRiskAssessment2003, Where: "appendix 8, table 1", Basis: cite.Read,
+	}
 )
 
 // ListeriaRate converts a rate of growth of Listeria, in log10 a day, seen at one temperature to another:
@@ -26,7 +29,8 @@ func ListeriaRate(rate units.Ratio, from, to units.Temperature) (Rate, error) {
 	if err := units.Check("rate of growth a day", rate, 0, math.MaxInt64); err != nil {
 		return Rate{}, err
 	}
-	if err := units.CheckTemperature("temperature of a rate of growth", from, units.Celsius(listeriaZero).Add(1), units.Celsius(growthHigh)); err != nil {
+	low, high := units.Celsius(listeriaZero).Add(1), units.Celsius(growthHigh)
+	if err := units.CheckTemperature("temperature of a rate of growth", from, low, high); err != nil {
 		return Rate{}, err
 	}
 	if err := checkGrowth(to); err != nil {

@@ -35,7 +35,10 @@ func TestListeriaRates(t *testing.T) {
 
 func seafoodOf(t *testing.T, r printed.Row) growth.Seafood {
 	t.Helper()
-	s := growth.Seafood{Temperature: logged.Celsius(t, r, "temp_c"), PH: logged.Quantity(t, r, "ph", units.PHUnit), Phenol: logged.Quantity(t, r, "phenol_ppm", units.PartsPerMillion)}
+	s := growth.Seafood{
+		Temperature: logged.Celsius(t, r, "temp_c"), PH: logged.Quantity(t, r, "ph", units.PHUnit),
+		Phenol: logged.Quantity(t, r, "phenol_ppm", units.PartsPerMillion),
+	}
 	if r.Has("water_activity") {
 		s.WaterActivity = logged.Quantity(t, r, "water_activity", units.One)
 		s.Sorbic = logged.Quantity(t, r, "sorbic_ppm", units.PartsPerMillion)

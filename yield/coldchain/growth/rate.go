@@ -37,10 +37,12 @@ func (g Rate) Over(d time.Duration) (units.Ratio, error) {
 }
 
 // growthHigh is where these models end, °C: their square roots hold on the cool side of the best
-// temperature alone.
+// temperature only.
 const growthHigh = 25
 
-var growthLimits = cite.Citation{Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420", Basis: cite.Recalled}
+var growthLimits = cite.Citation{
+	Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420", Basis: cite.Recalled,
+}
 
 var (
 	modelOnly = cite.Caution{

@@ -19,7 +19,9 @@ const (
 	salmonLagPower = -1.11
 )
 
-var rawSalmonCitation = cite.Citation{Source: cite.Jia2020, Where: "growth rate and lag equations", Basis: cite.Computed}
+var rawSalmonCitation = cite.Citation{
+	Source: cite.Jia2020, Where: "growth rate and lag equations", Basis: cite.Computed,
+}
 
 // RawSalmonRate is the growth of Listeria on raw salmon. Lag is the time before it begins, rounded down
 // to the nanosecond; it is not given where nothing grows by the model, nor past 292 years.

@@ -38,7 +38,9 @@ type SeafoodRate struct {
 	Xi              units.Ratio
 }
 
-var seafoodCitation = cite.Citation{Source: cite.MejlholmDalgaard2009, Where: "growth rate equation", Basis: cite.Computed}
+var seafoodCitation = cite.Citation{
+	Source: cite.MejlholmDalgaard2009, Where: "growth rate equation", Basis: cite.Computed,
+}
 
 // MarshalJSON writes the fish in the words that UnmarshalJSON reads.
 func (s Seafood) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
@@ -102,8 +104,9 @@ func (s Seafood) check() error {
 		what   string
 		amount units.Ratio
 	}{
-		{"phenol", s.Phenol}, {"nitrite", s.Nitrite}, {"carbon dioxide", s.CarbonDioxide}, {"acetic acid", s.Acetic}, {"benzoic acid", s.Benzoic},
-		{"citric acid", s.Citric}, {"diacetate", s.Diacetate}, {"lactic acid", s.Lactic}, {"sorbic acid", s.Sorbic},
+		{"phenol", s.Phenol}, {"nitrite", s.Nitrite}, {"carbon dioxide", s.CarbonDioxide}, {"acetic acid", s.Acetic},
+		{"benzoic acid", s.Benzoic}, {"citric acid", s.Citric}, {"diacetate", s.Diacetate}, {"lactic acid", s.Lactic},
+		{"sorbic acid", s.Sorbic},
 	} {
 		if err := units.Check(part.what, part.amount, 0, units.One); err != nil {
 			return err

@@ -11,9 +11,12 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-var toxinGrowth = cite.Citation{Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420, as quoted in a public note", Basis: cite.Read}
+var toxinGrowth = cite.Citation{
+	Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420, as quoted in a public note",
+	Basis: cite.Read,
+}
 
-// Toxin is what a record comes to by the envelope of TimeToToxin. Share is the part used up of the time to
+// Toxin is a record measured by the envelope of TimeToToxin. Share is the part used up of the time to
 // toxin, one at its end. It is never a verdict: a small share of a long time does not make fish safe.
 type Toxin struct {
 	MaxGap     time.Duration
@@ -128,8 +131,8 @@ var (
 	}
 	hotNotCounted = cite.Caution{
 		ID: "growth.hot-time",
-		Text: "Time above 45 °C (113 °F) is not counted, though type A and proteolytic strains grow up to 48 °C (118.4 °F). " +
-			"It takes nothing back: toxin formed before stays.",
+		Text: "Time above 45 °C (113 °F) is not counted, though type A and proteolytic strains grow up to 48 °C " +
+			"(118.4 °F). It takes nothing back: toxin formed before stays.",
 		Citation: toxinGrowth,
 	}
 )

@@ -46,7 +46,8 @@ func Wall(outer, inner units.FilmCoefficient, layers ...Layer) (units.FilmCoeffi
 		if err := units.Check("thickness of a layer", l.Thickness, units.Millimetre/10, units.Metre); err != nil {
 			return 0, cite.Citation{}, err
 		}
-		if err := units.Check("conductivity of a layer", l.Conductivity, units.WattPerMetreKelvin/1000, 500*units.WattPerMetreKelvin); err != nil {
+		const least, most = units.WattPerMetreKelvin / 1000, 500 * units.WattPerMetreKelvin
+		if err := units.Check("conductivity of a layer", l.Conductivity, least, most); err != nil {
 			return 0, cite.Citation{}, err
 		}
 		resistance += units.Float(l.Thickness, units.Metre) / units.Float(l.Conductivity, units.WattPerMetreKelvin)
@@ -78,11 +79,11 @@ func MeltRateOf(u units.FilmCoefficient, surface units.Area, latent units.Specif
 
 // MeltTest returns how fast a box melts ice by weighing it: K = (before - after)/(outside × time), rounded up to the
 // quantum. Outside is the mean of the air around the box, 1 to 60 °C, the time 1 h to 30 days, before at most 10 t and
-// after 1 g to that, for where no ice is left nobody knows when the last of it melted: otherwise a units.RangeError. A
-// test that melted nothing gives a rate of zero, which Hold refuses. Weigh the ice with its meltwater drained, as it
+// after 1 g to that, for where no ice is left it is not known when the last of it melted: otherwise a units.RangeError.
+// A test that melted nothing gives a rate of zero, which Hold refuses. Weigh the ice with its meltwater drained, as it
 // will be used. Source: FAO ice meltage test, from memory.
 func MeltTest(before, after units.Mass, outside units.Temperature, d time.Duration) (MeltRate, error) {
-	if err := units.Check("ice before", before, 0, mostFish); err != nil {
+	if err := checkMass("ice before", before, mostFish); err != nil {
 		return MeltRate{}, err
 	}
 	if err := units.Check("ice after", after, units.Gram, before); err != nil {
@@ -130,7 +131,8 @@ func RoughHold(fish units.Mass, outside units.Temperature, d time.Duration) (Nee
 }
 
 func checkHold(outside units.Temperature, d time.Duration) error {
-	if err := units.CheckTemperature("air outside", outside, units.Celsius(-40), units.Celsius(hottestBoxAir)); err != nil {
+	coldest, hottest := units.Celsius(-40), units.Celsius(hottestBoxAir)
+	if err := units.CheckTemperature("air outside", outside, coldest, hottest); err != nil {
 		return err
 	}
 	return units.CheckDuration("time in the box", d, 0, longestHold)

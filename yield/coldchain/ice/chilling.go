@@ -13,7 +13,7 @@ import (
 // Shape is how a fish is taken to lie in the ice. The zero Shape is not set.
 type Shape uint8
 
-// The shapes. The heat goes out through the sides alone, so that a real fish, with ends, is a little faster.
+// The shapes. The heat goes out only through the sides, so that a real fish, with ends, is a little faster.
 const (
 	Slab     Shape = iota + 1 // a fillet or a flat fish, ice on both faces; its thickness
 	Cylinder                  // a round fish; its diameter
@@ -62,7 +62,8 @@ type Film struct {
 // of such estimates, without a source: a fish with a pocket of air around it is near the low end, or below.
 func CrushedFilm() Film {
 	return Film{
-		Low: 50 * units.WattPerSquareMetreKelvin, Likely: 100 * units.WattPerSquareMetreKelvin, High: 200 * units.WattPerSquareMetreKelvin,
+		Low: 50 * units.WattPerSquareMetreKelvin, Likely: 100 * units.WattPerSquareMetreKelvin,
+		High:     200 * units.WattPerSquareMetreKelvin,
 		Citation: cite.Citation{Where: "film coefficient assumed for melting ice around fish", Basis: cite.Practice},
 	}
 }
@@ -93,12 +94,14 @@ func ChillTime(fish Fish, film Film, medium, to units.Temperature) (ChillTimes, 
 	if err := film.check(); err != nil {
 		return ChillTimes{}, err
 	}
-	if err := units.CheckTemperature("ice or water around the fish", medium, units.Celsius(-1), units.Celsius(10)); err != nil {
-		return ChillTimes{}, err
-	}
 	const least = units.CelsiusDegrees / 10
-	if err := units.CheckTemperature("middle of the fish at the end", to, medium.Add(least), fish.From.Add(-least)); err != nil {
-		return ChillTimes{}, err
+	for _, err := range [...]error{
+		units.CheckTemperature("ice or water around the fish", medium, units.Celsius(-1), units.Celsius(10)),
+		units.CheckTemperature("middle of the fish at the end", to, medium.Add(least), fish.From.Add(-least)),
+	} {
+		if err != nil {
+			return ChillTimes{}, err
+		}
 	}
 	away := (to.Celsius() - medium.Celsius()) / (fish.From.Celsius() - medium.Celsius())
 	return ChillTimes{
@@ -111,8 +114,10 @@ func ChillTime(fish Fish, film Film, medium, to units.Temperature) (ChillTimes, 
 // time is how long the middle takes until it is a share away of its start from the medium.
 func (f Fish) time(thickness units.Length, film units.FilmCoefficient, away float64) time.Duration {
 	half := units.Float(thickness, units.Metre) / 2
-	biot := units.Float(film, units.WattPerSquareMetreKelvin) * half / units.Float(f.Conductivity, units.WattPerMetreKelvin)
-	seconds := newConduction(f.Shape, biot).fourier(away) * half * half / units.Float(f.Diffusivity, units.SquareMetrePerSecond)
+	conductivity := units.Float(f.Conductivity, units.WattPerMetreKelvin)
+	diffusivity := units.Float(f.Diffusivity, units.SquareMetrePerSecond)
+	biot := units.Float(film, units.WattPerSquareMetreKelvin) * half / conductivity
+	seconds := newConduction(f.Shape, biot).fourier(away) * half * half / diffusivity
 	return time.Duration(math.Ceil(seconds)) * time.Second
 }
 
@@ -129,10 +134,12 @@ func (f Fish) check() error {
 	if err := units.CheckTemperature("fish before", f.From, units.Celsius(-1), units.Celsius(warmestFish)); err != nil {
 		return err
 	}
-	if err := units.Check("conductivity", f.Conductivity, units.WattPerMetreKelvin/10, 2*units.WattPerMetreKelvin); err != nil {
+	const poorest, best = units.WattPerMetreKelvin / 10, 2 * units.WattPerMetreKelvin
+	if err := units.Check("conductivity", f.Conductivity, poorest, best); err != nil {
 		return err
 	}
-	return units.Check("diffusivity", f.Diffusivity, 5*units.SquareMillimetrePerSecond/100, units.SquareMillimetrePerSecond/2)
+	const least, most = 5 * units.SquareMillimetrePerSecond / 100, units.SquareMillimetrePerSecond / 2
+	return units.Check("diffusivity", f.Diffusivity, least, most)
 }
 
 func (f Film) check() error {

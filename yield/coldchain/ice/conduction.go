@@ -12,7 +12,9 @@ const (
 	leastFourier    = 0.02
 )
 
-var conduction = cite.Citation{Source: cite.Cengel, Where: "slab and cylinder with convection, the series", Basis: cite.Computed}
+var conduction = cite.Citation{
+	Source: cite.Cengel, Where: "slab and cylinder with convection, the series", Basis: cite.Computed,
+}
 
 // conductionSeries is the middle of a slab or cylinder of one temperature put into a medium: away = Σ C exp(-ζ² Fo).
 type conductionSeries struct {

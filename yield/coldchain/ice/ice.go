@@ -62,14 +62,15 @@ func ConstantOf(c units.SpecificHeat, latent units.SpecificEnergy) (Constant, er
 
 // ToChill returns the ice that melts while it takes fish from one temperature to another, and no more: nothing for the
 // box, the way or the ice that must be left at the end. The zero Constant is the largest of Constants, which are for
-// fresh ice. The fish must weigh 0 to 10 t; from must lie in 0 to 40 °C and to between 0 °C and from: otherwise a
-// units.RangeError, as for a constant outside 0.5 to 2 %. Rounded up to the gram. Source: FAO Fisheries Technical Paper
-// 331, chapter 3, equations 4 and 5.
+// fresh ice. The fish must weigh 1 g to 10 t, or nothing; from must lie in 0 to 40 °C and to between 0 °C and from:
+// otherwise a units.RangeError, as for a constant outside 0.5 to 2 %. Rounded up to the gram. Source: FAO Fisheries
+// Technical Paper 331, chapter 3, equations 4 and 5.
 func ToChill(fish units.Mass, from, to units.Temperature, constant Constant) (Need, error) {
 	if constant == (Constant{}) {
 		constant = iceConstants[0]
 	}
-	if err := units.Check("ice for each kilogram and degree", constant.PerDegree, units.Percent/2, 2*units.Percent); err != nil {
+	const least, most = units.Percent / 2, 2 * units.Percent
+	if err := units.Check("ice for each kilogram and degree", constant.PerDegree, least, most); err != nil {
 		return Need{}, err
 	}
 	if err := checkFishMass(fish); err != nil {
@@ -86,13 +87,25 @@ func ToChill(fish units.Mass, from, to units.Temperature, constant Constant) (Ne
 		return Need{}, err
 	}
 	mass, err := upTo(units.Gram,
-		[]int64{int64(fish), int64(constant.PerDegree), int64(change)}, []int64{int64(units.One), int64(units.CelsiusDegrees)})
+		[]int64{int64(fish), int64(constant.PerDegree), int64(change)},
+		[]int64{int64(units.One), int64(units.CelsiusDegrees)})
 	return Need{mass, constant.Citation, []cite.Caution{iceMelted, iceByTouch}}, err
 }
 
 const mostFish = 10 * units.Tonne
 
-func checkFishMass(fish units.Mass) error { return units.Check("fish", fish, 0, mostFish) }
+func checkFishMass(fish units.Mass) error { return checkMass("fish", fish, mostFish) }
+
+// leastMass is the least that a scale for fish or ice shows; less is taken for a number whose unit was left out.
+const leastMass = units.Gram
+
+// checkMass refuses a mass below zero, above most, or so small that its unit was left out.
+func checkMass(what string, m, most units.Mass) error {
+	if err := units.CheckUnit(what, m, leastMass); err != nil {
+		return err
+	}
+	return units.Check(what, m, 0, most)
+}
 
 var (
 	iceMelted = cite.Caution{
@@ -121,7 +134,9 @@ func upTo[Q units.Quantity](step Q, numerators, denominators []int64) (Q, error)
 	}
 	high.Add(high, low).Sub(high, big.NewInt(1)).Quo(high, low).Mul(high, big.NewInt(int64(step)))
 	if !high.IsInt64() {
-		return 0, units.RangeError{What: "amount of ice", Got: "too large", High: units.Text(units.Mass(math.MaxInt64), units.Tonne, 0)}
+		return 0, units.RangeError{
+			What: "amount of ice", Got: "too large", High: units.Text(units.Mass(math.MaxInt64), units.Tonne, 0),
+		}
 	}
 	return Q(high.Int64()), nil
 }

@@ -60,3 +60,21 @@ func TestGolden(t *testing.T) {
 	require.NoError(t, err)
 	logged.Golden(t, "ice-chill-times", times)
 }
+
+// A number without a unit is a few sixteenths of a nanogram.
+func TestUnitLeftOut(t *testing.T) {
+	for name, fish := range map[string]units.Mass{"25": 25, "a hair below a gram": units.Gram - 1, "below zero": -25} {
+		_, err := ice.ToChill(fish, units.Celsius(14), units.Celsius(0), ice.Constant{})
+		require.ErrorIs(t, err, units.ErrRange, name)
+		_, err = ice.RoughHold(fish, units.Celsius(24), time.Hour)
+		require.ErrorIs(t, err, units.ErrRange, name)
+		_, err = ice.Slurry(fish, 33*units.Percent)
+		require.ErrorIs(t, err, units.ErrRange, name)
+		_, err = ice.MeltTest(fish, fish, units.Celsius(24), time.Hour)
+		require.ErrorIs(t, err, units.ErrRange, name)
+	}
+	for _, fish := range []units.Mass{0, units.Gram} {
+		_, err := ice.ToChill(fish, units.Celsius(14), units.Celsius(0), ice.Constant{})
+		require.NoError(t, err)
+	}
+}

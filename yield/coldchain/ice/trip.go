@@ -8,8 +8,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Trip is a catch to be chilled and kept until it is home. Constant left alone is the largest in circulation. Box left
-// alone is a box that nobody measured: the rough keeping rule stands in. Spare is what is to be left over, as a share
+// Trip is a catch to be chilled and kept until it is home. Constant not set is the largest in circulation. Box not
+// set is a box that was not measured: the rough keeping rule stands in. Spare is what is to be left over, as a share
 // of the ice that melts. IceShare is stated where the ice comes as a slurry.
 type Trip struct {
 	Fish     units.Mass        `wire:"required"`
@@ -81,7 +81,7 @@ func Plan(trip Trip) (Load, error) {
 	if t.Total, err = units.Sum(melted, spare); err != nil {
 		return Load{}, err
 	}
-	t.Cautions = append(append(t.Cautions, chill.Cautions...), hold.Cautions...)
+	t.Cautions = append(append(make([]cite.Caution, 0, 6), chill.Cautions...), hold.Cautions...)
 	if trip.Spare == 0 {
 		t.Cautions = append(t.Cautions, noSpare)
 	}
@@ -99,7 +99,7 @@ func Plan(trip Trip) (Load, error) {
 // 5 to 100 % by mass and the ice 0 to 100 t: otherwise a units.RangeError. A share of 33 % makes it three times the
 // mass. Rounded up to the gram. Source: Icelandic guidance on handling fish.
 func Slurry(ice units.Mass, share units.Ratio) (Need, error) {
-	if err := units.Check("ice", ice, 0, 100*units.Tonne); err != nil {
+	if err := checkMass("ice", ice, 100*units.Tonne); err != nil {
 		return Need{}, err
 	}
 	if err := units.Check("share of ice in the slurry", share, 5*units.Percent, units.One); err != nil {
@@ -112,7 +112,7 @@ func Slurry(ice units.Mass, share units.Ratio) (Need, error) {
 var (
 	noSpare = cite.Caution{
 		ID: "ice.no-spare", Deciding: true,
-		Text:     "Nothing is left over at the end: a trip that takes longer, or air that is hotter, leaves fish without ice.",
+		Text:     "Nothing is left over at the end: a trip that takes longer, or hotter air, leaves fish without ice.",
 		Citation: cite.Citation{Where: "spare ice", Basis: cite.Practice},
 	}
 	slurryWater = cite.Caution{

@@ -10,16 +10,17 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// The rules that food in storage is held against. Each published time is a rule of the one or the other; its line says which.
+// The rules that food in storage is held against. Each published time is a rule of the one or the other; its line says
+// which.
 const (
 	RuleSafetyTime  verdict.Rule = "keeping.safety-time"
 	RuleQualityTime verdict.Rule = "keeping.quality-time"
 )
 
 // Report is a food held against every published time. Its verdict and findings are of safety, the strictest source
-// deciding: Met within the shorter end of every printed time, Differs between the ends of one (use it now), NotMet past the
-// longer end or warmer than a time is printed for, NotPublished where there is none. Quality is the same of quality, apart:
-// it never says whether to eat the food. Lines are all the rules.
+// deciding: Met within the shorter end of every printed time, Differs between the ends of one (use it now), NotMet past
+// the longer end or warmer than a time is printed for, NotPublished where there is none. Quality is the same of
+// quality, apart: it never says whether to eat the food. Lines are all the rules.
 type Report struct {
 	verdict.Report
 	Quality verdict.Report
@@ -36,8 +37,9 @@ func (r Report) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly.
 func (r *Report) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
-// Line is one rule held against the food. Kind says of a verdict that is not Met whether it was kept too warm or too long;
-// Left is what remains to the shorter end, zero when nothing does, when it was too warm, or where there is no end.
+// Line is one rule held against the food. Kind says of a verdict that is not Met whether it was kept too warm or too
+// long; Left is what remains to the shorter end, zero when nothing does, when it was too warm, or where there is no
+// end.
 type Line struct {
 	Concern Concern
 	Rule    Rule
@@ -47,8 +49,8 @@ type Line struct {
 }
 
 // Check holds a food that was kept at a temperature for a time against every published rule. At is the warmest it was
-// kept; the temperature must be -60 to 60 °C and the time 0 to 20 years: otherwise a units.RangeError; food and storage as
-// for Find. A time exactly at a printed end is still within it. Warmer or longer never stands better.
+// kept; the temperature must be -60 to 60 °C and the time 0 to 20 years: otherwise a units.RangeError; food and storage
+// as for Find. A time exactly at a printed end is still within it. Warmer or longer never stands better.
 func Check(food Food, storage Storage, at units.Temperature, held time.Duration) (Report, error) {
 	times, err := Find(food, storage)
 	if err != nil {
@@ -184,7 +186,7 @@ func (r *Report) worst() (worst standing) {
 	return worst
 }
 
-// decidedFromMemory reports whether every rule of safety that stands worst is one that nobody read.
+// decidedFromMemory reports whether every rule of safety that stands worst is one that was not read.
 func (r *Report) decidedFromMemory(worst standing) bool {
 	for i := range r.Lines {
 		l := &r.Lines[i]

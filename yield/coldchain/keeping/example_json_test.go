@@ -68,7 +68,7 @@ func ExampleStoreReport() {
 	fmt.Println(back.Verdict, back.Findings[0].Text(units.US))
 	// Output:
 	// <nil> <nil>
-	// not met freezer for any food: 5 °F stated, at most 0 °F published, too warm by 5 F°
+	// not met any food: 5 °F stated, at most 0 °F published, too warm by 5 F°
 }
 
 func ExampleThawPlan() {

@@ -46,7 +46,7 @@ func ExampleFrozenLife_Audit() {
 	fmt.Println(use.Cautions[0].Text)
 	// Output:
 	// 42.4 % met 0s <nil>
-	// Of quality only: no storage life says that fish is safe, and freezing stops nothing that was there before.
+	// Of quality only: no storage life says that fish is safe, and freezing stops nothing that was there.
 }
 
 func ExampleStoreLimits() {
@@ -77,7 +77,7 @@ func ExampleCheckStore() {
 	// smoked fish at home: differs <nil>
 	// smoked fish, and raw fish for smoking: differs <nil>
 	// any food: not met <nil>
-	// not met | refrigerator for any food: 43 °F stated, at most 40 °F published, too warm by 3 F°
+	// not met | any food: 43 °F stated, at most 40 °F published, too warm by 3 F°
 	// 168h0m0s becomes 48h0m0s Clostridium botulinum type E and non-proteolytic B, F
 	// 168h0m0s becomes 24h0m0s Listeria monocytogenes
 }
@@ -127,5 +127,5 @@ func ExampleCheckPowerCut() {
 	// Output:
 	// cannot tell 24h0m0s <nil>
 	// power cut: 30 h stated, at most 24 h published, too long by 6 h
-	// Past that time measure every piece: what was above 40 °F (4.4 °C) for two hours is discarded. Without a record nobody can tell.
+	// Past that time measure every piece: what was above 40 °F (4.4 °C) for two hours is discarded. Without a record it cannot be known.
 }

@@ -5,7 +5,7 @@ import "example.org/lakelarder/internal/word"
 // Food is what is kept. The zero Food is not set.
 type Food uint8
 
-// The foods. Raw is raw fish of a kind nobody told: the rules for lean and for fatty fish both hold.
+// The foods. Raw is raw fish of a kind that is not stated: the rules for lean and for fatty fish both hold.
 const (
 	Raw Food = iota + 1
 	RawLean
@@ -23,7 +23,8 @@ const (
 )
 
 var foodNames = word.List[Food]{What: "food", Words: []string{
-	"raw fish", "raw lean fish", "raw fatty fish", "raw salmon", "raw trout", "brined fish", "cooked fish", "lightly smoked fish",
+	"raw fish", "raw lean fish", "raw fatty fish", "raw salmon", "raw trout", "brined fish", "cooked fish",
+	"lightly smoked fish",
 	"smoked fish", "smoked fish in vacuum", "home-canned fish", "opened canned fish",
 }}
 

@@ -2,6 +2,7 @@ package keeping
 
 import (
 	"math"
+	"strconv"
 	"time"
 
 	"example.org/lakelarder/internal/wire"
@@ -64,14 +65,21 @@ func (s FrozenLife) At(t units.Temperature) (time.Duration, error) {
 // when colder.
 func (s FrozenLife) check() error {
 	if len(s.Points) < 2 {
-		return units.RangeError{What: "points of " + s.Name, Got: "too few", Low: "2"}
+		return units.RangeError{What: "number of points of " + s.Name, Got: strconv.Itoa(len(s.Points)), Low: "2"}
 	}
 	for i, p := range s.Points {
-		if err := units.CheckDuration("life in "+s.Name, p.Life, chain.Day, 20*chain.Year); err != nil {
-			return err
+		least := chain.Day
+		if i > 0 {
+			before := s.Points[i-1]
+			if !p.At.Below(before.At) {
+				return units.RangeError{
+					What: "next point of " + s.Name, Got: p.At.String(), High: before.At.String(), HighExclusive: true,
+				}
+			}
+			least = before.Life
 		}
-		if i > 0 && (!p.At.Below(s.Points[i-1].At) || p.Life < s.Points[i-1].Life) {
-			return units.RangeError{What: "point of " + s.Name, Got: p.At.String(), High: "colder than the one before and living as long or longer"}
+		if p.Life < least || p.Life > 20*chain.Year { // its name is made where it is needed
+			return units.CheckDuration("life in "+s.Name, p.Life, least, 20*chain.Year)
 		}
 	}
 	return nil
@@ -84,10 +92,10 @@ const (
 	RuleFrozenRecorded verdict.Rule = "keeping.frozen.recorded" // no gap longer than the one trusted
 )
 
-// FrozenReport is what a record of frozen fish has used of a storage life, of quality. Used is its share. TooWarm is the
-// time warmer than the table, counted as at its warmest, which is too little; Unknown that in gaps longer than the one
-// trusted, which is not counted. With either the verdict is never Met. Colder is the time colder than the table, counted as
-// at its coldest, which is too much.
+// FrozenReport is what a record of frozen fish has used of a storage life, of quality. Used is its share. TooWarm is
+// the time warmer than the table, counted as at its warmest, which is too little; Unknown that in gaps longer than the
+// one trusted, which is not counted. With either the verdict is never Met. Colder is the time colder than the table,
+// counted as at its coldest, which is too much.
 type FrozenReport struct {
 	verdict.Report
 	Life    FrozenLife
@@ -105,9 +113,9 @@ func (r *FrozenReport) UnmarshalJSON(data []byte) error { return wire.Unmarshal(
 
 // Audit returns what a record used of this life by time-temperature tolerance: the sum of time over life, each straight
 // stretch of the record integrated exactly. MaxGap must be above zero; an empty record is series.ErrEmpty and one of a
-// single reading, or with one below -80 or above 100 °C (a fault of the probe), a units.RangeError, as is a table that is
-// not in order. Used is within 1e-9 of the exact share, rounded up; times outside the table round up to the nanosecond. It
-// is of quality: fish past its life is poor, fish within it is no safer.
+// single reading, or with one below -80 or above 100 °C (a fault of the probe), a units.RangeError, as is a table that
+// is not in order. Used is within 1e-9 of the exact share, rounded up; times outside the table round up to the
+// nanosecond. It is of quality: fish past its life is poor, fish within it is no safer.
 func (s FrozenLife) Audit(record series.Series[units.Temperature], maxGap time.Duration) (FrozenReport, error) {
 	if err := s.check(); err != nil {
 		return FrozenReport{}, err
@@ -138,7 +146,11 @@ func (s FrozenLife) Audit(record series.Series[units.Temperature], maxGap time.D
 }
 
 // findings says what the record is not within.
-func (r *FrozenReport) findings(gap series.Stretch, maxGap time.Duration) (all []verdict.Finding) {
+func (r *FrozenReport) findings(gap series.Stretch, maxGap time.Duration) []verdict.Finding {
+	if r.Used <= units.One && r.TooWarm == 0 && r.Unknown == 0 {
+		return nil
+	}
+	all := make([]verdict.Finding, 0, 3)
 	if r.Used > units.One {
 		all = append(all, verdict.Finding{
 			Rule: RuleFrozenLife, What: "storage life of " + r.Life.Name, Kind: verdict.TooLong, Verdict: verdict.NotMet,
@@ -180,7 +192,7 @@ func (r *FrozenReport) cautionsOf() []cite.Caution {
 var (
 	lifeIsQuality = cite.Caution{
 		ID:       "keeping.life-is-quality",
-		Text:     "Of quality only: no storage life says that fish is safe, and freezing stops nothing that was there before.",
+		Text:     "Of quality only: no storage life says that fish is safe, and freezing stops nothing that was there.",
 		Citation: federalFrozen,
 	}
 	livesFromMemory = cite.Caution{

@@ -10,9 +10,9 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// JarReport is what the signs of a jar demand together: the gravest of them. Its verdict is NotMet with a sign that demands
-// something, and else CannotTell, for a jar without a sign is proven by its process only. Signs are those that were given,
-// as published.
+// JarReport is what the signs of a jar demand together: the gravest of them. Its verdict is NotMet with a sign that
+// demands something, and else CannotTell, for a jar without a sign is proven by its process only. Signs are those that
+// were given, as published.
 type JarReport struct {
 	verdict.Report
 	Action JarAction
@@ -25,11 +25,11 @@ func (r JarReport) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly.
 func (r *JarReport) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
-// CheckJar returns what the signs on a home-canned jar demand together. SinceCanned is the time since its process ended, 0
-// to 20 years, otherwise a units.RangeError: within 24 h a lid that did not seal may be processed again, later, or where the
-// time is left out, the jar is discarded. A sign that is not set is a units.UnsetError, an unknown one a
-// units.UnknownError. No sign demands nothing and proves nothing: botulinum toxin shows none. How long to boil before
-// anyone tastes, at an altitude, is answered by BoilBeforeEating of pressure/process.
+// CheckJar returns what the signs on a home-canned jar demand together. SinceCanned is the time since its process
+// ended, 0 to 20 years, otherwise a units.RangeError: within 24 h a lid that did not seal may be processed again,
+// later, or where the time is left out, the jar is discarded. A sign that is not set is a units.UnsetError, an unknown
+// one a units.UnknownError. No sign demands nothing and proves nothing: botulinum toxin shows none. How long to boil
+// before anyone tastes, at an altitude, is answered by BoilBeforeEating of pressure/process.
 func CheckJar(sinceCanned units.Stated[time.Duration], signs ...JarSign) (JarReport, error) {
 	if err := units.CheckDuration("time since the canning", sinceCanned.Value, 0, 20*chain.Year); err != nil {
 		return JarReport{}, err

@@ -25,7 +25,10 @@ func PowerCutRules() []PowerCutRule { return append([]PowerCutRule(nil), powerCu
 var powerCutPage = chain.ReadIn(cite.WSUPowerOutage2011, "page on freezers")
 
 var powerCutTable = [...]PowerCutRule{
-	{InRefrigerator, "", 4 * time.Hour, cite.Citation{Source: cite.PowerOutageAdvice, Where: "refrigerator, door shut", Basis: cite.Recalled}},
+	{
+		InRefrigerator, "", 4 * time.Hour,
+		cite.Citation{Source: cite.PowerOutageAdvice, Where: "refrigerator, door shut", Basis: cite.Recalled},
+	},
 	{InFreezer, "half full", 24 * time.Hour, powerCutPage},
 	{InFreezer, "full", 48 * time.Hour, powerCutPage},
 }
@@ -47,17 +50,18 @@ func (r PowerCutReport) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly.
 func (r *PowerCutReport) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
-// CheckPowerCut holds a power cut against the published time of a refrigerator or freezer whose door stayed shut: Met up to
-// and including it, and CannotTell after it, for then only a thermometer in the food can tell. Full is for a freezer that
-// is packed full; anything less is half full. The cut must be 0 to 60 days: otherwise a units.RangeError. A Storage that is
-// not set is a units.UnsetError; a cupboard, and one that is not known, a units.UnknownError.
+// CheckPowerCut holds a power cut against the published time of a refrigerator or freezer whose door stayed shut: Met
+// up to and including it, and CannotTell after it, for then only a thermometer in the food can tell. Full is for a
+// freezer that is packed full; anything less is half full. The cut must be 0 to 60 days: otherwise a units.RangeError.
+// A Storage that is not set is a units.UnsetError; a cupboard, and one that is not known, a units.UnknownError.
 func CheckPowerCut(storage Storage, full bool, cut time.Duration) (PowerCutReport, error) {
 	if err := storageNames.Check(storage); err != nil {
 		return PowerCutReport{}, err
 	}
 	if storage == InCupboard {
 		return PowerCutReport{}, units.UnknownError{
-			What: "storage without power", Got: storage.String(), Known: []string{InRefrigerator.String(), InFreezer.String()},
+			What: "storage without power", Got: storage.String(),
+			Known: []string{InRefrigerator.String(), InFreezer.String()},
 		}
 	}
 	if err := units.CheckDuration("power cut", cut, 0, 60*chain.Day); err != nil {
@@ -97,7 +101,7 @@ var (
 	measureFood = cite.Caution{
 		ID: "keeping.measure-food", Deciding: true,
 		Text: "Past that time measure every piece: what was above 40 °F (4.4 °C) for two hours is discarded. " +
-			"Without a record nobody can tell.",
+			"Without a record it cannot be known.",
 		Citation: kitchenRule,
 	}
 	dryIce = cite.Caution{

@@ -28,7 +28,8 @@ const (
 
 var jarSigns = word.List[JarSign]{What: "sign of a jar", Words: []string{
 	"the lid is not sealed", "the lid bulges", "streaks of dried food from the top of the jar", "bubbles rise",
-	"liquid spurts when it is opened", "it smells unnatural", "mould", "it leaks", "the liquid is low after the processing",
+	"liquid spurts when it is opened", "it smells unnatural", "mould", "it leaks",
+	"the liquid is low after the processing",
 	"crystals like glass: magnesium ammonium phosphate",
 }}
 
@@ -50,7 +51,7 @@ type JarAction uint8
 // The actions, from the least. NoAction is that nothing wrong is to be seen, and no proof that nothing is.
 const (
 	NoAction        JarAction = iota + 1
-	ProcessOrChill            // within 24 h of the canning: process again in full, freeze, or refrigerate and eat within several days
+	ProcessOrChill            // within 24 h of the canning: process again in full, freeze, or chill and eat soon
 	DiscardShut               // untasted and unopened, bagged, in the bin
 	BoilThenDiscard           // untasted: open or leaking, boil 30 min under an inch of water, then discard
 )
@@ -77,7 +78,8 @@ func (a JarAction) Instruction() string {
 	case NoAction:
 		return "Nothing is to be done for this sign."
 	case ProcessOrChill:
-		return "Process it again with a new lid for the full time, or freeze it, or refrigerate it and eat it within several days."
+		return "Process it again with a new lid for the full time, or freeze it, " +
+			"or refrigerate it and eat it within several days."
 	case DiscardShut:
 		return "Do not open or taste it: bag the jar and put it in the bin, out of reach of people and animals."
 	case BoilThenDiscard:
@@ -108,8 +110,8 @@ type SpoilageSign struct {
 	Citation cite.Citation
 }
 
-// SpoilageSigns returns every published sign, what to look for before a jar is opened, while it is and after; and two that
-// are harmless. The slice is the caller's own.
+// SpoilageSigns returns every published sign, what to look for before a jar is opened, while it is and after; and two
+// that are harmless. The slice is the caller's own.
 func SpoilageSigns() []SpoilageSign { return append([]SpoilageSign(nil), jarSignTable[:]...) }
 
 // processAgain is how long after its canning a jar may be processed again.

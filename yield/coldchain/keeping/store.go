@@ -20,9 +20,9 @@ const (
 	RuleShelf            verdict.Rule = "keeping.store.shelf"
 )
 
-// StoreLimit is a published temperature of a storage: at most AtMost (below it where Under is set) and, where AtLeast is
-// set, at least that. General is the limit for whatever is kept there; the others are for what For says. ID is the Rule of
-// the finding about it.
+// StoreLimit is a published temperature of a storage: at most AtMost (below it where Under is set) and, where AtLeast
+// is set, at least that. General is the limit for whatever is kept there; the others are for what For says. ID is the
+// Rule of the finding about it.
 type StoreLimit struct {
 	ID              verdict.Rule
 	Storage         Storage
@@ -45,32 +45,39 @@ func StoreLimits(storage Storage) []StoreLimit {
 	return all
 }
 
-// against holds a temperature against the limit; ok is false where there is nothing to find.
-func (l *StoreLimit) against(at units.Temperature) (line StoreLine, f verdict.Finding, ok bool) {
-	line = StoreLine{Limit: *l, Verdict: verdict.Met}
-	f = verdict.Finding{
-		Rule: l.ID, What: l.Storage.String() + " for " + l.For, Stated: units.Exactly(at), Wanted: atMost(l.AtMost, l.Under),
-		Citation: l.Citation,
-	}
-	if l.AtLeast.IsSet() {
-		f.Wanted = units.Between(l.AtLeast, l.AtMost)
-	}
+// against holds a temperature against the limit.
+func (l *StoreLimit) against(at units.Temperature) (StoreLine, verdict.Kind) {
+	line, kind := StoreLine{Limit: *l, Verdict: verdict.Met}, verdict.Kind(0)
 	switch {
 	case at.Above(l.AtMost):
 		line.TooWarm, _ = at.Sub(l.AtMost) // both are set
-		f.Kind, f.By = verdict.TooWarm, units.AmountOf(line.TooWarm)
+		kind = verdict.TooWarm
 	case l.Under && at == l.AtMost:
-		f.Kind = verdict.TooWarm
+		kind = verdict.TooWarm
 	case at.Below(l.AtLeast):
 		line.TooCold, _ = l.AtLeast.Sub(at)
-		f.Kind, f.By = verdict.TooCold, units.AmountOf(line.TooCold)
+		kind = verdict.TooCold
 	default:
-		return line, f, false
+		return line, 0
 	}
 	line.Verdict = verdict.Differs
 	if l.General {
 		line.Verdict = verdict.NotMet
 	}
-	f.Verdict = line.Verdict
-	return line, f, true
+	return line, kind
+}
+
+// finding is about a line that is not met.
+func (l *StoreLine) finding(at units.Temperature, kind verdict.Kind) verdict.Finding {
+	f := verdict.Finding{
+		Rule: l.Limit.ID, What: l.Limit.For, Kind: kind, Verdict: l.Verdict,
+		Stated: units.Exactly(at), Wanted: atMost(l.Limit.AtMost, l.Limit.Under), Citation: l.Limit.Citation,
+	}
+	if l.Limit.AtLeast.IsSet() {
+		f.Wanted = units.Between(l.Limit.AtLeast, l.Limit.AtMost)
+	}
+	if off := max(l.TooWarm, l.TooCold); off > 0 {
+		f.By = units.AmountOf(off)
+	}
+	return f
 }

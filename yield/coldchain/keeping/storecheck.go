@@ -11,17 +11,17 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// StoreLine is one limit held against a storage: NotMet off the General one, Differs off one for certain food. TooWarm and
-// TooCold are how far it is off, zero where it is not; a storage exactly at a limit that asks for below it is off by
-// nothing, and not Met.
+// StoreLine is one limit held against a storage: NotMet off the General one, Differs off one for certain food. TooWarm
+// and TooCold are how far it is off, zero where it is not; a storage exactly at a limit that asks for below it is off
+// by nothing, and not Met.
 type StoreLine struct {
 	Limit            StoreLimit
 	Verdict          verdict.Verdict `wire:"always"`
 	TooWarm, TooCold units.TemperatureChange
 }
 
-// StoreCost is what the warmth costs by a published table: the time that it allows at the limit for any food, and at the
-// temperature found. Zero is that the table states none there.
+// StoreCost is what the warmth costs by a published table: the time that it allows at the limit for any food, and at
+// the temperature found. Zero is that the table states none there.
 type StoreCost struct {
 	Concern  Concern
 	What     string
@@ -46,6 +46,9 @@ func (r StoreReport) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly.
 func (r *StoreReport) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
+// mostLimits is room for the limits of any storage.
+const mostLimits = 5
+
 // believed is the range of temperatures that a known storage is believed to be in.
 func (s Storage) believed() (low, high units.Temperature) {
 	switch s {
@@ -58,9 +61,10 @@ func (s Storage) believed() (low, high units.Temperature) {
 }
 
 // CheckStore holds the temperature of a storage against the published ones, the coldest first. For a refrigerator above
-// 40 °F it says by how much less time table A-2 allows, for a freezer above 0 °F how much shorter the storage lives are. At
-// is the warmest found in it: -5 to 25 °C for a refrigerator, -60 to 10 °C for a freezer, -30 to 60 °C for a cupboard;
-// otherwise a units.RangeError. A Storage that is not set is a units.UnsetError, an unknown one a units.UnknownError.
+// 40 °F it says by how much less time table A-2 allows, for a freezer above 0 °F how much shorter the storage lives
+// are. At is the warmest found in it: -5 to 25 °C for a refrigerator, -60 to 10 °C for a freezer, -30 to 60 °C for a
+// cupboard; otherwise a units.RangeError. A Storage that is not set is a units.UnsetError, an unknown one a
+// units.UnknownError.
 func CheckStore(storage Storage, at units.Temperature) (StoreReport, error) {
 	if err := storageNames.Check(storage); err != nil {
 		return StoreReport{}, err
@@ -70,15 +74,19 @@ func CheckStore(storage Storage, at units.Temperature) (StoreReport, error) {
 		return StoreReport{}, err
 	}
 	r := StoreReport{Storage: storage, At: at}
+	r.Lines = make([]StoreLine, 0, mostLimits)
 	var findings []verdict.Finding
 	for i := range storeTable {
 		if storeTable[i].Storage != storage {
 			continue
 		}
-		line, f, found := storeTable[i].against(at)
+		line, kind := storeTable[i].against(at)
 		r.Lines = append(r.Lines, line)
-		if found {
-			findings = append(findings, f)
+		if kind != 0 && findings == nil {
+			findings = make([]verdict.Finding, 0, mostLimits)
+		}
+		if kind != 0 {
+			findings = append(findings, line.finding(at, kind))
 		}
 	}
 	switch storage {

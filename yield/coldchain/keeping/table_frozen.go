@@ -36,7 +36,10 @@ var frozenLives = func() []FrozenLife {
 	for _, row := range frozenRows {
 		life := FrozenLife{Name: row.name, Citation: row.citation}
 		for i, c := range row.celsius {
-			life.Points = append(life.Points, LifePoint{At: units.Celsius(c), Life: time.Duration(row.months[i]) * chain.Month, Over: row.over && i == len(row.celsius)-1})
+			life.Points = append(life.Points, LifePoint{
+				At: units.Celsius(c), Life: time.Duration(row.months[i]) * chain.Month,
+				Over: row.over && i == len(row.celsius)-1,
+			})
 		}
 		all = append(all, life)
 	}

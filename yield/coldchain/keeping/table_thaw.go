@@ -33,6 +33,15 @@ var thawRows = [...]thawRow{
 	thawWater:        {"running water", units.Fahrenheit(70), 0, thawCode},
 	thawRaw:          {"raw fish above 41 °F", units.Temperature{}, thawLongest, thawCode},
 	thawReady:        {"ready-to-eat fish above 41 °F", units.Temperature{}, 0, thawCode},
-	thawPack:         {"sealed pack opened before", units.Temperature{}, 0, cite.Citation{Source: cite.FDAFoodCode, Where: "3-501.13(E), its first limb as adopted in Wisconsin", Basis: cite.Recalled}},
-	thawSmoking:      {"fish for smoking, inside", units.Fahrenheit(38), 0, chain.ReadIn(cite.MichiganRegulation569, "R 285.569.4(3)")},
+	thawPack: {
+		"sealed pack opened before", units.Temperature{}, 0,
+		cite.Citation{
+			Source: cite.FDAFoodCode,
+			Where:  "3-501.13(E), its first limb as adopted in Wisconsin",
+			Basis:  cite.Recalled,
+		},
+	},
+	thawSmoking: {
+		"fish for smoking, inside", units.Fahrenheit(38), 0, chain.ReadIn(cite.MichiganRegulation569, "R 285.569.4(3)"),
+	},
 }

@@ -37,9 +37,9 @@ func (m ThawMethod) MarshalText() ([]byte, error) { return thawMethods.Marshal(m
 func (m *ThawMethod) UnmarshalText(text []byte) error { return thawMethods.Unmarshal(text, m) }
 
 // ThawPlan is how fish is to be thawed, or was. Medium is the warmest of the air or water around it. FishAbove41 is the
-// longest that any of the fish is warmer than 41 °F, with the thawing, the handling and the chilling after it; left out, it
-// is not known. SealedPack says that it was frozen in a vacuum or any pack that keeps the air out; Opened that the pack is
-// opened before the thawing begins. ReadyToEat fish, smoked fish among it, is not cooked any more.
+// longest that any of the fish is warmer than 41 °F, with the thawing, the handling and the chilling after it; left
+// out, it is not known. SealedPack says that it was frozen in a vacuum or any pack that keeps the air out; Opened that
+// the pack is opened before the thawing begins. ReadyToEat fish, smoked fish among it, is not cooked any more.
 type ThawPlan struct {
 	Method      ThawMethod        `wire:"required"`
 	Medium      units.Temperature `wire:"required"`

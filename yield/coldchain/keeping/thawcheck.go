@@ -10,8 +10,8 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// ThawLine is one published demand held against a plan, met or not: what it is of, what is demanded and what was planned,
-// not stated where the plan does not say.
+// ThawLine is one published demand held against a plan, met or not: what it is of, what is demanded and what was
+// planned, not stated where the plan does not say.
 type ThawLine struct {
 	Rule     verdict.Rule
 	What     string
@@ -37,16 +37,17 @@ func (r *ThawReport) UnmarshalJSON(data []byte) error { return wire.Unmarshal(da
 // thawLongest is what the Food Code allows raw portions above 41 °F.
 const thawLongest = 4 * time.Hour
 
-// CheckThaw holds a plan of thawing against the published demands: the refrigerator and the fish in it at or below 41 °F;
-// running water at or below 70 °F, raw fish above 41 °F for at most 4 h in all and ready-to-eat fish never; a sealed pack
-// opened before; fish for smoking never above 38 °F. Still water and the counter are in no published list found, and fail.
-// The medium must be -5 to 60 °C, a stated time 0 to 7 days: otherwise a units.RangeError. A method that is not set is a
-// units.UnsetError, an unknown one a units.UnknownError. What the plan leaves out cannot be told.
+// CheckThaw holds a plan of thawing against the published demands: the refrigerator and the fish in it at or below 41
+// °F; running water at or below 70 °F, raw fish above 41 °F for at most 4 h in all and ready-to-eat fish never; a
+// sealed pack opened before; fish for smoking never above 38 °F. Still water and the counter are in no published list
+// found, and fail. The medium must be -5 to 60 °C, a stated time 0 to 7 days: otherwise a units.RangeError. A method
+// that is not set is a units.UnsetError, an unknown one a units.UnknownError. What the plan leaves out is CannotTell.
 func CheckThaw(plan ThawPlan) (ThawReport, error) {
 	if err := thawMethods.Check(plan.Method); err != nil {
 		return ThawReport{}, err
 	}
-	if err := units.CheckTemperature("around the thawing fish", plan.Medium, units.Celsius(-5), units.Celsius(60)); err != nil {
+	low, high := units.Celsius(-5), units.Celsius(60)
+	if err := units.CheckTemperature("around the thawing fish", plan.Medium, low, high); err != nil {
 		return ThawReport{}, err
 	}
 	if err := units.CheckDuration("time above 41 °F", plan.FishAbove41.Value, 0, 7*chain.Day); err != nil {
@@ -136,8 +137,8 @@ func (c *thawCheck) warm(rule verdict.Rule, what string, allowed time.Duration, 
 	return f
 }
 
-// smoking is the stricter rule for fish that will be smoked: inside never above 38 °F. A medium at or below that proves it,
-// but where the fish was warmer afterwards, in the handling.
+// smoking is the stricter rule for fish that will be smoked: inside never above 38 °F. A medium at or below that proves
+// it, but where the fish was warmer afterwards, in the handling.
 func (c *thawCheck) smoking() {
 	row := thawRows[thawSmoking]
 	if c.plan.FishAbove41.Given && c.plan.FishAbove41.Value > 0 {

@@ -10,8 +10,8 @@ import (
 )
 
 // Rule is one printed keeping time, Low to High: after Low it is time, after High it is over. Both are zero where the
-// print knows no end (NoEnd). AtMost is the warmest that the time is printed for, with Under already too warm; not set
-// where the print states none. A month counts 30 days, a year 365.
+// source states no end (NoEnd). AtMost is the warmest that the time is printed for, with Under already too warm; not
+// set where the source states none. A month counts 30 days, a year 365.
 type Rule struct {
 	Food      Food    // as printed; zero for any
 	Storage   Storage // as printed
@@ -31,7 +31,7 @@ type SafetyRule struct{ Rule }
 type QualityRule struct{ Rule }
 
 // Times is what is published of a food in a storage, each list from the strictest: the shorter Low, then the shorter
-// High, then the colder. A list without rules is a time that nobody has published, and not a time without an end.
+// High, then the colder. A list without rules is a time that is not published, and not a time without an end.
 type Times struct {
 	Food     Food
 	Storage  Storage
@@ -49,7 +49,7 @@ func (t *Times) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, t
 // Find returns every published keeping time of a food in a storage, safety and quality apart, each with the strictest
 // first. A food counts as what it is and as what it belongs to: trout as trout, raw, lean and fatty fish. A Food or
 // Storage that is not set or not known is a units.RangeError. Refrigerator days are of safety; freezer months are of
-// quality alone, as is the year of a jar.
+// quality only, as is the year of a jar.
 func Find(food Food, storage Storage) (Times, error) {
 	if err := foodNames.Check(food); err != nil {
 		return Times{}, err

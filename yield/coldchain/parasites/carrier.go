@@ -19,9 +19,9 @@ type Carrier struct {
 // not among them does not say that it is free of parasites.
 func Carriers() []Carrier { return append([]Carrier(nil), carrierTable[:]...) }
 
-// FindCarriers returns the statements about a fish, by its name in capitals or not, first those that name it, then those
-// of the Great Lakes that name no fish and so may mean any. It is never empty: no lake fish is known here to be free of
-// parasites.
+// FindCarriers returns the statements about a fish, by its name in capitals or not, first those that name it, then
+// those of the Great Lakes that name no fish and so may mean any. It is never empty: no lake fish is known here to be
+// free of parasites.
 func FindCarriers(fish string) []Carrier {
 	var named, general []Carrier
 	for _, c := range carrierTable {

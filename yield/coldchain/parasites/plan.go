@@ -11,9 +11,9 @@ import (
 // thickest is the thickness up to which the guide takes its freezing rules to fit.
 const thickest = 6 * units.Inch
 
-// Plan is how fish is to be frozen, or was, where nobody measured its core.
+// Plan is how fish is to be frozen, or was, where its core was not measured.
 type Plan struct {
-	Freezer units.Temperature `wire:"required"` // the warmest the freezer gets while the fish freezes, by a thermometer in it
+	Freezer units.Temperature `wire:"required"` // the warmest it gets while the fish freezes, by a thermometer in it
 	Store   units.Temperature // the warmest it is kept at once frozen; not set, the same
 	Stored  time.Duration     `wire:"required"` // from loading the freezer to taking the fish out
 	// Through is the time from loading until the middle of the thickest fish is down at Core, by a probe or the High of
@@ -31,10 +31,10 @@ func (p Plan) MarshalJSON() ([]byte, error) { return wire.Marshal(p) }
 // UnmarshalJSON reads a plan strictly; the freezer and the time in it must be there.
 func (p *Plan) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, p) }
 
-// Check judges a plan by each published rule of freezing: met, not met or cannot tell, how much too warm or short it is,
-// and what would do. The freezer must be from -90 to 40 °C, Stored and Through 0 to 10 years and Through at most Stored, a
-// thickness above zero: otherwise a units.RangeError. A freezer exactly at a rule's temperature, for exactly its time,
-// meets it.
+// Check judges a plan by each published rule of freezing: met, not met or cannot tell, how much too warm or short it
+// is, and what would do. The freezer must be from -90 to 40 °C, Stored and Through 0 to 10 years and Through at most
+// Stored, a thickness above zero: otherwise a units.RangeError. A freezer exactly at a rule's temperature, for exactly
+// its time, meets it.
 func Check(p Plan) (Report, error) {
 	if !p.Store.IsSet() {
 		p.Store = p.Freezer

@@ -9,9 +9,9 @@ import (
 	"example.org/lakelarder/units/verdict"
 )
 
-// Report is what a plan or a record comes to. One of the deciding rules is enough: the verdict is the best of theirs, and
-// the findings are those of the deciding rules that come as near as that, none where one is met. Where only a named rule
-// is met, the verdict stays NotMet. Lines are all the rules that were judged; Next is what to do now.
+// Report is what a plan or a record comes to. One of the deciding rules is enough: the verdict is the best of theirs,
+// and the findings are those of the deciding rules that come as near as that, none where one is met. Where only a named
+// rule is met, the verdict stays NotMet. Lines are all the rules that were judged; Next is what to do now.
 type Report struct {
 	verdict.Report
 	Lines []Line
@@ -24,9 +24,9 @@ func (r Report) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly.
 func (r *Report) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
-// Line is one rule held against a plan or a record. Held is the time that counts, of a record the longest stretch without
-// a break, which is Stretch. Short is how much time is missing, Beyond by how much the fish, of a plan the freezer, was
-// never at the temperature.
+// Line is one rule held against a plan or a record. Held is the time that counts, of a record the longest stretch
+// without a break, which is Stretch. Short is how much time is missing, Beyond by how much the fish, of a plan the
+// freezer, was never at the temperature.
 type Line struct {
 	Rule    Rule
 	Verdict verdict.Verdict `wire:"always"`

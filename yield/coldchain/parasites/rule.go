@@ -26,9 +26,9 @@ const (
 	RuleTapeworm122F    verdict.Rule = "parasites.tapeworm-122-f"
 )
 
-// Rule is one published way to kill the parasites of fish: by cold, or by Heat. Hold is the least time at Temperature or
-// below it, with Heat above it, counted by Clock without a break. Where Solid is set, the fish must first be frozen solid
-// at that temperature or below. ID is the Rule of the finding about it. Rules are comparable.
+// Rule is one published way to kill the parasites of fish: by cold, or by Heat. Hold is the least time at Temperature
+// or below it, with Heat above it, counted by Clock without a break. Where Solid is set, the fish must first be frozen
+// solid at that temperature or below. ID is the Rule of the finding about it. Rules are comparable.
 type Rule struct {
 	ID          verdict.Rule
 	Name        string
@@ -43,8 +43,9 @@ type Rule struct {
 	Citation    cite.Citation
 }
 
-// Rules returns what has been published on killing parasites in fish, cold first, in the order of the sources; the slice
-// is the caller's own. Weaker figures, for tapeworm only, are among them as Refused, so that they are not taken for safe.
+// Rules returns what has been published on killing parasites in fish, cold first, in the order of the sources; the
+// slice is the caller's own. Weaker figures, for tapeworm only, are among them as Refused, so that they are not taken
+// for safe.
 func Rules() []Rule { return append([]Rule(nil), ruleTable[:]...) }
 
 // entry is the temperature at which the hold begins.

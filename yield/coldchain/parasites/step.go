@@ -18,7 +18,10 @@ const (
 	OrHeat                      //
 )
 
-var steps = word.List[Step]{What: "step", Words: []string{"use soon", "not raw", "not shown", "freeze again", "or heat"}}
+var steps = word.List[Step]{
+	What:  "step",
+	Words: []string{"use soon", "not raw", "not shown", "freeze again", "or heat"},
+}
 
 // ParseStep reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
 func ParseStep(s string) (Step, error) { return steps.Parse(s) }
@@ -35,8 +38,8 @@ func (s *Step) UnmarshalText(text []byte) error { return steps.Unmarshal(text, s
 // homeFreezer is what a home freezer is set to.
 var homeFreezer = units.Fahrenheit(0)
 
-// Text is the step in whole sentences for the person with the fish, its temperatures in a system of units; empty for a step
-// that is not known.
+// Text is the step in whole sentences for the person with the fish, its temperatures in a system of units; empty for a
+// step that is not known.
 func (s Step) Text(in units.System) string {
 	switch s {
 	case UseSoon:

@@ -11,7 +11,7 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// Age is what a record comes to as time on ice. Used is the time in melting ice that would have
+// Age is a record as time on ice. Used is the time in melting ice that would have
 // spoiled the fish as far. It is quality, not safety: hold the same record against coldchain.Audit. Outside is
 // true where the record leaves the -3 to 25 °C in which the law is trusted.
 type Age struct {
@@ -56,7 +56,9 @@ func IceDays(record series.Series[units.Temperature], law Law, maxGap time.Durat
 	}
 	used, ok := w.total()
 	if !ok {
-		return Age{}, units.RangeError{What: "time on ice that the record is worth", Got: "more than 292 years", High: "292 years"}
+		return Age{}, units.RangeError{
+			What: "time on ice that the record is worth", Got: "more than 292 years", High: "292 years",
+		}
 	}
 	s.Used, s.Unknown = used, w.unknown
 	s.Lowest, s.Highest = w.lowest, w.highest
@@ -106,7 +108,7 @@ func (w *iceWalk) above(x int64) units.Temperature {
 }
 
 // thawed is three times the integral of the square of a line that begins at x below Tmin. Both ends are
-// clipped there: the part above counts alone, dt y/(y - x) of time, from zero to y.
+// clipped there: only the part above counts, dt y/(y - x) of time, from zero to y.
 func thawed(dt uint64, x, y int64) wide {
 	if y <= 0 {
 		return wide{}

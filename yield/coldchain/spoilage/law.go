@@ -128,11 +128,14 @@ func LifeAt(onIce time.Duration, law Law, t units.Temperature) (time.Duration, e
 	}
 	rate := law.rate(t.Celsius())
 	if rate == 0 {
-		return 0, units.RangeError{What: "temperature for a life by the law of " + law.String(), Got: t.String(), Low: "above -10 °C; frozen fish lasts by other rules"}
+		return 0, units.RangeError{
+			What: "temperature for a life by the law of " + law.String(), Got: t.String(),
+			Low: units.Celsius(spoilageMinimum).String(), LowExclusive: true,
+		}
 	}
 	life := math.Floor(float64(onIce) / rate)
 	if life >= math.MaxInt64 {
-		return 0, units.RangeError{What: "life at " + t.String(), Got: "past 292 years", High: "292 years"}
+		return 0, units.RangeError{What: "life at " + t.String(), Got: "more than 292 years", High: "292 years"}
 	}
 	return time.Duration(life), nil
 }

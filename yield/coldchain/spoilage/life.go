@@ -30,7 +30,10 @@ type Life struct {
 func Lives() []Life {
 	all := make([]Life, 0, len(lifeTable))
 	for _, r := range lifeTable {
-		l := Life{Fish: r.fish, Waters: r.waters, Low: tenthDays(r.low), High: tenthDays(r.high), Note: r.note, Citation: r.citation}
+		l := Life{
+			Fish: r.fish, Waters: r.waters, Low: tenthDays(r.low), High: tenthDays(r.high), Note: r.note,
+			Citation: r.citation,
+		}
 		if r.belly != notStated {
 			l.Gutted = units.State(r.belly == gutted)
 		}

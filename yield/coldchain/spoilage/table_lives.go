@@ -22,9 +22,11 @@ type lifeRow struct {
 }
 
 var (
-	livesBySpecies   = cite.Citation{Source: cite.FAO348, Where: "species table", Basis: cite.Recalled}
-	livesByStore     = cite.Citation{Source: cite.FAO348, Where: "table 6.1", Basis: cite.Recalled}
-	livesAsTaught    = cite.Citation{Source: cite.FAO348, Where: "as paraphrased in a textbook chapter", Basis: cite.Read}
+	livesBySpecies = cite.Citation{Source: cite.FAO348, Where: "species table", Basis: cite.Recalled}
+	livesByStore   = cite.Citation{Source: cite.FAO348, Where: "table 6.1", Basis: cite.Recalled}
+	livesAsTaught  = cite.Citation{
+		Source: cite.FAO348, Where: "as paraphrased in a textbook chapter", Basis: cite.Read,
+	}
 	livesOfTrout     = cite.Citation{Source: cite.Erikson2018, Where: "abstract", Basis: cite.Read}
 	livesOfRedfish   = cite.Citation{Source: cite.GermanRedfishStudy, Where: "abstract", Basis: cite.Read}
 	livesAsInIceland = cite.Citation{Source: cite.IcelandicFishHandling, Where: "ice rules", Basis: cite.Read}

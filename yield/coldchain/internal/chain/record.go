@@ -42,7 +42,9 @@ func CheckGap(maxGap time.Duration) error {
 	case maxGap == 0:
 		return units.UnsetError{What: "longest gap trusted"}
 	case maxGap < 0:
-		return units.RangeError{What: "longest gap trusted", Got: units.Lasting(maxGap), Low: units.Lasting(1)}
+		return units.RangeError{
+			What: "longest gap trusted", Got: units.Lasting(maxGap), Low: units.Lasting(0), LowExclusive: true,
+		}
 	}
 	return nil
 }

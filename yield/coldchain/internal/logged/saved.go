@@ -64,8 +64,8 @@ func root(t testing.TB) string {
 	}
 }
 
-// Unreadable requires that each text is refused, with a units.FieldError that names the field before it where there is one,
-// and that the value stays as it was.
+// Unreadable requires that each text is refused, with a units.FieldError that names the field before it where there is
+// one, and that the value stays as it was.
 func Unreadable[T any](t testing.TB, start T, texts map[string]string) {
 	t.Helper()
 	for text, field := range texts {
