@@ -19,6 +19,11 @@ var (
 		Text: "The plan begins with an empty shelf and a cap not yet used. Fish still held or caught before it " +
 			"count against the limits too: take them off the limits put in.",
 	}
+	thrownOut = cite.Caution{
+		ID: "season.start-thrown-out", Deciding: true,
+		Text: "Some of what was there at the start passes its keeping time before it is eaten. " +
+			"The plan throws it out and counts it no longer.",
+	}
 	shapeRecalled = cite.Caution{
 		ID: "season.shape-from-memory", Deciding: true,
 		Text: "What counts as preserved under a rule of this shape is from memory. Read the definition before relying on it.",
@@ -82,7 +87,12 @@ func (p Plan) cautions() []cite.Caution {
 	}
 	say(limitsChange, shape)
 	say(countedWhole, none)
-	say(emptyShelf, none)
+	if len(y.Start.Holdings) == 0 && y.Start.Used == 0 {
+		say(emptyShelf, none)
+	}
+	if p.Thrown > 0 {
+		say(thrownOut, none)
+	}
 	switch y.Rule.Shape {
 	case Unpreserved:
 		say(shapeRecalled, shape)
