@@ -109,13 +109,25 @@ func (r *replay) recount(i int) {
 	root := &r.lots[x.root]
 	root.preserved += now - x.counted
 	x.counted = now
-	fish, err := units.ProrateUp(units.Mass(root.entry.Count), root.preserved, root.round)
+	fish, err := wholeFish(root.preserved, root.entry)
 	if err != nil {
 		r.err = err
 	}
-	r.held.Preserved += int(fish) - root.held
-	r.held.All += int(fish) - root.held
-	root.held = int(fish)
+	r.held.Preserved += fish - root.held
+	r.held.All += fish - root.held
+	root.held = fish
+}
+
+// rounding is more than all that shares of a catch lose or gain by being whole quanta, and less than a flake of fish.
+const rounding = 10 * units.Microgram
+
+// wholeFish is how many whole fish of a catch a round mass is, rounded up.
+func wholeFish(m units.Mass, catch *Entry) (int, error) {
+	if m == 0 {
+		return 0, nil
+	}
+	n, err := units.ProrateUp(units.Mass(catch.Count), max(1, m-rounding), catch.Round)
+	return int(n), err
 }
 
 // share is the round mass of so many of a lot.

@@ -73,7 +73,7 @@ func (e *Entry) check() error {
 		if e.Round == 0 {
 			return units.UnsetError{What: "round mass of the fish kept"}
 		}
-		return units.Check("round mass of the fish kept", e.Round, units.Gram, min(units.Tonne, units.Tonne/10*units.Mass(e.Count)))
+		return units.Check("round mass of the fish kept", e.Round, units.Gram*units.Mass(e.Count), min(units.Tonne, units.Tonne/10*units.Mass(e.Count)))
 	case e.Round != 0:
 		return e.beside("round mass", e.Round.String())
 	}

@@ -138,11 +138,11 @@ func (s State) edible(l Lot) units.Mass {
 
 // fish is how many whole fish a round mass of a lot's catch is, rounded up.
 func (l Lot) fish(m units.Mass) int {
-	n, err := units.ProrateUp(units.Mass(l.OfFish), m, l.OfRound)
+	n, err := wholeFish(m, &Entry{Count: l.OfFish, Round: l.OfRound})
 	if err != nil {
 		return 0
 	}
-	return int(n)
+	return n
 }
 
 // weekOf is the week in which a day is, counted from day 0 of week 0.
