@@ -96,20 +96,38 @@ func (r *replay) key(e *Entry) uint64 {
 
 // compare orders entries by everything they state.
 func compare(a, b *Entry) int {
-	for _, c := range [...]int{
-		cmp.Compare(a.Day, b.Day), cmp.Compare(a.Event, b.Event), strings.Compare(a.Batch, b.Batch), strings.Compare(a.From, b.From),
-		cmp.Compare(a.Taken, b.Taken), cmp.Compare(a.Count, b.Count), strings.Compare(a.Product, b.Product), cmp.Compare(a.Round, b.Round),
-		cmp.Compare(b.Audit.Value, a.Audit.Value), cmp.Compare(a.After.Value, b.After.Value),
-	} {
-		if c != 0 {
-			return c
-		}
-	}
 	switch {
-	case a.Audit.Given != b.Audit.Given && b.Audit.Given, a.After.Given != b.After.Given && b.After.Given:
-		return -1
-	case a.Audit.Given != b.Audit.Given, a.After.Given != b.After.Given:
-		return 1
+	case a.Day != b.Day:
+		return cmp.Compare(a.Day, b.Day)
+	case a.Event != b.Event:
+		return cmp.Compare(a.Event, b.Event)
+	case a.Batch != b.Batch:
+		return strings.Compare(a.Batch, b.Batch)
+	case a.From != b.From:
+		return strings.Compare(a.From, b.From)
+	case a.Taken != b.Taken:
+		return cmp.Compare(a.Taken, b.Taken)
+	case a.Count != b.Count:
+		return cmp.Compare(a.Count, b.Count)
+	case a.Product != b.Product:
+		return strings.Compare(a.Product, b.Product)
+	case a.Round != b.Round:
+		return cmp.Compare(a.Round, b.Round)
+	case a.Audit.Value != b.Audit.Value:
+		return cmp.Compare(b.Audit.Value, a.Audit.Value)
+	case a.After.Value != b.After.Value:
+		return cmp.Compare(a.After.Value, b.After.Value)
+	case a.Audit.Given != b.Audit.Given:
+		return first(b.Audit.Given)
+	case a.After.Given != b.After.Given:
+		return first(b.After.Given)
 	}
 	return 0
+}
+
+func first(yes bool) int {
+	if yes {
+		return -1
+	}
+	return 1
 }

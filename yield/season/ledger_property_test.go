@@ -315,5 +315,5 @@ func TestPlanFromAnyState(t *testing.T) {
 		}
 	}
 	require.Greater(t, planned, 500)
-	require.Greater(t, thrown, 20)
+	require.Greater(t, thrown, 10)
 }
