@@ -55,6 +55,11 @@ var (
 		Text: "Fish is preserved after two weeks or later, and not every choice was tried. " +
 			"Another choice of fish to keep or to begin might let more be eaten.",
 	}
+	startNotProven = cite.Caution{
+		ID: "season.start-not-proven",
+		Text: "What was there at the start is in part eaten, or keeps for another time than the fish to come. " +
+			"Another choice of fish to keep or to begin might let more be eaten.",
+	}
 	lawfulSpared = cite.Caution{
 		ID: "season.lawful-fish-spared",
 		Text: "Some trips may lawfully keep more fish than the plan does. " +
@@ -112,7 +117,11 @@ func (p Plan) cautions() []cite.Caution {
 	if !p.Feasible() && p.Spared > 0 {
 		say(lawfulSpared, none)
 	}
-	if !p.Proven {
+	switch {
+	case p.Proven:
+	case y.Lag == 1 || !y.even():
+		say(startNotProven, none)
+	default:
 		say(notProven, none)
 	}
 	return all

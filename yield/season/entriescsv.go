@@ -120,8 +120,8 @@ func invalid(text []byte) int {
 }
 
 // readHeader finds which column of the file is which of the ledger.
-func readHeader(header []string) ([]*column, error) {
-	known := make([]*column, len(header))
+func readHeader(header []string) ([]column, error) {
+	known := make([]column, len(header))
 	var seen [len(columns)]bool
 	for i, name := range header {
 		at := -1
@@ -136,7 +136,7 @@ func readHeader(header []string) ([]*column, error) {
 		case seen[at]:
 			return nil, units.FieldError{Field: "header", Line: 1, Column: i + 1, Err: units.RangeError{What: "column", Got: name + " a second time", High: "one of a name"}}
 		}
-		known[i], seen[at] = &columns[at], true
+		known[i], seen[at] = columns[at], true
 	}
 	for c, ok := range seen {
 		if columns[c].required && !ok {
@@ -154,7 +154,7 @@ func columnNames() []string {
 	return all
 }
 
-func readEntry(reader *csv.Reader, known []*column, cells []string) (Entry, error) {
+func readEntry(reader *csv.Reader, known []column, cells []string) (Entry, error) {
 	var e Entry
 	for i, cell := range cells {
 		err := error(nil)
