@@ -10,19 +10,24 @@ import (
 // The rules that a recipe's salting is held against.
 const (
 	RuleMethod         verdict.Rule = "brine.method"
+	RuleGutting        verdict.Rule = "brine.gutting"
+	RuleFreshBrine     verdict.Rule = "brine.fresh-brine"
+	RuleLoad           verdict.Rule = "brine.load"
+	RuleLimit          verdict.Rule = "brine.limit"
 	RuleSaltWeight     verdict.Rule = "brine.salt-weight"
 	RuleSaltToFish     verdict.Rule = "brine.salt-to-fish"
 	RuleStrength       verdict.Rule = "brine.strength"
 	RuleTime           verdict.Rule = "brine.time"
 	RuleTemperature    verdict.Rule = "brine.temperature"
+	RuleThickness      verdict.Rule = "brine.thickness"
 	RuleWaterPhaseSalt verdict.Rule = "brine.water-phase-salt"
 	RuleNitrite        verdict.Rule = "brine.nitrite"
 )
 
-// Assessment is what Check found. SaltToFish and Strength are what the recipe comes to, of a dry cure and of a brine,
-// not given where it does not say; SugarToSalt is by mass. Limit is the water phase salt that it is held against,
-// zero for jars. Estimate is the average water phase salt after its time and loss, zero where the recipe does not
-// state enough; it decides nothing, and its cautions are those of the report.
+// Assessment is what Check found. SaltToFish and Strength are what the recipe comes to, of a dry cure and of a
+// brine, not given where it does not say; SugarToSalt is by mass. Limit is the water phase salt that it is held
+// against, zero for jars. Estimate is the average water phase salt after its time and loss, zero where the recipe
+// does not state enough; it decides nothing, and its cautions are those of the report.
 type Assessment struct {
 	verdict.Report
 	Method      Method
@@ -44,12 +49,18 @@ type judgement struct {
 	Claim
 	found    Assessment
 	findings []verdict.Finding
+	chosen   bool // the limit was chosen by name
+
+	// Salt that the recipe uses, 0 where it does not say, and the greater figure where it says so twice; dose or
+	// strength by the amounts.
+	salt, saltAtMost units.Mass
+	worked           units.Stated[units.Ratio]
 }
 
 // mostFindings and mostCautions are room for what most recipes have.
 const (
-	mostFindings = 4
-	mostCautions = 8
+	mostFindings = 3
+	mostCautions = 11
 )
 
 func (j *judgement) find(f verdict.Finding) {
@@ -70,15 +81,28 @@ func (j *judgement) missing(rule verdict.Rule, what string, wanted units.Figure,
 // cautions are what must be shown beside the verdict, never none.
 func (j *judgement) cautions() []cite.Caution {
 	all := make([]cite.Caution, 0, mostCautions)
-	all = append(all, figuresOnly)
+	all = append(all, figuresOnly, gutFirst)
+	if j.chosen {
+		all = append(all, chosenLimit)
+		if j.found.Limit.ID == MichiganAir && j.Smoked != HotSmoked {
+			all = append(all, variance)
+		}
+	}
 	if j.ForJars {
 		all = append(all, saltInJars)
 	} else {
 		all = append(all, anEstimate, eatSoon, measureIt)
+		if j.Pack == AirPack {
+			all = append(all, filmBreathes)
+		}
 	}
 	all = append(all, keepCold)
 	if j.found.SaltToFish.Value >= quarter {
 		all = append(all, excess)
+	}
+	all = append(all, oneKind)
+	if j.found.Method == WetBrined {
+		all = append(all, freshBrine)
 	}
 	return append(all, rinseOff, letRest)
 }

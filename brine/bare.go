@@ -11,10 +11,13 @@ func checkFigure[Q units.Quantity](what string, got, least, most Q) error {
 	return refused(what, got, least, most)
 }
 
+// unitLeftOut asks what is likely.
+const unitLeftOut = " (was the unit left out?)"
+
 func refused[Q units.Quantity](what string, got, least, most Q) error {
 	err := units.Check(what, got, least, most)
 	if e, ok := err.(units.RangeError); ok && got > 0 && got < least/1000 {
-		e.Got += " (was the unit left out?)"
+		e.Got += unitLeftOut
 		return e
 	}
 	return err

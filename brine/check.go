@@ -2,25 +2,77 @@ package brine
 
 import (
 	"example.org/lakelarder/units"
-	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/verdict"
 )
 
-// Check holds what a recipe states about its salting against published figures: what salt to fish or what strength it
-// comes to, and what of dose, time, temperature and water phase salt falls short, differs or is left out, by how much
-// and where the published figure is printed. Where a recipe states a figure in two ways, the lesser counts. Only a
-// measured water phase salt meets its limit: without one it is short where all the salt that is stated cannot reach
-// it, and an estimate of how much went in decides nothing. Of fish for jars only the method, the temperature and
-// nitrite are judged. Impossible figures are a units.RangeError. Nothing is rounded: a gram short is short.
+// Check holds what a recipe states about its salting against published figures: what salt to fish or what strength
+// it comes to, and what of dose, time, temperature and water phase salt falls short, differs or is left out, by how
+// much and where the published figure is printed. Where a recipe states a figure in two ways, the lesser counts.
+// Only a measured water phase salt meets its limit, which is that of StrictestSaltLimit: without one it is short
+// where all the salt that is stated cannot reach it, and an estimate of how much went in decides nothing. What
+// contradicts physics or itself is found Impossible and never passes. Of fish for jars only method, handling,
+// temperature and nitrite are judged.
+//
+// Figures that no recipe has are a units.RangeError. Nothing is rounded, a gram short is short, but for two things:
+// a temperature that is printed in two scales is met by either reading, and a dose up to 2 % above a published one
+// is that dose, rounded up on a scale.
 func Check(c Claim) (Assessment, error) {
-	if err := c.check(); err != nil {
-		return Assessment{}, err
-	}
 	j := judgement{Claim: c}
-	j.found.Method = c.method()
 	if !c.ForJars {
 		j.found.Limit = StrictestSaltLimit(c.Smoked, c.Pack)
 	}
+	return j.assess()
+}
+
+// CheckAgainst is Check with a limit of water phase salt chosen by name, such as MichiganAir, 3.0 % in an air pack.
+// A limit that is weaker than that of Check must be for the pack, the smoking and the nitrite that the recipe
+// states: where the recipe does not state one it cannot be told, and where it states another it differs, and the
+// limit of Check counts. An unknown ID is a units.UnknownError, the rest as Check has it.
+func CheckAgainst(c Claim, id SaltLimitID) (Assessment, error) {
+	limit, err := FindSaltLimit(id)
+	if err != nil {
+		return Assessment{}, err
+	}
+	j := judgement{Claim: c}
+	if !c.ForJars {
+		j.found.Limit = StrictestSaltLimit(c.Smoked, c.Pack)
+		if limit.Least >= j.found.Limit.Least && !limit.Nitrite || j.allows(limit) {
+			j.found.Limit, j.chosen = limit, true
+		}
+	}
+	return j.assess()
+}
+
+// allows reports whether a weaker limit is for what the recipe states, and finds what it is not for.
+func (j *judgement) allows(limit SaltLimit) bool {
+	from := len(j.findings)
+	apart := func(what string, stated, wanted string, isStated bool) {
+		f := verdict.Finding{
+			Rule: RuleLimit, What: what, Kind: verdict.Missing, Wanted: units.InWords(wanted), Citation: limit.Citation,
+		}
+		if isStated {
+			f.Kind, f.Stated = verdict.Different, units.InWords(stated)
+		}
+		j.find(f)
+	}
+	if limit.Pack != 0 && limit.Pack != j.Pack {
+		apart("pack", j.Pack.String(), limit.Pack.String(), j.Pack != 0)
+	}
+	if limit.Smoked != 0 && limit.Smoked != j.Smoked {
+		apart("smoking", j.Smoked.String(), limit.Smoked.String(), j.Smoked != 0)
+	}
+	if limit.Nitrite && !j.Nitrite {
+		apart("nitrite", "no nitrite", "dosed and measured nitrite", true)
+	}
+	return len(j.findings) == from
+}
+
+// assess checks the claim and judges it.
+func (j *judgement) assess() (Assessment, error) {
+	if err := j.check(); err != nil {
+		return Assessment{}, err
+	}
+	j.found.Method = j.method()
 	if err := j.judge(); err != nil {
 		return Assessment{}, err
 	}
@@ -30,23 +82,21 @@ func Check(c Claim) (Assessment, error) {
 
 // judge adds to the findings, in the order of Claim.
 func (j *judgement) judge() error {
-	salt, err := j.amounts()
-	if err != nil {
+	if err := j.amounts(); err != nil {
 		return err
 	}
 	j.judgeMethod()
+	j.judgeHandling()
 	if !j.ForJars {
 		j.judgeDose()
 		j.judgeTime()
 	}
-	if err := j.judgeTemperature(); err != nil {
-		return err
-	}
+	j.judgeTemperature()
 	if !j.ForJars {
 		if err := j.judgeWaterPhaseSalt(); err != nil {
 			return err
 		}
-		if j.SaltVolume.Given && salt == 0 && j.SaltAs == (Ingredient{}) {
+		if j.SaltVolume.Given && j.salt == 0 && j.SaltAs == (Ingredient{}) {
 			j.missing(RuleSaltWeight, "weight of the salt",
 				units.Between(lightestSalt, heaviestSalt).With("to the quarter cup, by the salt"), spreadCitation)
 		}
@@ -55,43 +105,42 @@ func (j *judgement) judge() error {
 		j.find(verdict.Finding{
 			Rule: RuleNitrite, What: "nitrite", Kind: verdict.Different,
 			Stated: units.InWords("nitrite"), Wanted: units.InWords("only licensed processes, dosed and measured"),
-			Citation: cite.Citation{Source: cite.MaineRules01001Ch359, Where: "s. 2(C)(2)", Basis: cite.Read},
+			Citation: maine("s. 2(C)(2)"),
 		})
 	}
-	return nil
+	return j.doubt()
 }
 
-// amounts works out what the recipe comes to, and returns the weight of its salt, 0 where it is not known.
-func (j *judgement) amounts() (units.Mass, error) {
-	salt, err := weighedOr(j.Salt, j.SaltVolume, j.SaltAs, Salt)
+// amounts works out what the recipe comes to.
+func (j *judgement) amounts() error {
+	salt, saltAtMost, err := weights(j.Salt, j.SaltVolume, j.SaltAs, Salt)
 	if err != nil {
-		return 0, err
+		return err
 	}
-	sugar, err := weighedOr(j.Sugar, j.SugarVolume, j.SugarAs, Sugar)
+	sugar, _, err := weights(j.Sugar, j.SugarVolume, j.SugarAs, Sugar)
 	if err != nil {
-		return 0, err
+		return err
 	}
-	if salt > 0 && sugar > 0 {
+	if j.salt, j.saltAtMost = salt, saltAtMost; salt > 0 && sugar > 0 {
 		ratio, err := units.RatioOf(sugar, salt)
 		if err != nil {
-			return 0, err
+			return err
 		}
 		j.found.SugarToSalt = units.State(ratio)
 	}
-	var worked units.Stated[units.Ratio]
 	switch j.found.Method {
 	case DrySalted:
-		if worked.Given = salt > 0 && j.Fish.Given; worked.Given {
-			worked.Value, err = units.RatioOf(salt, j.Fish.Value)
+		if j.worked.Given = salt > 0 && j.Fish.Given; j.worked.Given {
+			j.worked.Value, err = units.RatioOf(salt, j.Fish.Value)
 		}
-		j.found.SaltToFish = lesser(j.SaltToFish, worked)
+		j.found.SaltToFish = lesser(j.SaltToFish, j.worked)
 	case WetBrined:
-		if worked.Given = salt > 0 && j.Water.Given; worked.Given {
-			worked.Value, err = strengthOf(salt, j.Water.Value)
+		if j.worked.Given = salt > 0 && j.Water.Given; j.worked.Given {
+			j.worked.Value, err = strengthOf(salt, j.Water.Value)
 		}
-		j.found.Strength = lesser(j.Strength, worked)
+		j.found.Strength = lesser(j.Strength, j.worked)
 	}
-	return salt, err
+	return err
 }
 
 // lesser is the lesser of two figures, where both are given.
@@ -102,29 +151,31 @@ func lesser(a, b units.Stated[units.Ratio]) units.Stated[units.Ratio] {
 	return a
 }
 
-// weighedOr is a stated weight, or that of a stated volume through its ingredient, the lesser of the two where both
-// are stated; 0 where it is not known.
-func weighedOr(
+// weights are a stated weight, or that of a stated volume through its ingredient: the lesser and the greater of the
+// two where both are stated; 0 where it is not known.
+func weights(
 	mass units.Stated[units.Mass], volume units.Stated[units.Volume], as Ingredient, substance Substance,
-) (units.Mass, error) {
-	var weighed units.Mass
+) (least, most units.Mass, err error) {
 	if volume.Given && as != (Ingredient{}) {
-		var err error
-		if weighed, err = as.massAs(substance, volume.Value); err != nil {
-			return 0, err
+		if least, err = as.massAs(substance, volume.Value); err != nil {
+			return 0, 0, err
+		}
+		most = least
+	}
+	if mass.Given {
+		most = max(most, mass.Value)
+		if least == 0 || mass.Value < least {
+			least = mass.Value
 		}
 	}
-	if mass.Given && (weighed == 0 || mass.Value < weighed) {
-		return mass.Value, nil
-	}
-	return weighed, nil
+	return least, most, nil
 }
 
 // litreAt60 is what a litre of water weighs at 60 °F, by the density that the scales of strength rest on.
 const litreAt60 = 999_019_414_952 * units.Nanogram
 
-// strengthOf is the share of salt in a volume of water measured at 60 °F, not held to saturation: a recipe may ask for
-// too much.
+// strengthOf is the share of salt in a volume of water measured at 60 °F, not held to saturation: a recipe may ask
+// for too much.
 func strengthOf(salt units.Mass, water units.Volume) (units.Ratio, error) {
 	mass, err := units.Prorate(litreAt60, water, units.Litre)
 	if err != nil {

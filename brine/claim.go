@@ -39,6 +39,10 @@ type Claim struct {
 	Loss           units.Stated[units.Ratio] // of raw weight, in drying and smoking
 	WaterPhaseSalt units.Stated[units.Ratio] // measured in the loin
 	Nitrite        bool
+
+	Ungutted  bool // salted with guts, roe or milt still in
+	UsedBrine bool // brine that other fish lay in, used again as it is
+	MixedLoad bool // several kinds of fish, or pieces of very different size, salted together
 }
 
 // MarshalJSON writes the claim in the words that UnmarshalJSON reads.
@@ -68,7 +72,7 @@ func (c *Claim) check() error {
 		checkStated("water", c.Water, leastVolume, largestBrine),
 		checkFrom0("salt to fish", c.SaltToFish.Value, smallestRatio, units.One),
 		checkFrom0("brine strength", c.Strength.Value, smallestRatio, units.One),
-		checkFrom0("loss", c.Loss.Value, smallestRatio, units.One),
+		checkFrom0("loss", c.Loss.Value, smallestRatio, wettest), // more than all the water
 		checkFrom0(inTheWater, c.WaterPhaseSalt.Value, smallestRatio, units.One),
 		solution.CheckShare(inTheWater, c.WaterPhaseSalt.Value),
 		checkStated("thickness", c.Thickness, thinnest, thickest),
@@ -78,7 +82,7 @@ func (c *Claim) check() error {
 		}
 	}
 	if c.Time.Given {
-		if err := units.CheckDuration("time", c.Time.Value, leastTime, longest); err != nil {
+		if err := checkTime(c.Time.Value); err != nil {
 			return err
 		}
 	}
@@ -86,6 +90,16 @@ func (c *Claim) check() error {
 		return units.CheckTemperature("temperature", c.Temperature.Value, units.Celsius(-30), units.Celsius(60))
 	}
 	return nil
+}
+
+// checkTime is checkFigure of a time in salt.
+func checkTime(t time.Duration) error {
+	err := units.CheckDuration("time", t, leastTime, longest)
+	if e, ok := err.(units.RangeError); ok && t > 0 && t < leastTime/1000 {
+		e.Got += unitLeftOut
+		return e
+	}
+	return err
 }
 
 // checkStated is checkFigure of a figure that is stated.

@@ -34,7 +34,7 @@ func ExampleStrictestSaltLimit() {
 	fmt.Println(l.Least, l.Place)
 	fmt.Println(brine.StrictestSaltLimit(brine.ColdSmoked, brine.LowOxygenPack).Least)
 	// Output:
-	// 3 % Michigan
+	// 3.5 % UK (advice)
 	// 3.5 %
 }
 
@@ -79,18 +79,18 @@ func ExampleKeepLimits() {
 	}
 	// Output:
 	// 20 % Alaska
-	// 17 % Maine
+	// 20 % US FDA
 }
 
 func ExampleSaltingRules() {
 	for _, r := range brine.SaltingRules()[:4] {
-		fmt.Println(r.Most.Text(units.FahrenheitScale, 0), r.What)
+		fmt.Println(r.Limit.Text(units.Both), r.What)
 	}
 	// Output:
-	// 38 °F raw fish until it is salted
-	// 60 °F brine at its start
-	// 38 °F where fish brines for more than 4 h
-	// 38 °F where dry-salted fish lies, from the start
+	// at most 38 °F (3.3 °C) raw fish until it is salted
+	// at most 60 °F (15.6 °C) brine at its start
+	// at most 38 °F (3.3 °C) where fish brines for more than 4 h
+	// at most 38 °F (3.3 °C) where dry-salted fish lies, from the start
 }
 
 // An assessment is saved, read again, and shown in one system of units.
@@ -195,4 +195,38 @@ func ExampleFaces() {
 func ExampleFatness() {
 	fmt.Println(brine.FatFish, "or", brine.LeanFish)
 	// Output: fat fish or lean fish
+}
+
+// 3.0 % in an air pack passes only where somebody names the authority that says so.
+func ExampleCheckAgainst() {
+	c := brine.Claim{
+		SaltToFish: units.State(3 * units.Percent), Time: units.State(24 * time.Hour), Temperature: units.State(units.Celsius(3.3)),
+		Smoked: brine.HotSmoked, Pack: brine.AirPack, WaterPhaseSalt: units.State(3 * units.Percent),
+	}
+	a, err := brine.Check(c)
+	fmt.Println(a.Verdict, a.Limit.Place, err)
+	a, err = brine.CheckAgainst(c, brine.MichiganAir)
+	fmt.Println(a.Verdict, a.Limit.Place, err)
+	c.Pack = brine.LowOxygenPack
+	a, err = brine.CheckAgainst(c, brine.MichiganAir)
+	fmt.Println(a.Verdict, err)
+	for _, f := range a.Findings {
+		fmt.Println(f)
+	}
+	// Output:
+	// not met UK (advice) <nil>
+	// met Michigan <nil>
+	// not met <nil>
+	// water phase salt: 3 % stated, at least 3.5 % published, short by 0.5 %
+	// pack: low-oxygen pack stated, air pack published
+}
+
+func ExampleFindSaltLimit() {
+	l, err := brine.FindSaltLimit(brine.MaineVacuum)
+	fmt.Println(l.Least, l.Pack, err)
+	_, err = brine.FindSaltLimit("WPS")
+	fmt.Println(err)
+	// Output:
+	// 3.5 % low-oxygen pack <nil>
+	// unknown limit of water phase salt "WPS": expected WPS-US-VAC, WPS-FDA-CH13, WPS-ME-VAC, WPS-TORRY, WPS-MI-AIR, WPS-GL-MODEL, WPS-ME-AIR, WPS-US-VAC-NIT, WPS-FDA-CH13-NIT or WPS-ME-VAC-NIT
 }

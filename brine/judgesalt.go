@@ -44,17 +44,18 @@ func (j *judgement) judgeWaterPhaseSalt() error {
 }
 
 // bestCase is the most that the recipe can come to, however long it takes: the driest fish with all the salt of the
-// dose in it, or with its water as strong as the brine.
+// dose in it, or with its water as strong as the brine, and no more than all the salt of the brine.
 func (j *judgement) bestCase() (units.Ratio, bool, error) {
 	salt := j.found.SaltToFish.Value
 	if j.found.Strength.Value > 0 {
-		surface, _ := solution.Saturation()
-		strong, err := perWater(min(surface, j.found.Strength.Value))
-		if err != nil {
+		var err error
+		if salt, err = j.inItsWater(j.found.Strength.Value); err != nil {
 			return 0, false, err
 		}
-		if salt, err = units.Prorate(driest, strong, units.One); err != nil {
+		if inBrine, known, err := j.perFish(j.salt); err != nil {
 			return 0, false, err
+		} else if known {
+			salt = min(salt, inBrine)
 		}
 	}
 	if salt == 0 || !j.Loss.Given {
@@ -91,8 +92,8 @@ func (j *judgement) estimate() error {
 		if err != nil {
 			return err
 		}
-		if j.found.Method == DrySalted {
-			salt = min(salt, j.found.SaltToFish.Value)
+		if salt, err = j.atMost(salt, end.water); err != nil {
+			return err
 		}
 		if *end.share, err = shareIn(salt, end.water, j.Loss.Value); err != nil {
 			return err
@@ -100,6 +101,31 @@ func (j *judgement) estimate() error {
 	}
 	j.found.Estimate = Estimate{Range: r, Citation: diffusionCitation}
 	return nil
+}
+
+// atMost is salt per mass of raw fish, as far as there is so much: all of a dose, or what brine and fish share in
+// the end.
+func (j *judgement) atMost(salt, water units.Ratio) (units.Ratio, error) {
+	if j.found.Method == DrySalted {
+		return min(salt, j.found.SaltToFish.Value), nil
+	}
+	if !j.Fish.Given || !j.Water.Given || j.salt == 0 {
+		return salt, nil
+	}
+	inFish, err := water.Of(j.Fish.Value)
+	if err != nil {
+		return 0, err
+	}
+	inBrine, err := units.Prorate(litreAt60, j.Water.Value, units.Litre)
+	if err != nil {
+		return 0, err
+	}
+	end, err := units.RatioOf(j.salt, inBrine+inFish) // per water of both
+	if err != nil {
+		return 0, err
+	}
+	shared, err := units.Prorate(water, end, units.One)
+	return min(salt, shared), err
 }
 
 // shareIn is salt/(salt + water left), all per mass of raw fish, at most saturation; a loss of all the water is

@@ -22,11 +22,11 @@ type KeepLimit struct {
 // Nothing here says that a home product keeps without cold. The slice is the caller's own.
 func KeepLimits() []KeepLimit { return append([]KeepLimit(nil), keepLimits[:]...) }
 
-// SaltingRule is a published temperature for fish that is being salted.
+// SaltingRule is a published temperature for fish that is being salted: at most so much, as printed in both scales.
 type SaltingRule struct {
 	ID       SaltingRuleID
 	What     string
-	Most     units.Temperature
+	Limit    units.Figure
 	Citation cite.Citation
 }
 

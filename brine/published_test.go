@@ -137,14 +137,21 @@ func TestOtherLimits(t *testing.T) {
 			continue
 		}
 		require.Equal(t, r.Text("activity"), units.In(l.Activity, units.One, 2).String())
+		require.Equal(t, r.Text("bound") == "below", l.Below)
+		require.Contains(t, []string{"below", "at most"}, r.Text("bound"))
 	}
 	rules := printed.Table(t, "brine/salting-rules.csv")
 	require.Len(t, SaltingRules(), len(rules))
 	for i, r := range rules {
 		l := SaltingRules()[i]
 		require.Equal(t, r.Text("id"), string(l.ID))
-		require.Equal(t, r.Text("most_f"), l.Most.In(units.FahrenheitScale, 3).String())
-		printed.Within(t, r, "most_c", l.Most.In(units.CelsiusScale, 6))
+		require.Equal(t, "at most "+r.Text("most_f")+" °F ("+r.Text("most_c")+" °C)", l.Limit.Text(units.Both))
+		for col, scale := range map[string]units.Scale{"most_f": units.FahrenheitScale, "most_c": units.CelsiusScale} {
+			printedAt, err := units.TemperatureOf(r.Decimal(col), scale)
+			require.NoError(t, err)
+			require.True(t, l.Limit.Admits(units.AmountOf(printedAt)), "as printed in either scale")
+		}
+		require.False(t, l.Limit.Admits(units.AmountOf(units.Fahrenheit(r.Float("most_f")+0.1))))
 		requireFrom(t, r, l.Citation)
 	}
 }
@@ -156,7 +163,7 @@ func TestStrictestSaltLimit(t *testing.T) {
 		want   units.Ratio
 	}{
 		{0, 0, 35}, {HotSmoked, LowOxygenPack, 35}, {ColdSmoked, LowOxygenPack, 35},
-		{HotSmoked, AirPack, 35}, {ColdSmoked, AirPack, 30}, {0, AirPack, 35},
+		{HotSmoked, AirPack, 35}, {ColdSmoked, AirPack, 35}, {0, AirPack, 35},
 	} {
 		l := StrictestSaltLimit(c.smoked, c.pack)
 		require.Equal(t, c.want*units.PerMille, l.Least, "%s, %s", c.smoked, c.pack)

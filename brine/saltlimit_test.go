@@ -35,7 +35,7 @@ func TestSaltLimitsAreThePrintedOnes(t *testing.T) {
 		require.NotEmpty(t, l.Fish)
 		require.NotEmpty(t, l.Place)
 		got = append(got, limitRow{
-			l.ID, l.Least, l.Pack.String(), l.Smoked.String(), l.Nitrite, l.Citation.Source.Key(), l.Citation.Where, l.Citation.Basis.String(),
+			string(l.ID), l.Least, l.Pack.String(), l.Smoked.String(), l.Nitrite, l.Citation.Source.Key(), l.Citation.Where, l.Citation.Basis.String(),
 		})
 	}
 	for _, rows := range [][]limitRow{want, got} {

@@ -12,6 +12,13 @@ const (
 	third      = units.One / 3 // 1e-12 down: exactly 1:3 is not above it
 )
 
+// A dose that is weighed on a scale is rounded up, never down. It still is the published dose if it is at most 2 %
+// more, which is the greatest step of a scale that is accepted; practice, no source.
+const (
+	handSaltedUp = handSalted + handSalted/50
+	thirdUp      = third + third/50
+)
+
 var (
 	handSaltedCitation = cite.Citation{Source: cite.SalmonSmokingFoods2020, Where: "table 2", Basis: cite.Read}
 	quarterCitation    = cite.Citation{
@@ -90,6 +97,36 @@ var (
 		Text:     "Only the figures of the salting were compared. A recipe that is not a tested one stays so.",
 		Citation: cite.Citation{Where: "usual caution", Basis: cite.Practice},
 	}
+	gutFirst = cite.Caution{
+		ID: "brine.gut-first", Deciding: true,
+		Text: "Gut the fish completely before it is salted or dried, roe and milt too, without cutting into the guts. " +
+			"Otherwise toxin can form while it cures, even in strict cold.",
+		Citation: guide("ch. 13, p. 248; also ch. 14, p. 294"),
+	}
+	oneKind = cite.Caution{
+		ID: "brine.one-kind", Text: "Salt one kind of fish at a time, in pieces of about one size.",
+		Citation: guide("ch. 13, p. 252"),
+	}
+	freshBrine = cite.Caution{
+		ID: "brine.fresh-brine", Text: "Take a fresh brine for every load, or treat it before it is used again.",
+		Citation: guide("ch. 13, p. 252"),
+	}
+	filmBreathes = cite.Caution{
+		ID: "brine.film-breathes", Deciding: true,
+		Text: "An air pack breathes: its film lets 10,000 cc of oxygen or more through each square metre in 24 hours. " +
+			"Oil, a deep container pressed free of air or a sealed jar is a low-oxygen pack, whatever the film.",
+		Citation: guide("ch. 13, p. 248"),
+	}
+	chosenLimit = cite.Caution{
+		ID: "brine.chosen-limit", Deciding: true,
+		Text:     "The limit was chosen by name. It holds where its authority rules, and for the fish that it names.",
+		Citation: cite.Citation{Where: "usual caution", Basis: cite.Practice},
+	}
+	variance = cite.Caution{
+		ID: "brine.michigan-variance", Deciding: true,
+		Text:     "Michigan allows cold smoking, low-oxygen packs and nitrite only under a variance.",
+		Citation: cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.18", Basis: cite.Read},
+	}
 	saltInJars = cite.Caution{
 		ID: "brine.salt-in-jars", Deciding: true,
 		Text:     "Judged as fish for jars: salt is for flavour there. Only the published process makes the jars keep.",
@@ -119,7 +156,7 @@ func estimateCautions() []cite.Caution { return []cite.Caution{anEstimate, eatSo
 func afterSalting() []cite.Caution { return []cite.Caution{keepCold, rinseOff, letRest} }
 
 func cureCautions(salt units.Ratio, sugar units.Mass) []cite.Caution {
-	all := make([]cite.Caution, 0, 5)
+	all := make([]cite.Caution, 0, 4)
 	all = append(all, measureIt, keepCold)
 	switch {
 	case salt < handSalted:

@@ -10,8 +10,8 @@ import (
 var growthLimits = [...]GrowthLimit{
 	growth("Bacillus cereus", 920, 430, 930, 1000, 4, 55, "facultative anaerobe").from(tableA1),
 	growth("Campylobacter jejuni", 987, 490, 950, 170, 30, 45, "micro-aerophile").from(tableA1),
-	growth("Clostridium botulinum type A, proteolytic B and F", 935, 460, 900, 1000, 10, 48, "anaerobe").from(tableA1Quoted),
-	growth("Clostridium botulinum type E, nonproteolytic B and F", 970, 500, 900, 500, 3.3, 45, "anaerobe").from(tableA1Quoted),
+	growth("Clostridium botulinum type A, proteolytic B and F", 935, 460, 900, 1000, 10, 48, "anaerobe").from(tableA1),
+	growth("Clostridium botulinum type E, nonproteolytic B and F", 970, 500, 900, 500, 3.3, 45, "anaerobe").from(tableA1),
 	growth("Clostridium perfringens", 930, 500, 900, 700, 10, 52, "anaerobe").from(tableA1),
 	growth("pathogenic Escherichia coli", 950, 400, 1000, 650, 6.5, 49.4, "facultative anaerobe").from(tableA1),
 	growth("Listeria monocytogenes", 920, 440, 940, 1000, -0.4, 45, "facultative anaerobe").from(tableA1),
@@ -43,21 +43,16 @@ var growthLimits = [...]GrowthLimit{
 const notPrinted = -400.0
 
 var (
-	tableA1 = cite.Citation{
-		Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420", Basis: cite.Recalled,
-	}
-	tableA1Quoted = cite.Citation{
-		Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420, as quoted in a public note",
-		Basis: cite.Read,
-	}
+	tableA1    = guide("Appendix 4, table A-1, p. 420")
 	arsFactors = cite.Citation{Source: cite.USDAARSGrowthFactors, Where: "table", Basis: cite.Read}
 )
 
 func growth(organism string, activity, leastPH, mostPH, salt int, coldest, warmest float64, oxygen string) GrowthLimit {
 	return GrowthLimit{
 		Organism: organism, LeastActivity: units.Ratio(activity) * units.PerMille,
-		LeastPH: units.PH(leastPH) * units.PHUnit / 100, MostPH: units.PH(mostPH) * units.PHUnit / 100, MostSalt: units.Ratio(salt) * units.Percent / 100,
-		Coldest: units.Celsius(coldest), Warmest: units.Celsius(warmest), Oxygen: oxygen,
+		LeastPH: units.PH(leastPH) * units.PHUnit / 100, MostPH: units.PH(mostPH) * units.PHUnit / 100,
+		MostSalt: units.Ratio(salt) * units.Percent / 100,
+		Coldest:  units.Celsius(coldest), Warmest: units.Celsius(warmest), Oxygen: oxygen,
 	}
 }
 

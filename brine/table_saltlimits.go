@@ -7,24 +7,24 @@ import (
 
 // saltLimits are the published limits in tenths of a percent, the default first.
 var saltLimits = [...]SaltLimit{
-	least(35, LowOxygenPack, "WPS-US-VAC", "US FDA", "refrigerated smoked fish, letter on cold-smoked salmon").in(letter),
-	least(35, LowOxygenPack, "WPS-FDA-CH13", "US FDA", "smoked fish").in(chapter13),
-	least(35, LowOxygenPack, "WPS-ME-VAC", "Maine", "hot- or cold-smoked fish").in(maine("s. 2(C)(2), (5)")),
-	least(35, 0, "WPS-TORRY", "UK (advice)", "ready-to-eat hot-smoked fish below 5 °C").smoked(HotSmoked).in(torry),
-	least(30, AirPack, "WPS-MI-AIR", "Michigan", "smoked fish").in(michigan),
-	least(30, 0, "WPS-GL-MODEL", "Great Lakes model plan", "smoked lake whitefish, lake trout, lake herring").
+	least(35, LowOxygenPack, FDALetter, "US FDA", "refrigerated smoked fish, letter on cold-smoked salmon").in(letter),
+	least(35, LowOxygenPack, FDAGuide, "US FDA", "smoked fish").in(chapter13),
+	least(35, LowOxygenPack, MaineVacuum, "Maine", "hot- or cold-smoked fish").in(maine("s. 2(C)(2), (5)")),
+	least(35, 0, TorryAdvice, "UK (advice)", "ready-to-eat hot-smoked fish below 5 °C").smoked(HotSmoked).in(torry),
+	least(30, AirPack, MichiganAir, "Michigan", "smoked fish").in(michigan),
+	least(30, 0, GreatLakesModel, "Great Lakes model plan", "smoked lake whitefish, lake trout, lake herring").
 		smoked(HotSmoked).in(greatLakes),
-	least(25, AirPack, "WPS-ME-AIR", "Maine", "hot- or cold-smoked fish").in(maine("s. 2(C)(1), (4)")),
-	least(30, LowOxygenPack, "WPS-US-VAC-NIT", "US FDA", "refrigerated smoked fish, letter on cold-smoked salmon").
+	least(25, AirPack, MaineAir, "Maine", "hot- or cold-smoked fish").in(maine("s. 2(C)(1), (4)")),
+	least(30, LowOxygenPack, FDALetterNitrite, "US FDA", "refrigerated smoked fish, letter on cold-smoked salmon").
 		withNitrite().in(letter),
-	least(30, LowOxygenPack, "WPS-FDA-CH13-NIT", "US FDA", "smoked fish").withNitrite().in(chapter13),
-	least(30, LowOxygenPack, "WPS-ME-VAC-NIT", "Maine", "hot-smoked fish").smoked(HotSmoked).withNitrite().
+	least(30, LowOxygenPack, FDAGuideNitrite, "US FDA", "smoked fish").withNitrite().in(chapter13),
+	least(30, LowOxygenPack, MaineVacuumNitrite, "Maine", "hot-smoked fish").smoked(HotSmoked).withNitrite().
 		in(maine("s. 2(C)(2)")),
 }
 
 var (
 	letter     = cite.Citation{Source: cite.FDAWarningFLA0227, Where: "least water phase salt", Basis: cite.Read}
-	chapter13  = cite.Citation{Source: cite.FDAHazardsGuide4, Where: "ch. 13", Basis: cite.Recalled}
+	chapter13  = guide("ch. 13, control strategy 1A, p. 260")
 	torry      = cite.Citation{Source: cite.TorryNote82Revised, Where: "accompanying notes", Basis: cite.Read}
 	michigan   = cite.Citation{Source: cite.MichiganRegulation569, Where: "R 285.569.8(2)", Basis: cite.Read}
 	greatLakes = cite.Citation{Source: cite.GreatLakesHACCP2000, Where: "water phase salt", Basis: cite.Read}
@@ -34,7 +34,12 @@ func maine(where string) cite.Citation {
 	return cite.Citation{Source: cite.MaineRules01001Ch359, Where: where, Basis: cite.Read}
 }
 
-func least(tenths int, pack Pack, id, place, fish string) SaltLimit {
+// guide cites a place in the guide of the FDA, the printing of March 2020.
+func guide(where string) cite.Citation {
+	return cite.Citation{Source: cite.FDAHazardsGuide2020, Where: where, Basis: cite.Read}
+}
+
+func least(tenths int, pack Pack, id SaltLimitID, place, fish string) SaltLimit {
 	return SaltLimit{ID: id, Least: units.Ratio(tenths) * units.Percent / 10, Pack: pack, Fish: fish, Place: place}
 }
 

@@ -17,8 +17,8 @@ func AtmosphereSource() cite.Citation {
 	}
 }
 
-// Constants of the US Standard Atmosphere 1976 in SI units. ISO 2533 takes M0 as 28.964 420 kg/kmol; that moves the pressure
-// by less than 5e-7 of its value below 5,000 m.
+// Constants of the US Standard Atmosphere 1976 in SI units. ISO 2533 takes M0 as 28.964 420 kg/kmol; that moves the
+// pressure by less than 5e-7 of its value below 5,000 m.
 const (
 	seaLevelPressure    = 101_325     // p0, Pa
 	seaLevelTemperature = 288.15      // T0, K

@@ -103,17 +103,13 @@ func (c Cooling) doubted(r Record, d doubt) []verdict.Finding {
 func (c *Cooling) judge(r Record) (found []verdict.Finding) {
 	worst, why := [2]CoolingTook{}, [2]clock{}
 	for probe, core := range r.Cores {
-		parts, cooked := c.Rule.coolings(core)
-		for n, part := range parts {
-			if first, _ := part.First(); n > 0 {
-				cooked = first.At
-			}
+		for n, part := range c.Rule.coolings(core) {
 			var before *clock
 			for i, step := range c.Rule.Steps {
 				if !step.To.IsSet() {
 					continue
 				}
-				t, went := c.Rule.took(part, i, r.MaxGap, cooked, before)
+				t, went := c.Rule.took(part, i, r.MaxGap, before)
 				t.Probe, before = probe, &went
 				if probe == 0 && n == 0 || t.worse(worst[i]) {
 					worst[i], why[i] = t, went

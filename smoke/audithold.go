@@ -70,7 +70,11 @@ func AuditHold(limit CoreLimit, r Record) (Hold, error) {
 	if found != nil {
 		h.Owed = limit.Hold - running(doubt.without(r.Cores), limit.AtLeast, r.MaxGap)
 	}
-	h.Report = verdict.Of(found, holdCautions(limit, r.Site))
+	cautions := holdCautions(limit, r.Site)
+	if r.beginsWarm() {
+		cautions = append(cautions, beginsWarm)
+	}
+	h.Report = verdict.Of(found, cautions)
 	return h, nil
 }
 

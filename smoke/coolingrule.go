@@ -91,7 +91,13 @@ func (r CoolingRule) check() error {
 		if step.Within == 0 {
 			return units.UnsetError{What: "time of the cooling"}
 		}
-		if err := units.CheckDuration("time of the cooling", step.Within, 1, longestCooling); err != nil {
+		if err := units.CheckDuration("time of the cooling", step.Within, leastTime, longestCooling); err != nil {
+			return err
+		}
+		if err := checkPair("end of the cooling", step.To, units.AmountOf(step.ToAlso)); err != nil {
+			return err
+		}
+		if err := checkPair("start of the cooling", step.From, units.AmountOf(step.FromAlso)); err != nil {
 			return err
 		}
 		if step.From.IsSet() && !step.From.Above(step.To) {

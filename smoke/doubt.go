@@ -55,20 +55,18 @@ func (d *doubt) look(r Record, fast reach, probe int) {
 	core := r.Cores[probe]
 	var e envelope
 	going := pace{reach: fast}
-	hottest := hottest{air: r.Air}
+	met := airOf{air: r.Air}
 	same := r.Air.Len() > 0
-	last := believed
 	for i := 0; i < core.Len(); i++ {
 		a, _ := core.At(i)
-		medium, withAir := hottest.until(a.At)
-		before, b := e.at, believed
-		if e, b = e.step(&going, a.At, a.Value.Celsius(), medium); b != believed {
-			if b != last {
-				d.why = append(d.why, disbelief{probe: probe, of: b, when: series.Stretch{From: before}, worst: a.Value, bound: e.bound(b), withAir: withAir})
+		medium, withAir := met.until(a.At, r.MaxGap)
+		before, last := e.at, e.is
+		if e.step(&going, a.At, quanta(a.Value), medium) != believed {
+			if e.is != last {
+				d.why = append(d.why, disbelief{probe: probe, of: e.is, when: series.Stretch{From: before}, worst: a.Value, bound: e.bound(), withAir: withAir})
 			}
 			d.goesOn(a)
 		}
-		last = b
 		if same {
 			air, err := r.Air.ValueAt(a.At)
 			same = err == nil && air == a.Value
@@ -92,20 +90,35 @@ func (d *doubt) goesOn(a series.Reading[units.Temperature]) {
 	}
 }
 
-// hottest follows the air of the record.
-type hottest struct {
+// airOf follows the air of a record.
+type airOf struct {
 	air  series.Series[units.Temperature]
 	next int
+	met  airMet
+}
+
+// until is the hottest that a core has met until a time, in quanta, and whether that was recorded.
+func (h *airOf) until(at, maxGap time.Duration) (most float64, recorded bool) {
+	for a, ok := h.air.At(h.next); ok && a.At <= at; a, ok = h.air.At(h.next) {
+		h.met = airMet{at: a.At, most: warmest(h.met.most, a.Value)}
+		h.next++
+	}
+	return h.met.medium(at, maxGap)
+}
+
+// airMet is the hottest air that was recorded so far, not set while none was, and when air was last recorded.
+type airMet struct {
+	at   time.Duration
 	most units.Temperature
 }
 
-// until is the hottest that a core has met until a time, in °C, and whether that was recorded.
-func (h *hottest) until(at time.Duration) (celsius float64, recorded bool) {
-	for a, ok := h.air.At(h.next); ok && a.At <= at; a, ok = h.air.At(h.next) {
-		h.most = warmest(h.most, a.Value)
-		h.next++
+// medium is what a core may have met by a time, in quanta: the hottest air, and the hottest oven there is where the air was not
+// recorded for longer than a gap that is believed.
+func (m airMet) medium(at, maxGap time.Duration) (most float64, recorded bool) {
+	if !m.most.IsSet() || at-m.at > maxGap {
+		return hottest, false
 	}
-	return mediumOf(h.most)
+	return quanta(m.most) + airTolerance, true
 }
 
 func warmest(most, air units.Temperature) units.Temperature {
@@ -113,13 +126,6 @@ func warmest(most, air units.Temperature) units.Temperature {
 		return air
 	}
 	return most
-}
-
-func mediumOf(most units.Temperature) (celsius float64, recorded bool) {
-	if !most.IsSet() {
-		return hottestOven, false
-	}
-	return most.Celsius() + airTolerance, true
 }
 
 // without is the record without the readings at the times at which any probe shows more than a core can be: then nothing

@@ -33,6 +33,9 @@ const (
 // allows for. The loss must be 0 to 100 %: otherwise a units.RangeError. The process itself, its jars, its water and its
 // canner are for package process and for the printed guide to say. Source: J. Food Prot. 56(7):619, abstract.
 func CheckJarLoss(loss units.Ratio) (JarLoss, error) {
+	if err := units.CheckUnit("loss in smoking", loss, leastLoss); err != nil {
+		return JarLoss{}, err
+	}
 	if err := units.Check("loss in smoking", loss, 0, units.One); err != nil {
 		return JarLoss{}, err
 	}

@@ -60,7 +60,7 @@ func (c Claim) judgeAir(all []verdict.Finding, limit CoreLimit) []verdict.Findin
 	}
 	air, stated := c.Air.Value, units.Exactly(c.Air.Value)
 	switch {
-	case !c.Air.Given:
+	case !c.Air.Given || c.Oven.Given && !air.Above(finish.AtMost): // the oven brings the core there
 	case !air.Above(core): // no core comes to the temperature of the air, let alone above it
 		return append(all, told(RuleAir, "air of the smoker", verdict.Short, stated, wanted, apart(core, air), from))
 	case air.Below(finish.AtLeast):
@@ -83,7 +83,7 @@ func (c Claim) judgeTime(all []verdict.Finding, limit CoreLimit) []verdict.Findi
 	inAll, stated := c.Time.Value, units.Exactly(c.Time.Value)
 	switch {
 	case !c.Time.Given:
-	case inAll < hold:
+	case inAll < hold && !c.Oven.Given:
 		return append(all, told(RuleTime, "time in the smoker", verdict.Short, stated, units.AtLeast(hold).With(note), units.AmountOf(hold-inAll), from))
 	case inAll > longest.Within:
 		return append(all, longest.tooLong(inAll))

@@ -1,6 +1,8 @@
 package smoke
 
 import (
+	"time"
+
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/verdict"
@@ -48,7 +50,8 @@ func (c Claim) judgeLight(all []verdict.Finding) []verdict.Finding {
 	return all
 }
 
-// judgeWait judges how the fish waits for its jars: no more than a day, and cold; frozen fish is not judged by days.
+// judgeWait judges how the fish waits for its jars: no more than a day, in the refrigerator; frozen fish is not judged by
+// days.
 func (c Claim) judgeWait(all []verdict.Finding, s Storage) []verdict.Finding {
 	if c.frozen() {
 		return all
@@ -56,14 +59,21 @@ func (c Claim) judgeWait(all []verdict.Finding, s Storage) []verdict.Finding {
 	switch {
 	case c.Keep.Given:
 		all = c.judgeKeep(all, s)
-	case c.Days.Value > 0: // a day in the refrigerator, not on the shelf
+	case (c.Days.Value > 0 || c.Wait.Value > 0) && !c.Refrigerated: // a day in the refrigerator, not on the shelf
 		all = append(all, s.notStated())
 	}
 	if c.Days.Value > 1 {
 		all = append(all, tooManyDays(c.Days.Value, 1, units.AtMost(units.Count(1)).With("day before canning"), jarSoon.Citation))
 	}
+	if c.Wait.Value > longestWait {
+		all = append(all, told(RuleDays, "wait before canning", verdict.TooLong, units.Exactly(c.Wait.Value), units.AtMost(longestWait),
+			units.AmountOf(c.Wait.Value-longestWait), jarSoon.Citation))
+	}
 	return all
 }
+
+// longestWait is the day that lightly smoked fish may wait for its jars.
+const longestWait = 24 * time.Hour
 
 // forJarsOnly and lightUnseen stand beside every verdict on fish for jars.
 var (

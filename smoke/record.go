@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
@@ -18,7 +19,14 @@ type Record struct {
 	Air    series.Series[units.Temperature]
 	Piece  units.Stated[Slab]
 	Site   Site
+	Marks  Marks // for Audit
 }
+
+// MarshalJSON writes the record in the words that UnmarshalJSON reads.
+func (r Record) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads a record strictly: a name that is no field is refused, and so is one that stands twice.
+func (r *Record) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
 // mostProbes is how many probes are judged together.
 const mostProbes = 16
@@ -92,6 +100,16 @@ func (x *extent) add(e series.Extent[units.Temperature], first bool) {
 	rise, _ := units.As[units.TemperatureChange](e.Rise)
 	fall, _ := units.As[units.TemperatureChange](e.Fall)
 	x.rise, x.fall = max(x.rise, rise), max(x.fall, fall)
+}
+
+// beginsWarm reports whether a probe begins warmer than any raw fish, where the piece does not say how warm it was.
+func (r Record) beginsWarm() bool {
+	for _, core := range r.Cores {
+		if first, _ := core.First(); !r.Piece.Given && first.Value.Celsius() > warmRoom {
+			return true
+		}
+	}
+	return false
 }
 
 // inTheAir is the fault of a core that is hotter than one can be.

@@ -14,6 +14,8 @@ const (
 	RuleCore    verdict.Rule = "smoke.core"
 	RuleHold    verdict.Rule = "smoke.hold"
 	RulePack    verdict.Rule = "smoke.pack"
+	RuleOven    verdict.Rule = "smoke.oven"
+	RuleWarmUp  verdict.Rule = "smoke.warm-up"
 	RuleKeep    verdict.Rule = "smoke.keep"
 	RuleDays    verdict.Rule = "smoke.days"
 )
@@ -64,8 +66,9 @@ const roundedApart = units.Kelvins / 2
 
 // checkPair refuses a second reading that is no rounding of the first.
 func checkPair(what string, figure units.Temperature, also units.Amount) error {
-	if other, ok := units.As[units.Temperature](also); ok {
-		return checkWarmth(what+" in its other scale", other, figure.Add(-roundedApart), figure.Add(roundedApart))
+	other, ok := units.As[units.Temperature](also)
+	if low, high := figure.Add(-roundedApart), figure.Add(roundedApart); ok && (other.Below(low) || other.Above(high)) {
+		return checkWarmth(what+" in its other scale", other, low, high)
 	}
 	return nil
 }

@@ -21,8 +21,8 @@ type RunningHold struct {
 	seen      track // every step
 	believed  track // the steps in which every probe showed what a core can be
 	envelopes [mostProbes]envelope
-	air       units.Temperature // the hottest so far, not set while none was recorded
-	unlike    uint32            // the probes that showed something else than the air, one bit each
+	air       airMet
+	unlike    uint32 // the probes that showed something else than the air, one bit each
 }
 
 var errNotWatched = units.UnsetError{What: "running hold"}
@@ -62,15 +62,15 @@ func (h RunningHold) NextInAir(at time.Duration, air units.Temperature, cores ..
 		if air.Above(hottestMedium) {
 			return h, checkWarmth("air of the smoker", air, units.Celsius(-50), hottestMedium)
 		}
-		h.air = warmest(h.air, air)
+		h.air = airMet{at: at, most: warmest(h.air.most, air)}
 	}
 	h.probes = len(cores)
-	hottest, _ := mediumOf(h.air)
+	medium, _ := h.air.medium(at, h.maxGap)
 	going, doubted := pace{reach: h.reach}, false
 	for i, core := range cores {
-		var b belief
-		h.envelopes[i], b = h.envelopes[i].step(&going, at, core.Celsius(), hottest)
-		doubted = doubted || b == tooHot
+		if h.envelopes[i].step(&going, at, quanta(core), medium) == tooHot {
+			doubted = true
+		}
 		if core != air {
 			h.unlike |= 1 << i
 		}
@@ -117,7 +117,7 @@ func (h RunningHold) Met() bool {
 }
 
 // onlyAir reports whether a probe has shown nothing but the air so far.
-func (h RunningHold) onlyAir() bool { return h.air.IsSet() && h.unlike != 1<<h.probes-1 }
+func (h RunningHold) onlyAir() bool { return h.air.most.IsSet() && h.unlike != 1<<h.probes-1 }
 
 // Doubted reports whether a probe shows more than the core can be, in the last step, or has shown nothing but the air so
 // far: then it is not in the core, and what it shows does not count.

@@ -13,7 +13,8 @@ type watched struct {
 	Limit    CoreLimit     `wire:"required"`
 	MaxGap   time.Duration `wire:"required"`
 	Piece    units.Stated[Slab]
-	Air      units.Temperature
+	Air      units.Temperature // the hottest so far
+	AirAt    time.Duration
 	Seen     watchedTrack
 	Believed watchedTrack
 	Probes   []watchedCore
@@ -28,23 +29,25 @@ type watchedTrack struct {
 	Longest series.Stretch
 }
 
-// watchedCore is what is believed of the core at a probe; Unlike says that it has shown something else than the air.
+// watchedCore is what is believed of the core at a probe, and whether the last reading was above or below that; Unlike says
+// that it has shown something else than the air.
 type watchedCore struct {
 	At        time.Duration
 	High, Low units.Temperature
 	Above     bool
+	Below     bool
 	Unlike    bool
 }
 
-// MarshalJSON writes the hold so that a watch goes on where it was saved, to a quantum of temperature; one not made by
+// MarshalJSON writes the hold so that a watch goes on where it was saved; one not made by
 // WatchHold is a units.UnsetError.
 func (h RunningHold) MarshalJSON() ([]byte, error) {
 	if h.maxGap == 0 {
 		return nil, errNotWatched
 	}
-	w := watched{Limit: h.limit, MaxGap: h.maxGap, Piece: h.piece, Air: h.air, Seen: h.seen.saved(), Believed: h.believed.saved()}
+	w := watched{Limit: h.limit, MaxGap: h.maxGap, Piece: h.piece, Air: h.air.most, AirAt: h.air.at, Seen: h.seen.saved(), Believed: h.believed.saved()}
 	for i, e := range h.envelopes[:h.probes] {
-		w.Probes = append(w.Probes, watchedCore{e.at, units.Celsius(e.high), units.Celsius(e.low), e.above, h.unlike>>i&1 == 1})
+		w.Probes = append(w.Probes, watchedCore{e.at, ofQuanta(e.high), ofQuanta(e.low), e.is == tooHot, e.is == outside, h.unlike>>i&1 == 1})
 	}
 	return wire.Marshal(w)
 }
@@ -72,17 +75,23 @@ func (h *RunningHold) UnmarshalJSON(data []byte) error {
 		}
 	}
 	if !w.Seen.possible() || !w.Believed.possible() || len(w.Probes) != len(w.Seen.Cores) ||
-		w.Believed.Steps > w.Seen.Steps || w.Believed.At > w.Seen.At || w.Believed.Longest.Length() > w.Seen.Longest.Length() ||
+		w.Believed.Steps > w.Seen.Steps || w.AirAt < 0 || w.AirAt > w.Seen.At || w.Believed.At > w.Seen.At || w.Believed.Longest.Length() > w.Seen.Longest.Length() ||
 		len(w.Believed.Cores) > 0 && len(w.Believed.Cores) != len(w.Seen.Cores) {
 		return errNoWatch
 	}
-	read.air, read.probes = w.Air, len(w.Probes)
+	read.air, read.probes = airMet{w.AirAt, w.Air}, len(w.Probes)
 	read.seen, read.believed = w.Seen.track(), w.Believed.track()
 	for i, p := range w.Probes {
 		if !p.High.IsSet() || !p.Low.IsSet() || p.High.Below(p.Low) || p.At > w.Seen.At || p.At < 0 {
 			return errNoWatch
 		}
-		read.envelopes[i] = envelope{at: p.At, high: p.High.Celsius(), low: p.Low.Celsius(), begun: true, above: p.Above}
+		read.envelopes[i] = envelope{at: p.At, high: quanta(p.High), low: quanta(p.Low), begun: true}
+		switch {
+		case p.Above:
+			read.envelopes[i].is = tooHot
+		case p.Below:
+			read.envelopes[i].is = outside
+		}
 		if p.Unlike {
 			read.unlike |= 1 << i
 		}

@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io"
 	"time"
 
 	"example.org/lakelarder/examples/internal/form"
@@ -12,154 +11,107 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// file is the run as it is written: texts, so that a fault can be named by its field. Moments are clock times.
+// file is the run as it is written. Moments are clock times.
 type file struct {
-	About     string     `json:"about"`
-	Place     string     `json:"place"`
-	Altitude  string     `json:"altitude"`
-	Product   string     `json:"product"`
-	Pack      string     `json:"pack"`
-	Jar       string     `json:"jar"`
-	Gauge     string     `json:"gauge"`
-	ReadsHigh string     `json:"readsHigh"`
-	Started   string     `json:"started"`
-	Log       string     `json:"log"`
-	Record    string     `json:"record"`
-	MaxGap    string     `json:"maxGap"`
-	Marks     fileMarks  `json:"marks"`
-	Vessel    fileVessel `json:"vessel"`
-	Fill      string     `json:"fill"`
-	Jars      int        `json:"jars"`
-	Canners   int        `json:"canners"`
-	Refill    string     `json:"refill"`
+	About     string                     `wire:"required" help:"what this run is, and that it is invented if it is"`
+	Place     string                     `wire:"required" help:"where"`
+	Altitude  units.Stated[units.Length] `help:"of the stove"`
+	Product   process.Product            `help:"fish, smoked fish or tuna"`
+	Pack      process.Pack               `help:"raw, precooked or as smoked"`
+	Jar       process.Jar                `help:"size of the jars"`
+	Gauge     process.Gauge              `help:"dial or weighted"`
+	ReadsHigh units.Pressure             `help:"by how much the dial shows more than there is, negative for less; from its yearly test"`
+	Started   form.Clock                 `wire:"required" help:"when the record begins"`
+	Log       string                     `wire:"required" help:"the record, a CSV file beside this one"`
+	Record    string                     `wire:"required" help:"what was recorded: pressure or temperature"`
+	Format    series.Format              `wire:"partial" help:"how the record is written, as far as it does not say so itself" example:"{\"order\": \"day first\"}"`
+	MaxGap    time.Duration              `help:"longest pause between readings across which a straight line is believed, up to 15 min"`
+	Marks     fileMarks
+	Contents  []canner.Contents `help:"what stood in the canner, kind by kind, if not only what is said above" example:"[{\"jar\": \"pint\", \"jars\": 9}]"`
+	Barometer canner.Barometer  `help:"a barometer beside the canner" example:"{\"reading\": \"87 kPa\", \"kind\": \"station pressure\"}"`
+	Recorder  canner.Recorder   `help:"by how far the recorder may be off" example:"{\"pressure\": \"0.2 psi\"}"`
+	Noticed   canner.Noticed    `help:"what was seen" example:"{\"siphoned\": 2}"`
+	Asked     form.Clock        `help:"when the question is put, for what can still be done" example:"\"23:50\""`
+	Vessel    fileVessel
+	Fill      units.Mass    `help:"fish in a jar"`
+	Jars      int           `help:"jars of the whole batch"`
+	Canners   int           `help:"canners side by side, 1 or 2"`
+	Refill    time.Duration `help:"emptying and filling a canner between loads"`
 }
 
 type fileMarks struct {
-	HeatOn      string `json:"heatOn"`
-	SteadySteam string `json:"steadySteam"`
-	VentClosed  string `json:"ventClosed"`
-	Timer       string `json:"timer"`
-	HeatOff     string `json:"heatOff"`
-	Gone        string `json:"pressureGone"`
-	WeightOff   string `json:"weightOff"`
-	LidOff      string `json:"lidOff"`
+	HeatOn       form.Clock `help:"the burner under the closed lid; empty here and below: not written down"`
+	SteadySteam  form.Clock `help:"a steady stream from the open vent"`
+	VentClosed   form.Clock `help:"petcock closed, or weight on"`
+	Timer        form.Clock `help:"the last time the timer was started"`
+	HeatOff      form.Clock
+	PressureGone form.Clock `help:"gauge at zero, or lock dropped"`
+	WeightOff    form.Clock `help:"or petcock opened"`
+	LidOff       form.Clock
 }
 
 type fileVessel struct {
-	Diameter  string `json:"diameter"`
-	Height    string `json:"height"`
-	Rack      string `json:"rack"`
-	Divider   string `json:"divider"`
-	Capacity  string `json:"capacity"`
-	Clearance string `json:"clearance"`
-	Jar       string `json:"jar"`
+	Diameter  units.Length `help:"inside, where the jars stand"`
+	Height    units.Length `help:"inside, from the bottom to the lid"`
+	Rack      units.Length `help:"height of the rack under the jars"`
+	Divider   units.Length `help:"thickness of the rack between two layers"`
+	Capacity  units.Volume `help:"as the canner is sold"`
+	Clearance units.Length `help:"room that the jars are to have across the layer"`
+	Jar       string       `help:"size and mouth of the jars"`
 }
 
 // night is what the file says, understood.
 type night struct {
-	about, place string
-	started      time.Duration // after midnight
+	file
 	run          canner.Run
 	pressures    series.Series[units.Pressure]
 	temperatures series.Series[units.Temperature]
-	byPressure   bool
-	vessel       canner.Vessel
+	read         string // how the record was read
 	jar          canner.JarSize
-	clearance    units.Length
-	fill         units.Mass
-	jars         int
-	canners      int
-	refill       time.Duration
 }
+
+func (n night) byPressure() bool { return n.Record == "pressure" }
 
 // load reads the run and its log, which lies beside it; an error names the file and the field or line.
 func load(path string) (night, error) {
-	var f file
-	if err := form.Read(path, &f); err != nil {
+	var n night
+	if err := form.Read(path, &n.file); err != nil {
 		return night{}, err
 	}
-	n, err := f.understand()
-	if err != nil {
+	if err := n.understand(); err != nil {
 		return night{}, fmt.Errorf("%s: %w", path, err)
 	}
-	_, err = form.Log(path, f.Log, func(r io.Reader) (struct{}, error) { return struct{}{}, n.read(r) })
+	var err error
+	if n.byPressure() {
+		var log form.Log[units.Pressure]
+		log, err = form.ReadLog[units.Pressure](path, n.Log, "format", n.Format)
+		n.pressures, n.read = log.Series, log.Read
+	} else {
+		var log form.Log[units.Temperature]
+		log, err = form.ReadLog[units.Temperature](path, n.Log, "format", n.Format)
+		n.temperatures, n.read = log.Series, log.Read
+	}
 	return n, err
 }
 
-func (n *night) read(log io.Reader) (err error) {
-	if n.byPressure {
-		n.pressures, err = series.ReadColumn[units.Pressure](log, "")
-	} else {
-		n.temperatures, err = series.ReadColumn[units.Temperature](log, "")
+func (n *night) understand() (err error) {
+	if n.Record != "pressure" && n.Record != "temperature" {
+		return fmt.Errorf("record: %q: expected pressure or temperature", n.Record)
 	}
+	if n.jar, err = canner.FindJarSize(n.Vessel.Jar); err != nil {
+		return fmt.Errorf("vessel.jar: %w", err)
+	}
+	n.run = canner.Run{
+		Altitude: n.Altitude, Contents: n.Contents, Barometer: n.Barometer, Gauge: canner.Gauge{ReadsHigh: n.ReadsHigh}, Recorder: n.Recorder,
+		Noticed: n.Noticed, MaxGap: n.MaxGap, Asked: n.Asked.On(n.Started), Marks: n.Marks.on(n.Started),
+	}
+	n.run.Schedule, err = process.Find(process.Request{Product: n.Product, Pack: n.Pack, Jar: n.Jar, Gauge: n.Gauge, Altitude: n.Altitude})
 	return err
 }
 
-func (f file) understand() (night, error) {
-	r := &form.Fields{}
-	n := night{about: f.About, place: f.Place, byPressure: f.Record == "pressure", jars: f.Jars, canners: f.Canners}
-	r.Require(f.About != "", "about", "say what this run is, and that it is invented if it is")
-	r.Require(f.Record == "pressure" || f.Record == "temperature", "record", "expected pressure or temperature")
-	want := process.Request{
-		Product: form.Field(r, "product", f.Product, process.ParseProduct), Pack: form.Field(r, "pack", f.Pack, process.ParsePack),
-		Jar: form.Field(r, "jar", f.Jar, process.ParseJar), Gauge: form.Field(r, "gauge", f.Gauge, process.ParseGauge),
-		Altitude: form.Field(r, "altitude", f.Altitude, units.ParseLength),
+func (m fileMarks) on(started form.Clock) canner.Marks {
+	return canner.Marks{
+		HeatOn: m.HeatOn.On(started), SteadySteam: m.SteadySteam.On(started), VentClosed: m.VentClosed.On(started), Timer: m.Timer.On(started),
+		HeatOff: m.HeatOff.On(started), Gone: m.PressureGone.On(started), WeightOff: m.WeightOff.On(started), LidOff: m.LidOff.On(started),
 	}
-	n.run.Altitude, n.run.Gauge.Kind = want.Altitude, want.Gauge
-	if f.ReadsHigh != "" {
-		n.run.Gauge.ReadsHigh = form.Field(r, "readsHigh", f.ReadsHigh, units.ParsePressure)
-	}
-	n.run.MaxGap = form.Field(r, "maxGap", f.MaxGap, time.ParseDuration)
-	n.refill = form.Field(r, "refill", f.Refill, time.ParseDuration)
-	n.started = form.Field(r, "started", f.Started, parseClock)
-	f.readMarks(r, &n)
-	f.readVessel(r, &n)
-	if r.Err != nil {
-		return night{}, r.Err
-	}
-	var err error
-	n.run.Schedule, err = process.Find(want)
-	return n, err
-}
-
-func (f file) readMarks(r *form.Fields, n *night) {
-	m := &n.run.Marks
-	for _, one := range []struct {
-		field, text string
-		mark        *units.Stated[time.Duration]
-	}{
-		{"heatOn", f.Marks.HeatOn, &m.HeatOn}, {"steadySteam", f.Marks.SteadySteam, &m.SteadySteam}, {"ventClosed", f.Marks.VentClosed, &m.VentClosed},
-		{"timer", f.Marks.Timer, &m.Timer}, {"heatOff", f.Marks.HeatOff, &m.HeatOff}, {"pressureGone", f.Marks.Gone, &m.Gone},
-		{"weightOff", f.Marks.WeightOff, &m.WeightOff}, {"lidOff", f.Marks.LidOff, &m.LidOff},
-	} {
-		if one.text == "" {
-			continue // nobody wrote it down
-		}
-		at := form.Field(r, "marks."+one.field, one.text, parseClock) - n.started
-		if at < 0 {
-			at += 24 * time.Hour // past midnight
-		}
-		*one.mark = units.State(at)
-	}
-}
-
-func (f file) readVessel(r *form.Fields, n *night) {
-	v := f.Vessel
-	n.vessel = canner.Vessel{
-		Diameter: form.Field(r, "vessel.diameter", v.Diameter, units.ParseLength), Height: form.Field(r, "vessel.height", v.Height, units.ParseLength),
-		Rack: form.Field(r, "vessel.rack", v.Rack, units.ParseLength), Divider: form.Field(r, "vessel.divider", v.Divider, units.ParseLength),
-		Capacity: form.Field(r, "vessel.capacity", v.Capacity, units.ParseVolume),
-	}
-	n.clearance = form.Field(r, "vessel.clearance", v.Clearance, units.ParseLength)
-	n.jar = form.Field(r, "vessel.jar", v.Jar, canner.FindJarSize)
-	n.fill = form.Field(r, "fill", f.Fill, units.ParseMass)
-}
-
-// parseClock reads 20:40 as the time since midnight.
-func parseClock(text string) (time.Duration, error) {
-	t, err := time.Parse("15:04", text)
-	if err != nil {
-		return 0, fmt.Errorf("cannot read %q as a clock time: expected one like 20:40", text)
-	}
-	return time.Duration(t.Hour())*time.Hour + time.Duration(t.Minute())*time.Minute, nil
 }

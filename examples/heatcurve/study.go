@@ -19,6 +19,7 @@ type study struct {
 	base     lethality.Result
 	band     lethality.Band
 	changes  []change
+	film     units.FilmCoefficient // of steam and glass, the likely one
 }
 
 // change is one thing that was otherwise.
@@ -31,29 +32,47 @@ type change struct {
 func (j jar) study() (study, error) {
 	s := study{jar: j}
 	var err error
-	s.schedule, err = process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: j.jar, Gauge: j.gauge, Altitude: j.altitude})
+	s.schedule, err = process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: j.Jar, Gauge: j.Gauge, Altitude: j.Altitude})
 	if err != nil {
 		return s, err
 	}
-	steam, err := steamAt(j.altitude, s.schedule.Pressure, 0)
+	steam, err := steamAt(j.Altitude.Value, s.schedule.Pressure, 0)
 	if err != nil {
 		return s, err
 	}
 	// The food's properties halfway in time are near those of 80 °C.
-	if s.food, err = j.fish.At(units.Celsius(80)); err != nil {
+	if s.food, err = j.Fish.lethal().At(units.Celsius(80)); err != nil {
 		return s, err
 	}
-	s.pack = lethality.Cylinder{
-		Radius: j.radius, Height: j.height, Diffusivity: (s.food.DiffusivityLow + s.food.DiffusivityHigh) / 2, Film: lethality.HeldSurface,
+	likely, slow, quick, err := j.cylinders(s.food)
+	if err != nil {
+		return s, err
 	}
-	s.run = lethality.Run{Start: j.start, Steam: steam, End: j.end, ComeUp: j.comeUp, Hold: s.schedule.Process, Cooling: j.cooling}
+	s.pack, s.film = likely, likely.Film
+	s.run = lethality.Run{Start: j.Start, Steam: steam, End: j.End, ComeUp: j.ComeUp, Hold: s.schedule.Process, Cooling: j.CoolingPerMinute}
 	if s.base, err = s.pack.Follow(s.run, lethality.F0()); err != nil {
 		return s, err
 	}
-	if s.band, err = s.pack.FollowBand(s.food.DiffusivityLow, s.food.DiffusivityHigh, s.run, lethality.F0()); err != nil {
+	if s.band, err = lethality.FollowBetween(slow, quick, s.run, lethality.F0()); err != nil {
 		return s, err
 	}
 	return s, s.change()
+}
+
+// cylinders are the jar as it likely is, and the slowest and the quickest that it may be: the diffusivity of the fish, and
+// the film of the steam with the glass behind it.
+func (j jar) cylinders(food lethality.Properties) (likely, slow, quick lethality.Cylinder, err error) {
+	of := func(diffusivity units.Diffusivity, film units.FilmCoefficient, conductivity units.Conductivity) lethality.Cylinder {
+		through, fault := lethality.Through(film, j.Glass.Thickness, j.Glass.Conductivity)
+		if fault != nil && err == nil {
+			err = fault
+		}
+		return lethality.Cylinder{Radius: j.Radius, Height: j.Height, Diffusivity: diffusivity, Film: through, Conductivity: conductivity}
+	}
+	likely = of((food.DiffusivityLow+food.DiffusivityHigh)/2, j.Film.Likely, food.ConductivityMiddle)
+	slow = of(food.DiffusivityLow, j.Film.Low, food.ConductivityHigh)
+	quick = of(food.DiffusivityHigh, j.Film.High, food.ConductivityLow)
+	return likely, slow, quick, err
 }
 
 // steamAt is the temperature under a gauge at an altitude, with a share of air left in the canner.
@@ -81,20 +100,21 @@ func (s *study) change() error {
 	}
 	steam := func(up units.Length, less units.Pressure, trapped units.Ratio) func(*lethality.Cylinder, *lethality.Run) error {
 		return func(_ *lethality.Cylinder, r *lethality.Run) (err error) {
-			r.Steam, err = steamAt(s.jar.altitude+up, s.schedule.Pressure-less, trapped)
+			r.Steam, err = steamAt(s.jar.Altitude.Value+up, s.schedule.Pressure-less, trapped)
 			return err
 		}
 	}
 	edits := []edit{
-		{"steam 1 °C hotter", func(_ *lethality.Cylinder, r *lethality.Run) error { r.Steam = r.Steam.Add(units.Kelvins); return nil }},
-		{"1,000 ft higher, same gauge", steam(1_000*units.Foot, 0, 0)},
-		{"gauge reads 1 psi too high", steam(0, units.PSI, 0)},
+		{"no glass, no film", func(c *lethality.Cylinder, _ *lethality.Run) error { c.Film = lethality.HeldSurface; return nil }},
+		{"steam hotter by one degree Celsius", func(_ *lethality.Cylinder, r *lethality.Run) error { r.Steam = r.Steam.Add(units.Kelvins); return nil }},
+		{"a thousand feet higher, same gauge", steam(1_000*units.Foot, 0, 0)},
+		{"gauge reads a pound too high", steam(0, units.PSI, 0)},
 		{"5 % air left in the canner", steam(0, 0, 5*units.Percent)},
 		{"20 % air left in the canner", steam(0, 0, 20*units.Percent)},
 		{"cooled five times as fast", func(_ *lethality.Cylinder, r *lethality.Run) error { r.Cooling *= 5; return nil }},
-		{"packed cold, at 2 °C", func(_ *lethality.Cylinder, r *lethality.Run) error { r.Start = units.Celsius(2); return nil }},
-		{"jar 20 mm taller", func(c *lethality.Cylinder, _ *lethality.Run) error { c.Height += 20 * units.Millimetre; return nil }},
-		{"jar 20 mm wider", func(c *lethality.Cylinder, _ *lethality.Run) error { c.Radius += 10 * units.Millimetre; return nil }},
+		{"packed as cold as a refrigerator", func(_ *lethality.Cylinder, r *lethality.Run) error { r.Start = units.Celsius(2); return nil }},
+		{"jar taller by a fifth", func(c *lethality.Cylinder, _ *lethality.Run) error { c.Height += c.Height / 5; return nil }},
+		{"jar wider by a fourth", func(c *lethality.Cylinder, _ *lethality.Run) error { c.Radius += c.Radius / 4; return nil }},
 	}
 	for _, e := range edits {
 		pack, run := s.pack, s.run

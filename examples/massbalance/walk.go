@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/lakelarder/brine"
+	"example.org/lakelarder/brine/solution"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/yield"
 )
@@ -56,15 +57,15 @@ func (i input) walk() (walk, error) {
 	if _, err := brine.WaterPhaseSalt(w.final.Salt, w.final.Water); err != nil {
 		return walk{}, fmt.Errorf("steps: the finished fillet: %w", err)
 	}
-	saturation, _ := brine.Saturation()
+	saturation, _ := solution.Saturation()
 	if err := units.Check("water phase salt", i.Target.WaterPhaseSalt, 0, saturation); err != nil {
 		return walk{}, fmt.Errorf("target: %w", err)
 	}
 	if w.target, err = w.raw.ToMoistureAndSalt(i.Target.Moisture, i.Target.WaterPhaseSalt); err != nil {
 		return walk{}, fmt.Errorf("target: %w", err)
 	}
-	if i.analysed() {
-		if w.tied, err = yield.TieSubstance(w.row.Proximate, i.Laboratory); err != nil {
+	if i.Laboratory != nil {
+		if w.tied, err = yield.TieSubstance(w.row.Proximate, *i.Laboratory); err != nil {
 			return walk{}, fmt.Errorf("laboratory: %w", err)
 		}
 	}

@@ -11,8 +11,7 @@ import (
 )
 
 var lethalityExempt = []string{
-	"DrySmokeError.Error", "Heat.String", "KillTable.Cautions", "KillTable.Citation", "KillTable.String", "Logs.MarshalText", "Number.MarshalText",
-	"Number.String", "Pasteurisation.Citation", "Pasteurisation.String", "Reference.String", "Rule.Bias", "Rule.String", "Shape.String",
+	"KillTable.Cautions", "KillTable.Citation", "Pasteurisation.Citation",
 }
 
 func tenths(celsius int64) units.Temperature {

@@ -20,31 +20,31 @@ var mayImport = map[string][]string{
 		"pressure/process", "pressure", "units/verdict", "internal/wire", "internal/word", "units/series", "units",
 		"units/cite",
 	},
-	"pressure/lethality": {"units/series", "units", "units/cite", "internal/portable"},
+	"pressure/lethality": {"internal/wire", "internal/word", "units/series", "units", "units/cite", "internal/portable"},
 	"pressure/process":   {"pressure", "units/verdict", "internal/wire", "internal/word", "units", "units/cite"},
 	"brine": {
 		"units", "units/cite", "internal/portable", "brine/solution", "units/verdict", "internal/wire",
 		"internal/word",
 	},
-	"brine/solution": {"internal/wire", "units", "units/cite"}, // what brine is by itself; it knows no fish
+	"brine/solution": {"internal/portable", "internal/wire", "units", "units/cite"}, // what brine is by itself; it knows no fish
 	"smoke": {
 		"units/series", "units", "units/cite", "internal/portable", "smoke/moistair", "units/verdict",
 		"internal/root", "internal/wire", "internal/word",
 	},
-	"smoke/moistair": {"internal/root", "internal/wire", "units", "units/cite"},
+	"smoke/moistair": {"internal/portable", "internal/root", "internal/wire", "units", "units/cite"},
 	"yield":          {"internal/word", "units", "units/cite", "internal/portable", "internal/wire"},
 	"yield/coldchain": {
 		"internal/word", "units/series", "units", "units/cite", "internal/portable",
 		"yield/coldchain/internal/chain", "internal/wire", "units/verdict",
 	},
 	"yield/coldchain/freezing": {
-		"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units", "units/cite",
+		"internal/portable", "yield/coldchain/internal/chain", "internal/wire", "internal/word", "units", "units/cite",
 	},
-	"yield/coldchain/growth":         {"yield/coldchain/internal/chain", "internal/wire", "units/series", "units", "units/cite"},
-	"yield/coldchain/ice":            {"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units", "units/cite"},
+	"yield/coldchain/growth":         {"internal/portable", "yield/coldchain/internal/chain", "internal/wire", "units/series", "units", "units/cite"},
+	"yield/coldchain/ice":            {"internal/portable", "yield/coldchain/internal/chain", "internal/wire", "internal/word", "units", "units/cite"},
 	"yield/coldchain/internal/chain": {"units/verdict", "units/series", "units", "units/cite"},
 	"yield/coldchain/keeping": {
-		"yield/coldchain", "yield/coldchain/internal/chain", "internal/wire", "internal/word", "units/verdict",
+		"internal/portable", "yield/coldchain", "yield/coldchain/internal/chain", "internal/wire", "internal/word", "units/verdict",
 		"units/series", "units", "units/cite",
 	},
 	"yield/coldchain/parasites": {
@@ -52,7 +52,7 @@ var mayImport = map[string][]string{
 		"units/verdict", "units/series", "units", "units/cite",
 	},
 	"yield/coldchain/spoilage": {
-		"yield/coldchain/internal/chain", "internal/wire", "internal/word", "units/series", "units", "units/cite",
+		"internal/portable", "yield/coldchain/internal/chain", "internal/wire", "internal/word", "units/series", "units", "units/cite",
 	},
 	"yield/season": {
 		"yield", "yield/coldchain", "units/verdict", "units", "units/cite", "internal/wire", "internal/word",
@@ -100,12 +100,6 @@ var forbidden = map[string][]string{
 var exactMath = []string{
 	"Abs", "Ceil", "Copysign", "Float64bits", "Float64frombits", "Floor", "Inf", "IsInf", "IsNaN", "Max", "Min", "NaN", "Round", "RoundToEven", "Signbit",
 	"Sqrt", "Trunc", "Ln10", "Ln2", "MaxFloat64", "MaxInt64", "MaxUint64", "MinInt64", "Pi", "SmallestNonzeroFloat64", "SqrtPi",
-}
-
-// mathExempt are the packages that do not yet keep to exactMath.
-var mathExempt = []string{
-	"brine", "smoke", "smoke/moistair", "internal/root", "yield/coldchain", "yield/coldchain/internal/chain", "yield/coldchain/ice", "yield/coldchain/freezing",
-	"yield/coldchain/keeping", "yield/coldchain/spoilage", "yield/coldchain/growth",
 }
 
 // Third-party modules: what code may import, and what tests may import as well.

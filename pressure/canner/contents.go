@@ -9,7 +9,8 @@ import (
 	"example.org/lakelarder/units/verdict"
 )
 
-// Contents is one kind of jar that stood in the canner, as far as it is stated; a part that is not stated is as scheduled.
+// Contents is one kind of jar that stood in the canner, as far as it is stated; a part that is not stated is as
+// scheduled.
 type Contents struct {
 	Product process.Product
 	Pack    process.Pack
@@ -51,7 +52,9 @@ func (r *Run) checkContents() error {
 	}
 	for i := range r.Contents {
 		if n := r.Contents[i].Jars; n < 0 || n > mostJars {
-			return units.RangeError{What: "jars in the canner", Got: strconv.Itoa(n), Low: "0", High: strconv.Itoa(mostJars)}
+			return units.RangeError{
+				What: "jars in the canner", Got: strconv.Itoa(n), Low: "0", High: strconv.Itoa(mostJars),
+			}
 		}
 	}
 	return nil
@@ -69,7 +72,7 @@ func (j *judgement[T]) loaded() {
 			{"product in the canner", c.Product.String(), s.Product.String(), c.Product != 0 && c.Product != s.Product},
 			{"pack in the canner", c.Pack.String(), s.Pack.String(), c.Pack != 0 && c.Pack != s.Pack},
 			{"jar in the canner", c.Jar.String(), s.Jar.String(), c.Jar != 0 && c.Jar != s.Jar},
-			{"liquid over the fish", "poured in", "none", c.Liquid.Given && c.Liquid.Value && s.Product != process.Tuna},
+			{"liquid over the fish", "poured in", "none", c.Liquid.Value && s.Product != process.Tuna},
 		} {
 			if part.differs {
 				j.add(verdict.Finding{
@@ -91,7 +94,8 @@ func (j *judgement[T]) noticed() {
 	if n.Room > 0 && jars > 0 && 2*jars <= n.Room {
 		f := remark
 		f.Rule, f.What, f.Kind, f.Citation = RuleHalfFilled, "jars in the canner", verdict.Short, smallLoad.Citation
-		f.Stated, f.Wanted = units.Exactly(units.Count(jars)), units.MoreThan(units.Count(n.Room/2)).With("or jars of water beside them")
+		f.Stated = units.Exactly(units.Count(jars))
+		f.Wanted = units.MoreThan(units.Count(n.Room / 2)).With("or jars of water beside them")
 		j.add(f, Step{})
 	}
 	if n.Siphoned > 0 {

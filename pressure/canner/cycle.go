@@ -28,8 +28,8 @@ func (s Span) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly.
 func (s *Span) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
 
-// Cycle is the time of one load from turning on the heat to lifting the lid, in its parts. It is for planning a day: the
-// schedule and the gauge decide, not the clock on the wall.
+// Cycle is the time of one load from turning on the heat to lifting the lid, in its parts. It is for planning a day:
+// the schedule and the gauge decide, not the clock on the wall.
 type Cycle struct {
 	HeatUp, Vent, Pressurize, Process, CoolDown, Wait Span
 	Total                                             Span
@@ -41,21 +41,30 @@ func (c Cycle) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly.
 func (c *Cycle) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
-// CycleOf returns how long a load of a schedule takes. Heating, pressurizing and cooling are the print's usual figures; with
-// quarts heating takes what the least come-up leaves beside venting, and with smoked fish on 4 quarts of cold water it may
-// take longer: both are Open. Heavy old canners take 30 min to cool with pints and 45 min with quarts. A schedule that is
-// none of process is a ContradictionError. Source: USDA Complete Guide, Guide 1, rev. 2015, pp. 1-17 and 1-22.
+// CycleOf returns how long a load of a schedule takes. Heating, pressurizing and cooling are the print's usual
+// figures; with quarts heating takes what the least come-up leaves beside venting, and with smoked fish on 4 quarts
+// of cold water it may take longer: both are Open. Heavy old canners take 30 min to cool with pints and 45 min with
+// quarts. A schedule that is none of process is a ContradictionError. Source: USDA Complete Guide, Guide 1, rev.
+// 2015, pp. 1-17 and 1-22.
 func CycleOf(s process.Schedule) (Cycle, error) {
 	if s.Process <= 0 {
-		return Cycle{}, ContradictionError{What: "schedule", Got: "of no process", Expected: "one that process returned"}
+		return Cycle{}, ContradictionError{
+			What: "schedule", Got: "of no process", Expected: "one that process returned",
+		}
 	}
 	c := Cycle{
-		HeatUp:     Span{Least: 12 * time.Minute, Most: 15 * time.Minute, Open: s.Product == process.SmokedFish, Citation: coolingSource},
-		Vent:       Span{Least: s.Vent, Most: s.Vent, Citation: s.VentCitation},
-		Pressurize: Span{Least: 3 * time.Minute, Most: 5 * time.Minute, Citation: guide1("Using pressure canners, step 3, p. 1-22")},
-		Process:    Span{Least: s.Process, Most: s.Process, Citation: s.Citation},
-		CoolDown:   Span{Least: leastCooling, Most: 60 * time.Minute, Citation: coolingSource},
-		Wait:       Span{Least: lidWait, Most: lidWait, Citation: coolSource},
+		HeatUp: Span{
+			Least: 12 * time.Minute, Most: 15 * time.Minute, Open: s.Product == process.SmokedFish,
+			Citation: coolingSource,
+		},
+		Vent: Span{Least: s.Vent, Most: s.Vent, Citation: s.VentCitation},
+		Pressurize: Span{
+			Least: 3 * time.Minute, Most: 5 * time.Minute,
+			Citation: guide1("Using pressure canners, step 3, p. 1-22"),
+		},
+		Process:  Span{Least: s.Process, Most: s.Process, Citation: s.Citation},
+		CoolDown: Span{Least: leastCooling, Most: 60 * time.Minute, Citation: coolingSource},
+		Wait:     Span{Least: lidWait, Most: lidWait, Citation: coolSource},
 	}
 	if s.ComeUp > 0 {
 		heat := s.ComeUp - s.Vent
@@ -84,5 +93,7 @@ func (c Cycle) Day(loads, canners int, refill time.Duration) (Span, error) {
 	rounds := time.Duration((loads + canners - 1) / canners)
 	pause := (rounds - 1) * refill
 	return Span{Least: rounds*c.Total.Least + pause, Most: rounds*c.Total.Most + pause, Open: c.Total.Open,
-		Citation: cite.Citation{Where: "loads one after the other, refilling as the caller says", Basis: cite.Computed}}, nil
+		Citation: cite.Citation{
+			Where: "loads one after the other, refilling as the caller says", Basis: cite.Computed,
+		}}, nil
 }

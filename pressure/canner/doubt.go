@@ -7,8 +7,8 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// doubt is what a walk keeps of the readings that no canner run shows, or not at that moment. It gathers; the judgement
-// weighs it against the marks.
+// doubt is what a walk keeps of the readings that no canner run shows, or not at that moment. It gathers; the
+// judgement weighs it against the marks.
 type doubt[T Record] struct {
 	Least, Most units.Stated[T] // of the whole record
 
@@ -87,7 +87,10 @@ func (d *doubt[T]) vent(c *course[T], a, b series.Reading[T], q int64) {
 	}
 	from, to = max(from, c.steady.Value), min(to, c.until())
 	d.Cold += max(0, to-from)
-	if b.At >= c.steady.Value && b.At <= c.until() && q < c.coldQ && (!d.Coldest.Given || q < quanta(d.Coldest.Value.Value)) {
+	if b.At < c.steady.Value || b.At > c.until() || q >= c.coldQ {
+		return
+	}
+	if !d.Coldest.Given || q < quanta(d.Coldest.Value.Value) {
 		d.Coldest = units.State(b)
 	}
 }
@@ -100,8 +103,8 @@ func (c *course[T]) until() time.Duration {
 	return forever
 }
 
-// reach takes in how the limit is met the first time after the vent was closed, at a time between two readings: how long
-// after the last reading without pressure. A probe that was not in the steam then shows nothing.
+// reach takes in how the limit is met the first time after the vent was closed, at a time between two readings: how
+// long after the last reading without pressure. A probe that was not in the steam then shows nothing.
 func (d *doubt[T]) reach(c *course[T], a, b series.Reading[T], at time.Duration) {
 	if !c.closed.Given || at <= c.from || d.Rose {
 		return

@@ -64,10 +64,12 @@ func (s scale) integral(record series.Series[units.Temperature]) (sum float64, g
 
 // Parts is where the F of a record came from.
 type Parts struct {
-	ComeUp, Hold, Cooling time.Duration // before, during and after the hold
-	Total                 time.Duration // their sum
-	LongestGap            series.Stretch
-	Cautions              []cite.Caution
+	ComeUp     time.Duration `wire:"always"` // before the hold
+	Hold       time.Duration `wire:"always"`
+	Cooling    time.Duration `wire:"always"` // after the hold
+	Total      time.Duration `wire:"always"` // their sum
+	LongestGap series.Stretch
+	Cautions   []cite.Caution
 }
 
 // Divide returns what the parts of a record before, during and after a hold are worth, each exact on straight lines

@@ -3,6 +3,7 @@ package moistair
 import (
 	"math"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/root"
 	"example.org/lakelarder/units"
 )
@@ -15,7 +16,7 @@ import (
 // run nearly straight, so few steps are needed. Below 0 °C the surface is ice. Between the two branches, near freezing, both equations may hold: then
 // the surface is taken as water at the warmer solution, which keeps the answer rising with humidity.
 func (a Air) wetSurface(activity float64) float64 {
-	b := balance{t: a.dryBulb.Celsius(), w: units.Float(a.humidity, units.One), log: math.Log(activity / pascals(a.pressure))}
+	b := balance{t: a.dryBulb.Celsius(), w: units.Float(a.humidity, units.One), log: portable.Log(activity / pascals(a.pressure))}
 	low, high := coldest, b.t
 	if b.t > 0 {
 		if value, slope := b.At(0); value <= 0 {
@@ -50,7 +51,7 @@ func (b balance) At(s float64) (value, slope float64) {
 	}
 	ln, lnSlope := logSaturation(s)
 	both := heat + float64(waterToAir*latent)
-	value = b.log + ln - math.Log(heat/both)
+	value = b.log + ln - portable.Log(heat/both)
 	slope = lnSlope - heatSlope/heat + (heatSlope+float64(waterToAir*latentSlope))/both
 	return value, slope
 }

@@ -164,6 +164,7 @@ const (
 	CRCHandbook
 	CRCHandbook102
 	PoradnikFizykochemiczny1974
+	WaterDataPage
 	HydrometerScales
 	LabuzaSaturatedSalts
 	OsmoticInstrumentManual
@@ -815,7 +816,7 @@ var documents = [...]Document{
 	},
 	FDAHazardsGuide2020: {
 		Key: "FDAHazardsGuide2020", Kind: KindGuidance, Title: "Fish and Fishery Products Hazards and Controls Guidance",
-		Publisher: "US FDA", Edition: "4th ed., March 2020", Year: "2020", HowRead: "rows as quoted in secondary notes and on a university page",
+		Publisher: "US FDA", Edition: "4th ed., March 2020", Year: "2020", HowRead: "extracted text of the printing; page numbers are those of the print",
 	},
 	FDAHazardsGuide2022: {
 		Key: "FDAHazardsGuide2022", Kind: KindGuidance, Title: "Fish and Fishery Products Hazards and Controls Guidance",
@@ -947,7 +948,7 @@ var documents = [...]Document{
 	},
 	HamerWu1972: {
 		Key: "HamerWu1972", Kind: KindStudy, Author: "Hamer and Wu", Title: "osmotic and activity coefficients of uni-univalent electrolytes in water at 25 C",
-		Publisher: "Journal of Physical and Chemical Reference Data 1", Year: "1972", HowRead: "form read in open codes; coefficients from memory",
+		Publisher: "Journal of Physical and Chemical Reference Data 1", Year: "1972", HowRead: "form and coefficients of sodium chloride as quoted in open codes",
 	},
 	PitzerMayorga1973: {
 		Key: "PitzerMayorga1973", Kind: KindStudy, Author: "Pitzer and Mayorga", Title: "activity and osmotic coefficients of electrolytes",
@@ -1008,6 +1009,10 @@ var documents = [...]Document{
 	PoradnikFizykochemiczny1974: {
 		Key: "PoradnikFizykochemiczny1974", Kind: KindBook, Title: "Poradnik fizykochemiczny, density of sodium chloride solutions",
 		Publisher: "WNT, Warsaw", Year: "1974", HowRead: "copy of the table on a university page",
+	},
+	WaterDataPage: {
+		Key: "WaterDataPage", Kind: KindData, Title: "Water (data page), list of density by temperature",
+		HowRead: "the list on the public page; three of its values also in a copy of the list in a program",
 	},
 	HydrometerScales: {
 		Key: "HydrometerScales", Kind: KindBook, Title: "heavy Baume scales and their moduli",

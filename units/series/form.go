@@ -23,7 +23,7 @@ type formReading[T Value] struct {
 // MarshalJSON writes the readings in their order, each with its time and value, and the origin where there is one. An empty
 // series has no readings. Exact, but for the zone of a clock, which becomes the offset that it had at time zero.
 func (s Series[T]) MarshalJSON() ([]byte, error) {
-	f := form[T]{Origin: s.origin, Readings: make([]formReading[T], s.Len())}
+	f := form[T]{Origin: s.Origin(), Readings: make([]formReading[T], s.Len())}
 	for i := range f.Readings {
 		r, _ := s.At(i)
 		f.Readings[i] = formReading[T](r)
@@ -49,7 +49,7 @@ func (s *Series[T]) UnmarshalJSON(data []byte) error {
 	if err != nil {
 		return err
 	}
-	read.origin = f.Origin
+	read.origin = f.Origin.kept()
 	*s = read
 	return nil
 }

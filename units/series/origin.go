@@ -16,11 +16,24 @@ type Origin struct {
 }
 
 // Origin returns what the clock said at time zero.
-func (s Series[T]) Origin() Origin { return s.origin }
+func (s Series[T]) Origin() Origin {
+	if s.origin == nil {
+		return Origin{}
+	}
+	return *s.origin
+}
+
+// kept is the origin as a series keeps it: never changed, and none of its size, for a series is copied in every loop.
+func (o Origin) kept() *Origin {
+	if o == (Origin{}) {
+		return nil
+	}
+	return &o
+}
 
 // WithOrigin returns the same readings with another origin, for a record whose clock is known from elsewhere.
 func (s Series[T]) WithOrigin(o Origin) Series[T] {
-	s.origin = o
+	s.origin = o.kept()
 	return s
 }
 
@@ -63,7 +76,7 @@ func (s Series[T]) TimeOfDay(clock time.Duration) (time.Duration, error) {
 	if err := units.CheckDuration("time of day", clock, 0, 24*time.Hour-1); err != nil {
 		return 0, err
 	}
-	if !s.origin.Known {
+	if !s.Origin().Known {
 		return 0, wrap(ErrOrigin, "the record counts its time without one")
 	}
 	first, last := time.Duration(s.at[0]), time.Duration(s.at[len(s.at)-1])
@@ -115,8 +128,9 @@ func (s Series[T]) Shift(by time.Duration) (Series[T], error) {
 	for i, at := range s.at {
 		shifted.at[i] = at + int64(by)
 	}
-	if shifted.origin.Known {
-		shifted.origin.Clock = shifted.origin.Clock.Add(-by)
+	if o := s.Origin(); o.Known {
+		o.Clock = o.Clock.Add(-by)
+		shifted.origin = o.kept()
 	}
 	return shifted, nil
 }
@@ -132,7 +146,7 @@ func (s Series[T]) Join(next Series[T]) (Series[T], error) {
 	if len(next.at) == 0 {
 		return s, nil
 	}
-	a, b := s.origin, next.origin
+	a, b := s.Origin(), next.Origin()
 	apart := time.Duration(0)
 	switch {
 	case a.Known && b.Known && a.Dated && b.Dated && a.Zoned == b.Zoned:
@@ -153,7 +167,7 @@ func (s Series[T]) Join(next Series[T]) (Series[T], error) {
 	if err := order(s.at[len(s.at)-1], next.at[0]); err != nil {
 		return Series[T]{}, ReadingError{At: time.Duration(next.at[0]), Err: err}
 	}
-	joined := Series[T]{origin: a, at: make([]int64, 0, len(s.at)+len(next.at)), q: make([]int64, 0,
+	joined := Series[T]{origin: a.kept(), at: make([]int64, 0, len(s.at)+len(next.at)), q: make([]int64, 0,
 		len(s.at)+len(next.at))}
 	joined.at = append(append(joined.at, s.at...), next.at...)
 	joined.q = append(append(joined.q, s.q...), next.q...)

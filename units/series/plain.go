@@ -80,7 +80,7 @@ func plainRows[T Value](file *plainFile, choose func(header) ([]heading, error))
 	p := plan[T]{timer: body.timer}
 	columns := make([]Column[T], len(chosen))
 	for i, h := range chosen {
-		columns[i] = Column[T]{Name: h.name, Series: Series[T]{at: body.at, q: body.values[i], origin: p.origin()}}
+		columns[i] = Column[T]{Name: h.name, Series: Series[T]{at: body.at, q: body.values[i], origin: p.origin().kept()}}
 	}
 	return columns, nil
 }

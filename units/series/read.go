@@ -69,7 +69,7 @@ func (p *plan[T]) read(file *lines) (Log[T], error) {
 	if err := p.timer.zone.finish(); err != nil {
 		return Log[T]{}, LineError{Line: file.n, Err: err}
 	}
-	log.Series.origin = p.origin()
+	log.Series.origin = p.origin().kept()
 	return log, nil
 }
 

@@ -194,6 +194,19 @@ func TestReadCSVIsBounded(t *testing.T) {
 }
 
 // No error repeats more of a file than a person needs to find the place.
+// A count that runs backward is refused: the readings beside it are no names of sensors, however few differ.
+func TestSniffRefusesACountThatRunsBackward(t *testing.T) {
+	var rows strings.Builder
+	for minute := 0; minute < 60; minute += 2 {
+		fmt.Fprintf(&rows, "%d,14.%d\n", minute, minute/2)
+	}
+	for _, last := range []string{"50,15.1\n", "58,15.1\n"} {
+		p, err := series.Sniff[units.Pressure]([]byte("time (min),dial (psi)\n"+rows.String()+last), series.Format{})
+		require.Error(t, err, "%v", p.Questions)
+		require.True(t, errors.Is(err, series.ErrBackward) || errors.Is(err, series.ErrRepeated), "%v", err)
+	}
+}
+
 func TestErrorsAreShort(t *testing.T) {
 	long := strings.Repeat("x", 5000)
 	digits := strings.Repeat("1", 50_000)

@@ -12,7 +12,7 @@ import (
 // no readings, and every question about its values is ErrEmpty.
 type Series[T Value] struct {
 	at, q  []int64 // nanoseconds and quanta, plain numbers for the loops
-	origin Origin
+	origin *Origin
 }
 
 // New returns the readings as a series, copied. They must be one or more, with times of zero or

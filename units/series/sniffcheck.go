@@ -109,7 +109,7 @@ func (s *sniffer) explain(err error) error {
 	}
 	if s.stated.Only.Column.isZero() {
 		for i, c := range s.cols {
-			if s.isTime(i) || c.class == classNone {
+			if s.isTime(i) || c.class == classNone || i == s.format.Value.Number-1 { // readings are no names of sensors
 				continue
 			}
 			if names := s.distinct(i); len(names) > 1 && len(names) <= 50 && s.risesWithin(i) {

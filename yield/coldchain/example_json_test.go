@@ -123,3 +123,39 @@ func ExampleRunning_UnmarshalJSON() {
 	// 4h0m0s <nil>
 	// temperature of the fish is not stated
 }
+
+// What an app saves it reads back.
+func ExampleLimit() {
+	limit, _ := coldchain.FindLimit(coldchain.Listeria, units.Fahrenheit(60))
+	text, err := json.Marshal(limit)
+	var back coldchain.Limit
+	fmt.Println(err, json.Unmarshal(text, &back))
+	fmt.Println(back.Hazard, units.Lasting(back.Allowed))
+	// Output:
+	// <nil> <nil>
+	// Listeria monocytogenes 7 h
+}
+
+// What an app saves it reads back.
+func ExampleForecast() {
+	forecast := watched().AtThisRate()[0]
+	text, err := json.Marshal(forecast)
+	var back coldchain.Forecast
+	fmt.Println(err, json.Unmarshal(text, &back))
+	fmt.Println(back == forecast)
+	// Output:
+	// <nil> <nil>
+	// true
+}
+
+// What an app saves it reads back.
+func ExampleLandingRule() {
+	rule := coldchain.LandingRules()[0]
+	text, err := json.Marshal(rule)
+	var back coldchain.LandingRule
+	fmt.Println(err, json.Unmarshal(text, &back))
+	fmt.Println(back == rule)
+	// Output:
+	// <nil> <nil>
+	// true
+}

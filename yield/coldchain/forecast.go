@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
@@ -23,6 +24,12 @@ type Forecast struct {
 	Left       time.Duration
 	At         time.Duration
 }
+
+// MarshalJSON writes the forecast as an app shows it.
+func (f Forecast) MarshalJSON() ([]byte, error) { return wire.Marshal(f) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (f *Forecast) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, f) }
 
 // AtThisRate returns the forecast of every rule at the temperature of the last reading, in the order of
 // Report's findings; nothing before the first reading. Left is rounded down to the nanosecond: a reading at At

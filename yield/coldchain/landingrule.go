@@ -3,6 +3,7 @@ package coldchain
 import (
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -63,6 +64,12 @@ type LandingRule struct {
 	Yardstick  bool
 	Citation   cite.Citation
 }
+
+// MarshalJSON writes the rule as an app shows it.
+func (r LandingRule) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (r *LandingRule) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
 // LandingRules returns the published deadlines for bleeding, gutting and chilling; those that are for salmon and trout
 // first. The slice is the caller's own.

@@ -3,6 +3,7 @@ package coldchain
 import (
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -32,6 +33,12 @@ type Limit struct {
 	Note     string
 	Citation cite.Citation
 }
+
+// MarshalJSON writes the limit as an app shows it.
+func (l Limit) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (l *Limit) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
 
 // Limits returns the limits of a rule in printed order, none for a Rule that is not set or not known. The
 // slice is the caller's own.

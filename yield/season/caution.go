@@ -26,7 +26,8 @@ var (
 	}
 	shapeRecalled = cite.Caution{
 		ID: "season.shape-from-memory", Deciding: true,
-		Text: "What counts as preserved under a rule of this shape is from memory. Read the definition before relying on it.",
+		Text: "What counts as preserved under a rule of this shape is from memory. " +
+			"Read the definition before relying on it.",
 	}
 	shapeReported = cite.Caution{
 		ID: "season.shape-from-report", Deciding: true,

@@ -1,22 +1,19 @@
 package season
 
-import (
-	"math"
+import "example.org/lakelarder/units"
 
-	"example.org/lakelarder/units"
-)
-
-// Keep returns the plan that keeps as many fish on each trip as may be held and will be eaten in time. In each week, in this
-// order: fish caught at least Lag weeks ago are preserved, oldest first, as far as a processed quota has room; a trip keeps
-// fish; people eat. With a Lag of 1 no other choice of fish to keep or to begin lets more be eaten, in the whole plan or up
-// to any week of it: what is held later only grows with what was kept and eaten before. With a longer Lag every choice is
-// tried as far as some milliseconds go; Plan.Proven says whether that was all of them.
+// Keep returns the plan that keeps as many fish on each trip as may be held and will be eaten in time. In each week,
+// in this order: fish caught at least Lag weeks ago are preserved, oldest first, as far as a processed quota has
+// room; a trip keeps fish; people eat. With a Lag of 1 no other choice of fish to keep or to begin lets more be
+// eaten, in the whole plan or up to any week of it: what is held later only grows with what was kept and eaten
+// before. With a longer Lag every choice is tried as far as some milliseconds go; Plan.Proven says whether that was
+// all of them.
 //
-// Every kept fish is begun within the plan and, where its keeping time ends before the plan, eaten up by then, so that nothing
-// is kept to be thrown away; Plan.Spared counts what is therefore let go. Whole fish round down, and an opened one counts
-// whole, both the safe side. A year that cannot be held is no error: the plan says so. A Year with a figure missing, out of
-// range, or whose trips stand out of order is a RangeError or a units.UnsetError, a word that is not known a
-// units.UnknownError, a keeping time without a citation a cite.IncompleteError.
+// Every kept fish is begun within the plan and, where its keeping time ends before the plan, eaten up by then, so
+// that nothing is kept to be thrown away; Plan.Spared counts what is therefore let go. Whole fish round down, and an
+// opened one counts whole, both the safe side. A year that cannot be held is no error: the plan says so. A Year with
+// a figure missing, out of range, or whose trips stand out of order is a RangeError or a units.UnsetError, a word
+// that is not known a units.UnknownError, a keeping time without a citation a cite.IncompleteError.
 func Keep(y Year) (Plan, error) {
 	if err := y.check(); err != nil {
 		return Plan{}, err
@@ -26,9 +23,10 @@ func Keep(y Year) (Plan, error) {
 	return p, nil
 }
 
-// plan chooses the order of eating. The fish that are kept and eaten do not depend on it when fish is preserved by the next
-// week: what people leave fresh is preserved in place of what they eat. With a longer lag fresh first makes more room and
-// oldest first keeps longer, and the best may be neither. Preserved by the next week, the same year eats no less.
+// plan chooses the order of eating. The fish that are kept and eaten do not depend on it when fish is preserved by
+// the next week: what people leave fresh is preserved in place of what they eat. With a longer lag fresh first makes
+// more room and oldest first keeps longer, and the best may be neither. Preserved by the next week, the same year
+// eats no less.
 func (y Year) plan() Plan {
 	p := y.ordered()
 	if !y.even() {
@@ -121,8 +119,8 @@ func (y Year) walk(order Order, chosen choices) Plan {
 	return p
 }
 
-// room returns how many more fish may be kept in a week such that each is eaten in time, lawful aside. All counts are from
-// what has left the shelf; none of them shrinks when more was kept or eaten before.
+// room returns how many more fish may be kept in a week such that each is eaten in time, lawful aside. All counts are
+// from what has left the shelf; none of them shrinks when more was kept or eaten before.
 func (y Year) room(s shelf, limits Stock, week int) int {
 	more := int((y.Weekly*units.Mass(y.Weeks-week) - s.food + y.Fish - 1) / y.Fish) // begun by the end
 	if y.Weeks-week > y.keeps()+1 {
@@ -134,9 +132,12 @@ func (y Year) room(s shelf, limits Stock, week int) int {
 	return max(0, more)
 }
 
+// noLimit is more fish than anybody may hold.
+const noLimit = 1 << 30
+
 // lawful returns how many more fish the limits and the cap let people keep, whether they are eaten in time or not.
 func (y Year) lawful(s shelf, limits Stock) int {
-	held := math.MaxInt32 // no limit
+	held := noLimit
 	if limits.All > 0 {
 		held = min(held, s.done+limits.All)
 	}

@@ -10,8 +10,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Plan is one way through the Year: the one that eats the most where it is Proven, else the best that was found. Slices are
-// the plan's own.
+// Plan is one way through the Year: the one that eats the most where it is Proven, else the best that was found.
+// Slices are the plan's own.
 type Plan struct {
 	Year   Year
 	Weeks  []PlannedWeek
@@ -106,8 +106,9 @@ func (p Plan) Oldest() int {
 	return oldest
 }
 
-// EatenWithin returns the round mass that is eaten no older than a keeping time, reckoned from the first day of the week of the catch to
-// the last of the week of eating: the most of this plan that may be smoked or frozen where that keeps so long. Less than a week is nothing.
+// EatenWithin returns the round mass that is eaten no older than a keeping time, reckoned from the first day of the
+// week of the catch to the last of the week of eating: the most of this plan that may be smoked or frozen where that
+// keeps so long. Less than a week is nothing.
 func (p Plan) EatenWithin(keeping time.Duration) units.Mass {
 	var sum units.Mass
 	for age, m := range p.Ages {
@@ -118,8 +119,8 @@ func (p Plan) EatenWithin(keeping time.Duration) units.Mass {
 	return sum
 }
 
-// String says whether the year can be held; if not, how many weeks are short, the first of them, and the most that can be eaten. Week 0
-// is the first. "no plan" for the zero Plan.
+// String says whether the year can be held; if not, how many weeks are short, the first of them, and the most that
+// can be eaten. Week 0 is the first. "no plan" for the zero Plan.
 func (p Plan) String() string {
 	if len(p.Weeks) == 0 {
 		return "no plan"

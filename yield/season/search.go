@@ -15,8 +15,8 @@ type choices struct {
 	begun []Begun
 }
 
-// search tries every number of fish to keep in a week and every fish to begin next, and keeps the way that eats the most. Of
-// preserved fish only the oldest is tried: a younger one keeps longer and counts the same.
+// search tries every number of fish to keep in a week and every fish to begin next, and keeps the way that eats the
+// most. Of preserved fish only the oldest is tried: a younger one keeps longer and counts the same.
 type search struct {
 	year   Year
 	limits Stock
@@ -30,7 +30,8 @@ type search struct {
 	steps  int
 }
 
-// better returns the choices of the way that eats the most, where that is more than a mass, and whether all ways were tried.
+// better returns the choices of the way that eats the most, where that is more than a mass, and whether all ways were
+// tried.
 func (y Year) better(than, most units.Mass) (found choices, complete bool) {
 	q := search{
 		year: y, limits: y.Rule.limits(), most: most, best: than, seen: map[string]units.Mass{},

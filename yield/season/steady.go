@@ -2,9 +2,10 @@ package season
 
 import "example.org/lakelarder/units"
 
-// Steady returns the largest whole percentage of the weekly mass that can be eaten in every week of the year without a short one, and its
-// plan; 100 % for a year that is feasible as it is. A zero share is that not even one percent can: its plan is that of the whole
-// wish. With a Lag above 1 it is the largest that a search found. Keep says instead what can be eaten at most, with short weeks. Errors are those of Keep.
+// Steady returns the largest whole percentage of the weekly mass that can be eaten in every week of the year without
+// a short one, and its plan; 100 % for a year that is feasible as it is. A zero share is that not even one percent
+// can: its plan is that of the whole wish. With a Lag above 1 it is the largest that a search found. Keep says
+// instead what can be eaten at most, with short weeks. Errors are those of Keep.
 func Steady(y Year) (units.Ratio, Plan, error) {
 	wish, err := Keep(y)
 	if err != nil {

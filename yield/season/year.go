@@ -7,8 +7,9 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Year is what a plan is made from. Weekly is what people eat in a week and Fish the mean of a fish, both in round mass: whole fish as caught
-// (Larder.Weekly turns meals into it). Lag is after how many weeks a fish is preserved: 1 is before the next week's trip. Trips stand in the order of their weeks.
+// Year is what a plan is made from. Weekly is what people eat in a week and Fish the mean of a fish, both in round
+// mass: whole fish as caught (Larder.Weekly turns meals into it). Lag is after how many weeks a fish is preserved: 1
+// is before the next week's trip. Trips stand in the order of their weeks.
 type Year struct {
 	Rule    Rule `wire:"required"`
 	Trips   []Trip
@@ -83,8 +84,9 @@ func (y Year) checkKeeping() error {
 	return nil
 }
 
-// fresh is after how many weeks a fish must have been preserved or eaten by the week that follows. Fish that keeps for less than two weeks is
-// not held over a second one; that it is dealt with in time within its first week is for the caller.
+// fresh is after how many weeks a fish must have been preserved or eaten by the week that follows. Fish that keeps
+// for less than two weeks is not held over a second one; that it is dealt with in time within its first week is for
+// the caller.
 func (y Year) fresh() int { return max(0, y.Fresh.weeks()) }
 
 // keeps is the greatest age in weeks at which a fish is eaten.

@@ -97,10 +97,17 @@ func (p *Page) Value(symbol string) string { return p.printed[symbol] }
 // Meets writes that a symbol is what the library found, and is a fault when they are further apart than the last
 // printed digit by a half, or than a share of what was found where within is given.
 func (p *Page) Meets(symbol string, found float64, within float64, what string) {
+	if p.Agrees(symbol, found, within, what) {
+		p.write("    " + symbol + " is " + what)
+	}
+}
+
+// Agrees is Meets without writing a line, for several symbols of which one line tells.
+func (p *Page) Agrees(symbol string, found float64, within float64, what string) bool {
 	v, err := Evaluate(p.printed[symbol])
 	if err != nil {
 		p.fail("%s: %w", symbol, err)
-		return
+		return false
 	}
 	apart, allowed := math.Abs(v-found), halfLast(p.printed[symbol])*1.000001
 	if within > 0 {
@@ -109,7 +116,7 @@ func (p *Page) Meets(symbol string, found float64, within float64, what string) 
 	if apart > allowed {
 		p.fail("%s is %s by hand, and %v as %s", symbol, p.printed[symbol], found, what)
 	}
-	p.write("    " + symbol + " is " + what)
+	return apart <= allowed
 }
 
 // Close writes the sources of the formulas, and returns the first fault.
@@ -182,4 +189,14 @@ func halfLast(digits string) float64 {
 		exponent = 0
 	}
 	return 0.5 * math.Pow(10, float64(exponent-len(fraction)))
+}
+
+// Crossing writes when the straight line between two readings of a record meets a limit. Its symbols are ta and tb for
+// the times, a and b for the readings, and what the limit already is called.
+func (p *Page) Crossing(symbol, limit string, ta, tb, a, b string, timeUnit, unit string) {
+	p.Let("ta", ta, timeUnit, "time of the reading before")
+	p.Let("a", a, unit, "that reading")
+	p.Let("tb", tb, timeUnit, "time of the reading after")
+	p.Let("b", b, unit, "that reading")
+	p.Work(symbol, "ta + ("+limit+" − a) / (b − a) × (tb − ta)", timeUnit, 8)
 }

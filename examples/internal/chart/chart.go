@@ -24,6 +24,7 @@ const (
 	Dark   = `fill="#888"`
 	Small  = `font-size="10" fill="#333"`
 	Note   = `font-size="11"`
+	Halo   = `font-size="10" fill="#000" paint-order="stroke" stroke="#fff" stroke-width="3"`
 	Bold   = `font-size="12" font-weight="bold"`
 )
 

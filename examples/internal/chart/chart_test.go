@@ -51,5 +51,6 @@ func TestAxis(t *testing.T) {
 	require.Equal(t, []float64{0, 5, 10, 15, 20}, Axis{0, 20}.Ticks(5))
 	require.Equal(t, Axis{2, 3}, Fitted(2, 2))
 	require.Equal(t, "−0.2", Number(-0.2))
+	require.Equal(t, "0", Number(math.Copysign(0, -1)))
 	require.Equal(t, "0.3", Number(0.1+0.2))
 }

@@ -4,7 +4,25 @@ import (
 	"math"
 	"strconv"
 	"strings"
+
+	"example.org/lakelarder/units"
 )
+
+// Degrees is a temperature on the scale of a picture: one of Celsius for metric, else Fahrenheit.
+func Degrees(t units.Temperature, s units.System) float64 {
+	if s == units.Metric {
+		return t.Celsius()
+	}
+	return t.Fahrenheit()
+}
+
+// Scale is the name of that scale.
+func Scale(s units.System) string {
+	if s == units.Metric {
+		return "°C"
+	}
+	return "°F"
+}
 
 // Plot is a frame in a picture, and the two scales that map values to its pixels.
 type Plot struct {
@@ -92,7 +110,7 @@ func (c *Plot) Frame(x, y string, ticks []float64, name func(float64) string) {
 
 // Number prints a tick.
 func Number(v float64) string {
-	return strings.Replace(strconv.FormatFloat(math.Round(v*1e6)/1e6, 'f', -1, 64), "-", "−", 1)
+	return strings.Replace(strconv.FormatFloat(math.Round(v*1e6)/1e6+0, 'f', -1, 64), "-", "−", 1) // + 0 makes of a zero below nothing one above
 }
 
 // Key draws what a line means, one below the other from y on, and returns the next y.

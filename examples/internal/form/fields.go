@@ -45,6 +45,10 @@ func fieldsOf(path string, of reflect.Type, demo any) []Field {
 	var all []Field
 	for i := 0; i < of.NumField(); i++ {
 		f := of.Field(i)
+		if f.Anonymous && f.Type.Kind() == reflect.Struct { // lends its fields
+			all = append(all, fieldsOf(path, f.Type, demo)...)
+			continue
+		}
 		if !f.IsExported() || f.Tag.Get("wire") == "-" {
 			continue
 		}
@@ -62,18 +66,31 @@ func fieldOf(path string, of reflect.Type, tag reflect.StructTag, demo any) []Fi
 	case of.Implements(textual) || of == lasting:
 	case of.Kind() == reflect.Struct && leaf.Example == "":
 		return fieldsOf(path, of, demo)
-	case of.Kind() == reflect.Slice && inner(of.Elem()).Kind() == reflect.Struct && !inner(of.Elem()).Implements(textual):
-		list, _ := demo.([]any)
-		var first any
-		if len(list) > 0 {
-			first = list[0]
-		}
-		return fieldsOf(path+"[]", inner(of.Elem()), first)
+	case leaf.Example == "" && of.Kind() == reflect.Slice && inner(of.Elem()).Kind() == reflect.Struct && !inner(of.Elem()).Implements(textual):
+		return fieldsOf(path+"[]", inner(of.Elem()), merged(demo))
 	}
 	if text := shown(demo); text != "" {
 		leaf.Example = text
 	}
+	if leaf.Example == "" {
+		leaf.Example = exampleOf(of)
+	}
 	return []Field{leaf}
+}
+
+// merged is one object of all in a list: of each field the first value.
+func merged(demo any) map[string]any {
+	one := map[string]any{}
+	list, _ := demo.([]any)
+	for _, element := range list {
+		object, _ := element.(map[string]any)
+		for name, value := range object {
+			if _, known := one[name]; !known {
+				one[name] = value
+			}
+		}
+	}
+	return one
 }
 
 // inner is what a Stated or a pointer holds.
@@ -103,10 +120,12 @@ func kindOf(of reflect.Type) string {
 		return "whole number"
 	}
 	var words strings.Builder
+	var before rune
 	for i, letter := range of.Name() {
-		if i > 0 && unicode.IsUpper(letter) {
+		if i > 0 && unicode.IsUpper(letter) && !unicode.IsUpper(before) {
 			words.WriteByte(' ')
 		}
+		before = letter
 		words.WriteRune(unicode.ToLower(letter))
 	}
 	return words.String()

@@ -8,10 +8,10 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
-	"io"
 	"os"
 	"path/filepath"
 	"runtime"
+	"strings"
 	"time"
 
 	"example.org/lakelarder/internal/wire"
@@ -80,7 +80,7 @@ func (c Clock) On(started Clock) units.Stated[time.Duration] {
 	return units.State(at)
 }
 
-// Log is a logger's file, the readings of it, and how it was read.
+// Log is one column of a logger's file: its name without the unit, its readings, and how it was read.
 type Log[T series.Value] struct {
 	Name   string
 	Series series.Series[T]
@@ -103,6 +103,41 @@ func ReadLog[T series.Value](path, name, field string, stated series.Format) (Lo
 	if len(proposal.Questions) > 0 {
 		return Log[T]{}, questions(path, full, field, stated, proposal)
 	}
+	return readAsProposed[T](full, data, proposal)
+}
+
+// ReadLogs reads every column of a logger's file that can hold the quantity, in the order of the file, as ReadLog does
+// one: several probes of one logger.
+func ReadLogs[T series.Value](path, name, field string, stated series.Format) ([]Log[T], error) {
+	full := filepath.Join(filepath.Dir(path), name)
+	data, err := os.ReadFile(full)
+	if err != nil {
+		return nil, err
+	}
+	proposal, err := series.Sniff[T](head(data), stated)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", full, err)
+	}
+	if len(proposal.Questions) == 0 || proposal.Questions[0].Ask != series.AskColumn {
+		log, err := ReadLog[T](path, name, field, stated)
+		return []Log[T]{log}, err
+	}
+	var all []Log[T]
+	for _, column := range proposal.Questions[0].Choices {
+		format, err := proposal.Answer(stated, series.AskColumn, column.Answer)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", full, err)
+		}
+		log, err := ReadLog[T](path, name, field, format)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, log)
+	}
+	return all, nil
+}
+
+func readAsProposed[T series.Value](full string, data []byte, proposal series.Proposal) (Log[T], error) {
 	location, err := locationOf(proposal.Format.Zone)
 	if err != nil {
 		return Log[T]{}, fmt.Errorf("%s: %w", full, err)
@@ -111,22 +146,11 @@ func ReadLog[T series.Value](path, name, field string, stated series.Format) (Lo
 	if err != nil {
 		return Log[T]{}, fmt.Errorf("%s: %w", full, err)
 	}
-	return Log[T]{Name: name, Series: log.Series, Rows: log.Rows, Read: name + " " + readAs(proposal.Format)}, nil
-}
-
-// Columns reads every probe of a logger's file that lies beside the form.
-func Columns[T series.Value](path, name string) ([]series.Column[T], error) {
-	full := filepath.Join(filepath.Dir(path), name)
-	f, err := os.Open(full)
-	if err != nil {
-		return nil, err
+	column := proposal.Format.Value.Name
+	if open := strings.LastIndex(column, " ("); open > 0 {
+		column = column[:open]
 	}
-	defer f.Close()
-	columns, err := series.ReadColumns[T](io.Reader(f))
-	if err != nil {
-		return nil, fmt.Errorf("%s: %w", full, err)
-	}
-	return columns, nil
+	return Log[T]{Name: column, Series: log.Series, Rows: log.Rows, Read: filepath.Base(full) + " " + readAs(proposal.Format)}, nil
 }
 
 // head is the first lines and the last, cut at line ends: Sniff takes a mebibyte.
@@ -174,7 +198,7 @@ func questions(path, full, field string, stated series.Format, p series.Proposal
 			text += fmt.Sprintf("\n    %s: %s", c.Answer, c.Means)
 			if answered, err := p.Answer(stated, q.Ask, c.Answer); err == nil {
 				if answer, err := wire.Marshal(answered); err == nil {
-					text += fmt.Sprintf("\n      answer with %q: %s in %s", field, answer, filepath.Base(path))
+					text += fmt.Sprintf("\n      to answer so, set %s to %s in %s", field, answer, filepath.Base(path))
 				}
 			}
 		}

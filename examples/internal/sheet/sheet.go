@@ -24,8 +24,9 @@ type Sheet struct {
 	System  units.System
 	Sources bool
 
-	cited  []cite.Citation
-	warned []cite.Caution
+	cited   []cite.Citation
+	warned  []cite.Caution
+	printed bool // the cautions
 }
 
 // Verdict prints the first line: the verdict in capitals and, behind it, of what; empty for no more.
@@ -108,11 +109,16 @@ func Down[T units.Measure](s *Sheet, v T) string { return units.AmountOf(v).Text
 // Up prints a quantity rounded up: what is required, or owed.
 func Up[T units.Measure](s *Sheet, v T) string { return units.AmountOf(v).Text(s.System, units.Up) }
 
-// Findings prints why a report says what it says, worst first. When says on another clock when a finding was; nil leaves
+// Do prints one thing to do, below the verdict and why it is so.
+func (s *Sheet) Do(format string, a ...any) {
+	fmt.Fprint(s.W, Wrap("Do: "+fmt.Sprintf(format, a...), 2))
+}
+
+// Findings prints why a report says what it says, worst first, right below the verdict. When says on another clock when a finding was; nil leaves
 // the minutes of the record. Done is what to do about a rule's findings, empty for nothing; nil for none at all.
 func (s *Sheet) Findings(r verdict.Report, when func(series.Stretch) string, done func(verdict.Rule) string) {
 	if len(r.Findings) == 0 {
-		s.Item("Nothing was found against it.")
+		s.Line("Why: nothing was found against it.")
 	}
 	for _, f := range r.Findings {
 		text := f.Text(s.System)
@@ -124,7 +130,7 @@ func (s *Sheet) Findings(r verdict.Report, when func(series.Stretch) string, don
 		} else {
 			text += "; " + f.Verdict.String()
 		}
-		s.Item("%s%s", text, s.From(f.Citation))
+		s.Line("Why: %s%s", text, s.From(f.Citation))
 		if done == nil {
 			continue
 		}
@@ -171,19 +177,32 @@ func (s *Sheet) Warn(all ...cite.Caution) {
 	}
 }
 
-// Close prints the cautions, the deciding ones first, and the line of the sources, or their list.
+// Close prints the cautions, unless they are, and the line of the sources, or their list.
 func (s *Sheet) Close() {
+	s.Cautions()
+	s.closeSources()
+}
+
+// Cautions prints the cautions that Warn was given, the deciding ones first. What comes after them is detail.
+func (s *Sheet) Cautions() {
+	if s.printed {
+		return
+	}
+	s.printed = true
 	if len(s.warned) > 0 {
 		s.Heading("Cautions")
 	}
 	for _, deciding := range []bool{true, false} {
 		for _, c := range s.warned {
 			if c.Deciding == deciding {
-				s.Item("%s (%s)%s", c.Text, c.ID, s.From(c.Citation))
+				id := ""
+				if c.ID != "" {
+					id = fmt.Sprintf(" (%s)", c.ID)
+				}
+				s.Item("%s%s%s", c.Text, id, s.From(c.Citation))
 			}
 		}
 	}
-	s.closeSources()
 }
 
 func (s *Sheet) closeSources() {
@@ -192,7 +211,9 @@ func (s *Sheet) closeSources() {
 	}
 	documents := map[cite.Source]bool{}
 	for _, c := range s.cited {
-		documents[c.Source] = true
+		if c.Source != 0 { // practice and computation may have no document
+			documents[c.Source] = true
+		}
 	}
 	if !s.Sources {
 		s.Line("\nSources: %s, %s in all; -sources lists them.", counted(len(documents), "document"), counted(len(s.cited), "place"))

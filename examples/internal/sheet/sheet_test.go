@@ -27,8 +27,8 @@ func printed(s units.System, sources bool) string {
 	p := &Sheet{W: &out, System: s, Sources: sources}
 	r := report()
 	p.Verdict(r.Verdict, "an invented hold")
-	p.Heading("Why")
 	p.Findings(r, func(series.Stretch) string { return "21:01 to 22:00" }, func(rule verdict.Rule) string { return "answer to " + string(rule) })
+	p.Do("hold again for %s", Text(p, 100*time.Minute))
 	p.Line("%s, held %s, owed %s", Text(p, 11*units.PSI), Down(p, units.PSI/3), Up(p, units.PSI/3))
 	p.Warn(report().Cautions...)
 	p.Close()
@@ -37,11 +37,10 @@ func printed(s units.System, sources bool) string {
 
 func TestSheet(t *testing.T) {
 	require.Equal(t, `VERDICT: NOT MET: an invented hold
-
-WHY
-- hold: 10 psi recorded, at least 11 psi published, short by 1 psi, from minute 1 to 60 (21:01 to
+Why: hold: 10 psi recorded, at least 11 psi published, short by 1 psi, from minute 1 to 60 (21:01 to
   22:00); not met [1]
     answer to demo.hold
+Do: hold again for 100 min
 11 psi, held 0.33 psi, owed 0.34 psi
 
 CAUTIONS
@@ -76,5 +75,12 @@ func TestFindingsOfNone(t *testing.T) {
 	p := &Sheet{W: &out}
 	p.Findings(verdict.Of(nil, nil), nil, nil)
 	p.Close()
-	require.Equal(t, "- Nothing was found against it.\n", out.String())
+	require.Equal(t, "Why: nothing was found against it.\n", out.String())
+}
+
+func TestTable(t *testing.T) {
+	var out bytes.Buffer
+	p := &Sheet{W: &out}
+	p.Table([]string{"fish", "°F"}, []string{"coho", "38", "x"}, []string{"ö"}, nil)
+	require.Equal(t, "fish  °F\ncoho  38  x\nö\n\n", out.String())
 }

@@ -1,6 +1,12 @@
 package trial
 
 import (
+	"bytes"
+	"encoding/xml"
+	"errors"
+	"flag"
+	"os"
+	"path/filepath"
 	"regexp"
 	"strings"
 	"testing"
@@ -20,7 +26,8 @@ var (
 // the sheet is wide, at most so many lines come before the cautions, each caution stands once, and one line tells of the sources.
 func Page(t testing.TB, text string, most int) {
 	t.Helper()
-	before, cautions, found := strings.Cut(text, "\nCAUTIONS\n")
+	before, cautions, _ := parted(text)
+	found := cautions != ""
 	if n := strings.Count(before, "\n"); n > most {
 		t.Errorf("%d lines before the cautions, at most %d wanted:\n%s", n, most, before)
 	}
@@ -47,11 +54,22 @@ func Page(t testing.TB, text string, most int) {
 	}
 }
 
-// System fails the test for a unit of the other system before the cautions, which are given in their own words. Passes
+// parted is what stands before the cautions, the cautions, and what comes after.
+func parted(text string) (before, cautions, after string) {
+	before, rest, _ := strings.Cut(text, "\nCAUTIONS\n")
+	cautions, after, _ = strings.Cut(rest, "\n\n")
+	return before, cautions, after
+}
+
+// System fails the test for a unit of the other system outside the cautions, which are given in their own words. Passes
 // are words that may stand all the same, such as the name of a jar or of a column of the input.
 func System(t testing.TB, text, system string, passes ...string) {
 	t.Helper()
-	text, _, _ = strings.Cut(text, "\nCAUTIONS\n")
+	before, _, after := parted(text)
+	text = before + "\n" + after
+	if list := strings.Index(text, "SOURCES\n"); list >= 0 {
+		text = text[:list] // names of documents and places in them
+	}
 	for _, pass := range passes {
 		text = strings.ReplaceAll(text, pass, "")
 	}
@@ -83,15 +101,63 @@ func ByHand(t testing.TB, text string, least int) {
 	}
 }
 
-// Golden compares the first lines, 40 of them at most, with a text that stands in the test.
-func Golden(t testing.TB, text, want string) {
+// Golden compares the first 40 lines with a file; what differs is printed whole, for a person to read before it is kept.
+func Golden(t testing.TB, text, path string) {
 	t.Helper()
-	lines := strings.Split(text, "\n")
-	if len(lines) > 40 {
-		lines = lines[:40]
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Errorf("golden: %v", err)
 	}
-	got := strings.Join(lines, "\n")
-	if got != strings.TrimPrefix(want, "\n") {
-		t.Errorf("printed:\n%s\nwanted:\n%s", got, want)
+	if got := First(text, 40); got != string(want) {
+		t.Errorf("%s: printed:\n%s\nwanted:\n%s", path, got, want)
 	}
+}
+
+// First is the first lines of a text, at most so many.
+func First(text string, lines int) string {
+	all := strings.SplitAfter(text, "\n")
+	return strings.Join(all[:min(lines, len(all))], "")
+}
+
+// Help fails the test unless -h lists every field of the input with an example.
+func Help(t testing.TB, run Program) {
+	t.Helper()
+	var out bytes.Buffer
+	if err := run([]string{"-h"}, &out); !errors.Is(err, flag.ErrHelp) {
+		t.Errorf("-h: %v", err)
+	}
+	_, fields, _ := strings.Cut(out.String(), "\nfields of the input file")
+	if !strings.Contains(fields, ", such as ") {
+		t.Errorf("no fields:\n%s", out.String())
+	}
+	for _, line := range strings.Split(fields, "\n") {
+		if strings.HasSuffix(line, "such as ") {
+			t.Errorf("no example: %s", line)
+		}
+	}
+}
+
+// Picture is the SVG that the program draws; one that is not well-formed, has no title or description, or holds no
+// number where one belongs, fails the test.
+func Picture(t testing.TB, run Program, args ...string) string {
+	t.Helper()
+	path := filepath.Join(t.TempDir(), "picture.svg")
+	run.Printed(t, append(args, "-svg", path)...)
+	data, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	text := string(data)
+	if err := xml.Unmarshal(data, new(struct{})); err != nil {
+		t.Errorf("picture: %v", err)
+	}
+	for _, want := range []string{"<title", "<desc", "viewBox"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("the picture has no %s", want)
+		}
+	}
+	if strings.Contains(text, "NaN") || strings.Contains(text, "Inf") {
+		t.Errorf("the picture has what is no number")
+	}
+	return text
 }

@@ -63,12 +63,14 @@ func (run Program) Changed(t testing.TB, files, args []string, changes ...Change
 	return out.String(), err
 }
 
-// Contains fails the test for every text that is not there.
+// Contains fails the test for every text that is not there, however the lines are wrapped.
 func Contains(t testing.TB, text string, wants ...string) {
 	t.Helper()
 	for _, want := range wants {
-		if !strings.Contains(text, want) {
+		if !strings.Contains(text, want) && !strings.Contains(unwrapped(text), unwrapped(want)) {
 			t.Errorf("missing: %s\nin:\n%s", want, text)
 		}
 	}
 }
+
+func unwrapped(text string) string { return strings.Join(strings.Fields(text), " ") }

@@ -67,9 +67,11 @@ func TestProgram(t *testing.T) {
 	require.Contains(t, fails(t, func(t testing.TB) { Contains(t, "one two", "two", "three") }), "missing: three")
 }
 
-func written(t *testing.T, text string) string {
+func written(t testing.TB, text string) string {
 	t.Helper()
 	path := filepath.Join(t.TempDir(), "demo")
-	require.NoError(t, os.WriteFile(path, []byte(text), 0o600))
+	if err := os.WriteFile(path, []byte(text), 0o600); err != nil {
+		t.Fatal(err)
+	}
 	return path
 }

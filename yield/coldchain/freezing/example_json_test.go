@@ -47,3 +47,15 @@ func ExampleFlesh() {
 	// Output:
 	// 76.35 % 28 °F <nil>
 }
+
+// What an app saves it reads back.
+func ExampleLoadRule() {
+	rule := freezing.LoadRules()[0]
+	text, err := json.Marshal(rule)
+	var back freezing.LoadRule
+	fmt.Println(err, json.Unmarshal(text, &back))
+	fmt.Println(back == rule)
+	// Output:
+	// <nil> <nil>
+	// true
+}

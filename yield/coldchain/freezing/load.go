@@ -19,6 +19,12 @@ type LoadRule struct {
 	Citation     cite.Citation
 }
 
+// MarshalJSON writes the rule as an app shows it.
+func (r LoadRule) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (r *LoadRule) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
+
 // LoadRules returns the published figures, the one for fish first; the slice is the caller's own.
 func LoadRules() []LoadRule {
 	return append([]LoadRule(nil), freezerTable[:]...)

@@ -102,3 +102,39 @@ func ExampleTimes() {
 	// <nil> <nil>
 	// 3-4 days 96h0m0s
 }
+
+// What an app saves it reads back.
+func ExampleRule() {
+	times, _ := keeping.Find(keeping.Cooked, keeping.InRefrigerator)
+	text, err := json.Marshal(times.Safety[0].Rule)
+	var back keeping.Rule
+	fmt.Println(err, json.Unmarshal(text, &back))
+	fmt.Println(back.Printed, units.Lasting(back.Low))
+	// Output:
+	// <nil> <nil>
+	// 3-4 days 72 h
+}
+
+// What an app saves it reads back.
+func ExamplePowerCutRule() {
+	rule := keeping.PowerCutRules()[0]
+	text, err := json.Marshal(rule)
+	var back keeping.PowerCutRule
+	fmt.Println(err, json.Unmarshal(text, &back))
+	fmt.Println(back == rule)
+	// Output:
+	// <nil> <nil>
+	// true
+}
+
+// What an app saves it reads back.
+func ExampleFrozenLife() {
+	life := keeping.FrozenLives()[0]
+	text, err := json.Marshal(life)
+	var back keeping.FrozenLife
+	fmt.Println(err, json.Unmarshal(text, &back))
+	fmt.Println(back.Name, len(back.Points))
+	// Output:
+	// <nil> <nil>
+	// fatty fish, glazed (1986) 3
+}

@@ -21,6 +21,12 @@ type FrozenLife struct {
 	Citation cite.Citation
 }
 
+// MarshalJSON writes the life as an app shows it.
+func (s FrozenLife) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (s *FrozenLife) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
+
 // LifePoint is one printed life; Over says that it is printed as "over" that, and it is counted as no more.
 type LifePoint struct {
 	At   units.Temperature

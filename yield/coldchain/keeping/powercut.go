@@ -19,6 +19,12 @@ type PowerCutRule struct {
 	Citation cite.Citation
 }
 
+// MarshalJSON writes the rule as an app shows it.
+func (r PowerCutRule) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (r *PowerCutRule) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
+
 // PowerCutRules returns the published times, the shortest first. The slice is the caller's own.
 func PowerCutRules() []PowerCutRule { return append([]PowerCutRule(nil), powerCutTable[:]...) }
 

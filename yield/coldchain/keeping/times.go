@@ -24,6 +24,12 @@ type Rule struct {
 	Citation  cite.Citation
 }
 
+// MarshalJSON writes the rule as an app shows it.
+func (r Rule) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (r *Rule) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
+
 // SafetyRule is a keeping time after which the food may make ill.
 type SafetyRule struct{ Rule }
 

@@ -157,3 +157,15 @@ func pinkSalmon() freezing.Flesh {
 		FreezesAt: units.Fahrenheit(28),
 	}
 }
+
+// What an app saves it reads back.
+func ExampleRule() {
+	rule := parasites.Rules()[0]
+	text, err := json.Marshal(rule)
+	var back parasites.Rule
+	fmt.Println(err, json.Unmarshal(text, &back))
+	fmt.Println(back == rule)
+	// Output:
+	// <nil> <nil>
+	// true
+}

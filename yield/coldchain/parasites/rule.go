@@ -3,6 +3,7 @@ package parasites
 import (
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/verdict"
@@ -42,6 +43,12 @@ type Rule struct {
 	Note        string
 	Citation    cite.Citation
 }
+
+// MarshalJSON writes the rule as an app shows it.
+func (r Rule) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (r *Rule) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
 // Rules returns what has been published on killing parasites in fish, cold first, in the order of the sources; the
 // slice is the caller's own. Weaker figures, for tapeworm only, are among them as Refused, so that they are not taken

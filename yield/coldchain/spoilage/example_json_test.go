@@ -22,3 +22,15 @@ func ExampleLifeLeft() {
 	// <nil> <nil>
 	// trout 5.06 days
 }
+
+// What an app saves it reads back.
+func ExampleLife() {
+	life := spoilage.Lives()[0]
+	text, err := json.Marshal(life)
+	var back spoilage.Life
+	fmt.Println(err, json.Unmarshal(text, &back))
+	fmt.Println(back == life)
+	// Output:
+	// <nil> <nil>
+	// true
+}

@@ -26,6 +26,12 @@ type Life struct {
 	Citation cite.Citation
 }
 
+// MarshalJSON writes the life as an app shows it.
+func (l Life) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (l *Life) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
+
 // Lives returns every published life, in the order of the table. The slice is the caller's own.
 func Lives() []Life {
 	all := make([]Life, 0, len(lifeTable))
