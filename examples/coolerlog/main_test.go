@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"io"
 	"testing"
 	"time"
@@ -23,7 +24,7 @@ func TestDemo(t *testing.T) {
 		"VERDICT: NOT MET: coho not met, whitefish met\n", "Invented for demonstration", "COHO: NOT MET\n", "WHITEFISH: MET\n",
 		"kitchen two hours: 22 h 18 min 40 s recorded, at most 2 h published", "Listeria monocytogenes: 125.92 % recorded", "(15 h 03 min to 35 h 40 min); not met [3 recalled]",
 		"Do: Do not eat, smoke, dry, can or freeze this fish", "Why: time until bled and gutted: 130 min stated", "Why: nothing was found against it.",
-		"Do: Keep the fish at 38 °F or below", "Load 17.69 lb. For 68 lb of fish", "12.5 lb to chill the fish", "1.69 lb to hold the box",
+		"Do: Keep the fish at 38 °F or below", "Load 17.65 lb. For 68 lb of fish", "12.5 lb to chill the fish", "1.63 lb to hold the box",
 		"12 h 40 min to 31 h 40 min into the kitchen refrigerator: 37.1 °F to 43 °F", "Above 40 °F: 22 h 19 min in all, first after 0 h 00 min",
 		"126 % not met: table A-2, Listeria monocytogenes", "##################. 91 % met: table A-2, Yersinia", "The refrigerator brought the fish to 43 °F: not met",
 		"3 F° too warm for any food, 40 °F", "Listeria monocytogenes: 24 h allowed in place of 7 days", "From the hook to the ice: not met", "From the hook to the ice: met",
@@ -52,11 +53,20 @@ func TestPicture(t *testing.T) {
 	}
 }
 
-// TestContradiction: a probe that jumps by 60 degrees in ten minutes in ice was not in the fish.
+// TestContradiction: a jump that no fish makes in ice is never taken for cold, and what a broken probe shows is no reading.
 func TestContradiction(t *testing.T) {
-	out, err := changed(t, "whitefish.csv", "\n600,", "\n595,110\n600,")
+	out, err := changed(t, "whitefish.csv", "\n600,32.0", "\n600,110.0")
 	require.NoError(t, err)
-	trial.Page(t, out, 45)
+	trial.Page(t, out, 40)
+	trial.Contains(t, out, "VERDICT: NOT MET: coho not met, whitefish not met\n", "kitchen two hours: 82 min 34 s recorded, at most 1 h published")
+	var broken []trial.Change
+	for minute := 600; minute <= 650; minute += 10 {
+		broken = append(broken, trial.Change{"whitefish.csv", fmt.Sprintf("\n%d,32.0", minute), fmt.Sprintf("\n%d,-127", minute)})
+	}
+	out, err = program.Changed(t, []string{"cooler.json", "coho.csv", "whitefish.csv"}, nil, broken...)
+	require.NoError(t, err)
+	trial.Page(t, out, 40)
+	trial.Contains(t, out, "WHITEFISH: CANNOT TELL\nWhy: ", "Do: Part of the time is not recorded", "6 rows hold no reading, the first in line ")
 }
 
 // changed copies the demo input with one text replaced, and runs on it.

@@ -22,11 +22,11 @@ func (v verdicts) print(p *sheet.Sheet) {
 		each = append(each, j.name+" "+j.all.Verdict.String())
 	}
 	p.Verdict(v.together().Verdict, strings.Join(each, ", "))
-	p.Line("%s. %s", v.Place, v.About)
 	for _, j := range v.fish {
 		j.printVerdict(p)
 	}
 	v.printIce(p)
+	p.Line("%s. %s", v.Place, v.About)
 	v.warn(p)
 	p.Cautions()
 	for _, j := range v.fish {
@@ -182,17 +182,8 @@ func (v verdicts) printIce(p *sheet.Sheet) {
 	t := v.trip
 	p.Heading("Ice for the next trip")
 	p.Line("Load %s. For %s of fish from %s to %s, then %s in the box in air of %s: %s to chill the fish, %s to hold the box as it melted ice when it was tried%s, %s (%s of that) to have some left",
-		mass(p, v.ice.Total), sheet.Text(p, t.Fish), sheet.Text(p, t.From), sheet.Text(p, t.To), units.Lasting(t.For), sheet.Text(p, t.Outside),
-		mass(p, v.ice.Chill), mass(p, v.ice.Hold), p.From(t.Box.Citation), mass(p, v.ice.Spare), t.Spare)
-}
-
-// mass rounds ice up to what a kitchen scale shows: ice is better left over.
-func mass(p *sheet.Sheet, m units.Mass) string {
-	step := units.Ounce
-	if p.System == units.Metric {
-		step = 10 * units.Gram
-	}
-	return sheet.Up(p, units.CeilTo(m, step))
+		sheet.Up(p, v.ice.Total), sheet.Text(p, t.Fish), sheet.Text(p, t.From), sheet.Text(p, t.To), units.Lasting(t.For), sheet.Text(p, t.Outside),
+		sheet.Up(p, v.ice.Chill), sheet.Up(p, v.ice.Hold), p.From(t.Box.Citation), sheet.Up(p, v.ice.Spare), t.Spare)
 }
 
 // hours prints a duration in hours and whole minutes, rounded up: what a limit counts is never hidden.

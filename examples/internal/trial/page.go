@@ -137,8 +137,11 @@ func Help(t testing.TB, run Program) {
 		t.Errorf("no fields:\n%s", out.String())
 	}
 	for _, line := range strings.Split(fields, "\n") {
-		if strings.HasSuffix(line, "such as ") {
+		if strings.HasSuffix(strings.TrimRight(line, " "), "such as") {
 			t.Errorf("no example: %s", line)
+		}
+		if n := len([]rune(line)); n > sheet.Width {
+			t.Errorf("%d columns: %s", n, line)
 		}
 	}
 }
