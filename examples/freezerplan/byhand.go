@@ -44,9 +44,9 @@ func (d planned) chillByHand(p *byhand.Page) {
 	p.Let("t0", celsius(d.Caught), "°C", "at the start")
 	p.Let("t1", celsius(d.Chilled), "°C", "in the middle at the end; the ice is at 0 °C")
 	p.Work("θ", "t1 / t0", "of the difference left", 6)
-	p.Work("Fo", "ln(c / θ) / z^2", "(Fourier number; the other terms are gone above 0.3)", 6)
+	p.Work("Fo", "ln(c / θ) / z^2", "(Fourier number; the other terms are gone above 0.5)", 6)
 	p.Work("time", "Fo × L^2 / α / 60", "min", 5)
-	if p.Float("Fo") > 0.3 {
+	if p.Float("Fo") > 0.5 {
 		p.Meets("time", d.chill.High.Minutes(), 3e-3, "the longer chilling time above")
 	}
 }
