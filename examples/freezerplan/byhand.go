@@ -73,7 +73,8 @@ func (d planned) freezeByHand(p *byhand.Page) {
 	p.Let("ts", celsius(n.Start), "°C", "at the start")
 	p.Let("tc", celsius(n.Core), "°C", "in the middle at the end")
 	p.Let("ta", celsius(n.Medium), "°C", "air of the freezer")
-	p.Let("ρ", byhand.Digits(units.Float(n.Density, units.KilogramPerCubicMetre), 7), "kg/m³", "density, by Choi and Okos")
+	p.Let("ρ", byhand.Digits(units.Float(n.Density, units.KilogramPerCubicMetre), 7), "kg/m³",
+		"density, by Choi and Okos")
 	p.Let("λ", byhand.Digits(units.Float(n.Latent, units.KilojoulePerKilogram), 7), "kJ/kg", "latent heat of its water")
 	p.Let("c1", byhand.Digits(units.Float(n.HeatBefore, units.KilojoulePerKilogramKelvin), 7), "kJ/(kg K)", "unfrozen")
 	p.Let("c2", byhand.Digits(units.Float(n.HeatAfter, units.KilojoulePerKilogramKelvin), 7), "kJ/(kg K)", "frozen")

@@ -119,7 +119,8 @@ func load(path string) (season, error) {
 }
 
 func (s *season) understand() (err error) {
-	for name, n := range map[string]int{"households": s.Households, "people": s.People, "canner.jarsPerLoad": s.Canner.JarsPerLoad, "fish": len(s.Fish)} {
+	for name, n := range map[string]int{"households": s.Households, "people": s.People,
+		"canner.jarsPerLoad": s.Canner.JarsPerLoad, "fish": len(s.Fish)} {
 		if n <= 0 {
 			return fmt.Errorf("%s: expected a number above 0", name)
 		}
@@ -165,7 +166,8 @@ func (s *season) understandFish() error {
 	}
 	for i, one := range s.Smoker {
 		if one.Largest < 0 || one.Largest > caught[one.Species] {
-			return fmt.Errorf("smoker[%d].largest: %d of %s for the smoker, but %d caught", i, one.Largest, one.Species, caught[one.Species])
+			return fmt.Errorf("smoker[%d].largest: %d of %s for the smoker, but %d caught", i, one.Largest, one.Species,
+				caught[one.Species])
 		}
 	}
 	return nil
