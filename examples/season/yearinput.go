@@ -52,11 +52,15 @@ type year struct {
 }
 
 func (f fileYear) understand(c fileCanner) (y year, err error) {
-	for name, price := range map[string]decimal.Decimal{"year.pricePerTrip": f.PricePerTrip,
-		"year.prices.jarAndLid": f.Prices.JarAndLid,
-		"year.prices.bag":       f.Prices.Bag, "year.prices.cannerLoad": f.Prices.CannerLoad} {
-		if price.IsNegative() {
-			return y, fmt.Errorf("%s: %v: expected a number of 0 or more", name, price)
+	for _, price := range []struct {
+		name  string
+		value decimal.Decimal
+	}{
+		{"pricePerTrip", f.PricePerTrip}, {"prices.jarAndLid", f.Prices.JarAndLid}, {"prices.bag", f.Prices.Bag},
+		{"prices.cannerLoad", f.Prices.CannerLoad},
+	} {
+		if price.value.IsNegative() {
+			return y, fmt.Errorf("year.%s: %v: expected a number of 0 or more", price.name, price.value)
 		}
 	}
 	if f.IcePerFish < 0 || f.SaltPerJar < 0 {
