@@ -19,9 +19,13 @@ func (j judged) byHand(w io.Writer, system units.System) error {
 	j.steamByHand(p, system)
 	j.gaugeByHand(p)
 	if j.byPressure() {
-		heldByHand(p, j, j.pressures, func(v units.Pressure) string { return units.In(v, units.PSI, 6).String() }, "psi")
+		heldByHand(p, j, j.pressures, func(v units.Pressure) string { return units.In(v, units.PSI, 6).String() },
+			"psi")
 	} else {
-		heldByHand(p, j, j.temperatures, func(t units.Temperature) string { return t.In(units.CelsiusScale, 6).String() }, "°C")
+		heldByHand(p, j, j.temperatures, func(t units.Temperature) string {
+			return t.In(units.CelsiusScale,
+				6).String()
+		}, "°C")
 	}
 	return p.Close()
 }
@@ -45,7 +49,8 @@ func (j judged) steamByHand(p *byhand.Page, system units.System) {
 	p.Step("Steam at the published pressure: IF97, region 4, backward equation 31", pressure.SteamSource())
 	p.Let("pg", units.In(j.run.Schedule.Pressure, units.PSI, 6).String(), "psi", "published, on a true gauge")
 	p.Work("p", "(pg × 6894.757293 + pa) / 1000000", "MPa absolute", 10)
-	for i, n := range []string{"1167.0521452767", "-724213.16703206", "-17.073846940092", "12020.824702470", "-3232555.0322333",
+	for i, n := range []string{"1167.0521452767", "-724213.16703206", "-17.073846940092", "12020.824702470",
+		"-3232555.0322333",
 		"14.915108613530", "-4823.2657361591", "405113.40542057", "-0.23855557567849", "650.17534844798"} {
 		p.Let([]string{"n1", "n2", "n3", "n4", "n5", "n6", "n7", "n8", "n9", "n10"}[i], n, "", "table 34")
 	}
@@ -92,8 +97,10 @@ func heldByHand[T series.Value](p *byhand.Page, j judged, s series.Series[T], di
 	p.Work("short", "whole − held", "min (negative: longer than published)", 6)
 }
 
-// crossing is where the line of the record meets the limit; a moment that a reading or a mark decides is taken as it is.
-func crossing[T series.Value](p *byhand.Page, name string, s series.Series[T], at time.Duration, need T, digits func(T) string, unit string) {
+// crossing is where the line of the record meets the limit; a moment that a reading or a mark decides is taken as it
+// is.
+func crossing[T series.Value](p *byhand.Page, name string, s series.Series[T], at time.Duration, need T,
+	digits func(T) string, unit string) {
 	readings := s.Readings()
 	for i := 1; i < len(readings); i++ {
 		a, b := readings[i-1], readings[i]
@@ -103,7 +110,8 @@ func crossing[T series.Value](p *byhand.Page, name string, s series.Series[T], a
 		if crosses, ok := meets(a, b, need); !ok || (crosses-at).Abs() > time.Microsecond {
 			break
 		}
-		p.Crossing(name, "L", byhand.Digits(a.At.Minutes(), 6), byhand.Digits(b.At.Minutes(), 6), digits(a.Value), digits(b.Value), "min", unit)
+		p.Crossing(name, "L", byhand.Digits(a.At.Minutes(), 6), byhand.Digits(b.At.Minutes(), 6), digits(a.Value),
+			digits(b.Value), "min", unit)
 		return
 	}
 	p.Let(name, byhand.Digits(at.Minutes(), 8), "min", "a reading or a mark")

@@ -40,7 +40,8 @@ func (j judged) crossingByHand(p *byhand.Page, nth int) {
 		p.Step("When " + j.name + " first passes 40 °F: a straight line between two readings; times in a band end and begin so")
 		p.Let("L", "40", "°F", "a limit of the kitchen rule and of table A-2")
 		fahrenheit := func(t units.Temperature) string { return t.In(units.FahrenheitScale, 3).String() }
-		p.Crossing(fmt.Sprintf("x%d", nth+1), "L", byhand.Digits(a.At.Minutes(), 6), byhand.Digits(b.At.Minutes(), 6), fahrenheit(a.Value), fahrenheit(b.Value), "min", "°F")
+		p.Crossing(fmt.Sprintf("x%d", nth+1), "L", byhand.Digits(a.At.Minutes(), 6), byhand.Digits(b.At.Minutes(), 6),
+			fahrenheit(a.Value), fahrenheit(b.Value), "min", "°F")
 		return
 	}
 }
@@ -55,7 +56,8 @@ func (j judged) sumByHand(p *byhand.Page, a coldchain.Allowance, nth string) {
 			single++ // a row of one temperature holds by itself
 			continue
 		}
-		t, limit, share := fmt.Sprintf("t%s_%d", nth, i+1), fmt.Sprintf("A%s_%d", nth, i+1), fmt.Sprintf("s%s_%d", nth, i+1)
+		t, limit, share := fmt.Sprintf("t%s_%d", nth, i+1), fmt.Sprintf("A%s_%d", nth, i+1), fmt.Sprintf("s%s_%d",
+			nth, i+1)
 		p.Let(t, byhand.Digits(l.Used.Hours(), 7), "h", "recorded "+bandText(l.Limit))
 		p.Let(limit, byhand.Digits(l.Limit.Allowed.Hours(), 4), "h", "allowed there")
 		p.Work(share, t+" / "+limit, "", 6)
@@ -91,12 +93,14 @@ func (v verdicts) iceByHand(p *byhand.Page) {
 	kilograms := func(m units.Mass) string { return units.In(m, units.Kilogram, 5).String() }
 	constant := ice.Constants()[0]
 	p.Step("Ice to chill the fish: Mi = k Mf (ts − tc), the largest of the constants in circulation", constant.Citation)
-	p.Let("k", units.In(constant.PerDegree, units.One, 8).String(), "kg of ice for a kg of fish and a °C", constant.Name)
+	p.Let("k", units.In(constant.PerDegree, units.One, 8).String(), "kg of ice for a kg of fish and a °C",
+		constant.Name)
 	p.Let("Mf", kilograms(t.Fish), "kg", "fish")
 	p.Let("ts", celsius(t.From), "°C", "as caught")
 	p.Let("tc", celsius(t.To), "°C", "aimed at")
 	p.Work("Mi", "k × Mf × (ts − tc)", "kg", 5)
-	p.Meets("Mi", units.Float(v.ice.Chill, units.Kilogram), 3e-4, "the ice to chill, which the library rounds up to the gram")
+	p.Meets("Mi", units.Float(v.ice.Chill, units.Kilogram), 3e-4,
+		"the ice to chill, which the library rounds up to the gram")
 	p.Step("How fast the box melts ice: K = (before − after) / (outside × time)", t.Box.Citation)
 	p.Let("m1", kilograms(v.Ice.Test.Before), "kg", "put in")
 	p.Let("m2", kilograms(v.Ice.Test.After), "kg", "left")
@@ -107,10 +111,12 @@ func (v verdicts) iceByHand(p *byhand.Page) {
 	p.Let("t2", celsius(t.Outside), "°C", "air around the box on the trip")
 	p.Let("h2", byhand.Digits(t.For.Hours(), 5), "h", "length of the trip")
 	p.Work("Mh", "K × t2 × h2", "kg", 5)
-	p.Meets("Mh", units.Float(v.ice.Hold, units.Kilogram), 2e-3, "the ice to hold, which the library rounds up to the gram")
+	p.Meets("Mh", units.Float(v.ice.Hold, units.Kilogram), 2e-3,
+		"the ice to hold, which the library rounds up to the gram")
 	p.Step("Together")
 	p.Let("r", units.In(t.Spare, units.One, 4).String(), "", "share to be left over")
 	p.Work("Ms", "r × (Mi + Mh)", "kg", 5)
 	p.Work("M", "Mi + Mh + Ms", "kg", 5)
-	p.Meets("M", units.Float(v.ice.Total, units.Kilogram), 6e-4, "the ice of the trip, each part which the library rounds up to the gram")
+	p.Meets("M", units.Float(v.ice.Total, units.Kilogram), 6e-4,
+		"the ice of the trip, each part which the library rounds up to the gram")
 }

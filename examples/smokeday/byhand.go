@@ -59,18 +59,21 @@ func (s study) edge(p *byhand.Page, name string, at time.Duration) {
 				continue
 			}
 			p.Note("%s, by %s:", name, c.Name)
-			p.Crossing(name, "L", byhand.Digits(a.At.Minutes(), 6), byhand.Digits(b.At.Minutes(), 6), fahrenheit(a.Value), fahrenheit(b.Value), "min", "°F")
+			p.Crossing(name, "L", byhand.Digits(a.At.Minutes(), 6), byhand.Digits(b.At.Minutes(), 6),
+				fahrenheit(a.Value), fahrenheit(b.Value), "min", "°F")
 			return
 		}
 	}
 	p.Let(name, byhand.Digits(at.Minutes(), 8), "min", "a reading or the end of one of the records")
 }
 
-// wetBulbByHand shows that the wet bulb of the hottest cooking stage is one: by it the air holds the water that the air outside holds.
+// wetBulbByHand shows that the wet bulb of the hottest cooking stage is one: by it the air holds the water that the
+// air outside holds.
 func (s study) wetBulbByHand(p *byhand.Page) error {
 	hottest := -1
 	for i, stage := range s.schedule.Stages {
-		if stage.Kind == smoke.Cook && !stage.Humidity.Given && (hottest < 0 || stage.Air.Above(s.schedule.Stages[hottest].Air)) {
+		if stage.Kind == smoke.Cook && !stage.Humidity.Given && (hottest < 0 ||
+			stage.Air.Above(s.schedule.Stages[hottest].Air)) {
 			hottest = i
 		}
 	}
@@ -81,7 +84,8 @@ func (s study) wetBulbByHand(p *byhand.Page) error {
 	p.Let("P", units.In(s.schedule.Outside.Pressure(), units.Pascal, 3).String(), "Pa", "standard air at the altitude")
 	p.Let("φ", units.In(s.Outside.Humidity, units.One, 6).String(), "", "relative humidity outside")
 	p.Let("to", celsius(s.Outside.Temperature), "°C", "air outside")
-	for i, c := range []string{"-5800.2206", "1.3914993", "-0.048640239", "4.1764768e-5", "-1.4452093e-8", "6.5459673"} {
+	for i, c := range []string{"-5800.2206", "1.3914993", "-0.048640239", "4.1764768e-5", "-1.4452093e-8",
+		"6.5459673"} {
 		p.Let([]string{"c8", "c9", "c10", "c11", "c12", "c13"}[i], c, "", "over water")
 	}
 	saturation := func(symbol, of string) {
@@ -90,14 +94,16 @@ func (s study) wetBulbByHand(p *byhand.Page) error {
 	}
 	saturation("po", "to")
 	p.Work("W", "0.621945 × φ × po / (P − φ × po)", "kg of water to a kg of dry air", 7)
-	p.Meets("W", units.Float(s.schedule.Outside.HumidityRatio(), units.One), 1e-5, "the humidity ratio that the library takes")
+	p.Meets("W", units.Float(s.schedule.Outside.HumidityRatio(), units.One), 1e-5,
+		"the humidity ratio that the library takes")
 	p.Step("The wet bulb of that air heated to the hottest stage, found by trying: W* = ((2501 − 2.326 t*) Ws − 1.006 (t − t*)) / (2501 + 1.86 t − 4.186 t*)", moistair.Source())
 	p.Let("t", celsius(s.schedule.Stages[hottest].Air), "°C", "air of the stage")
 	p.Let("tw", celsius(s.wetBulbs[hottest]), "°C", "wet bulb")
 	saturation("pw", "tw")
 	p.Work("Ws", "0.621945 × pw / (P − pw)", "kg/kg, saturated at the wet bulb", 8)
 	p.Work("W2", "((2501 − 2.326 × tw) × Ws − 1.006 × (t − tw)) / (2501 + 1.86 × t − 4.186 × tw)", "kg/kg", 6)
-	p.Meets("W2", units.Float(s.schedule.Outside.HumidityRatio(), units.One), 2e-5, "the water outside again, so that it is the wet bulb")
+	p.Meets("W2", units.Float(s.schedule.Outside.HumidityRatio(), units.One), 2e-5,
+		"the water outside again, so that it is the wet bulb")
 	p.Work("f", "tw × 9 / 5 + 32", "°F, the most that a wet surface reaches", 5)
 	return nil
 }
@@ -116,7 +122,8 @@ func (s study) lossByHand(p *byhand.Page) {
 	if !s.Batch.Salt.Given {
 		return
 	}
-	p.Step("The water phase salt by the scales, if all that is lost is water: salt/(salt + water)", balance, brine.DefaultSaltLimit().Citation)
+	p.Step("The water phase salt by the scales, if all that is lost is water: salt/(salt + water)", balance,
+		brine.DefaultSaltLimit().Citation)
 	p.Let("x", units.In(s.Batch.Water, units.One, 6).String(), "", "water in the fish before")
 	p.Let("salt", grams(s.Batch.Salt.Value), "g", "salt in all of it")
 	p.Work("water", "m1 × x − (m1 − m2)", "g left", 7)

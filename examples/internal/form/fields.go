@@ -96,7 +96,8 @@ func fieldOf(path string, of reflect.Type, tag reflect.StructTag, demo any) []Fi
 	case of.Implements(textual) || of == lasting:
 	case of.Kind() == reflect.Struct && leaf.Example == "":
 		return fieldsOf(path, of, demo)
-	case leaf.Example == "" && of.Kind() == reflect.Slice && inner(of.Elem()).Kind() == reflect.Struct && !inner(of.Elem()).Implements(textual):
+	case leaf.Example == "" && of.Kind() == reflect.Slice && inner(of.Elem()).Kind() == reflect.Struct &&
+		!inner(of.Elem()).Implements(textual):
 		return fieldsOf(path+"[]", inner(of.Elem()), merged(demo))
 	}
 	if text := shown(demo); text != "" {
