@@ -38,7 +38,9 @@ func TestGolden(t *testing.T) {
 
 func TestByHand(t *testing.T) {
 	for _, in := range []string{"night.json", "good.json"} {
-		trial.ByHand(t, program.Printed(t, "-math", "-in", in), 14)
+		for _, system := range []string{"us", "metric", "both"} {
+			trial.ByHand(t, program.Printed(t, "-math", "-in", in, "-units", system), 14)
+		}
 	}
 	trial.Contains(t, program.Printed(t, "-math"), "= 83.333333 min", "= 48.6667 min", "= 241.19 °F", "= 116.22 °C")
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.org/lakelarder/examples/internal/byhand"
+	"example.org/lakelarder/examples/internal/chart"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain"
@@ -13,14 +14,14 @@ import (
 )
 
 // byHand is the way to the shares of the allowances that decide, band by band, and to the ice.
-func (v verdicts) byHand(w io.Writer) error {
+func (v verdicts) byHand(w io.Writer, system units.System) error {
 	p := byhand.New(w, "the time in each band as a share of what it allows, and the ice")
 	for i, j := range v.fish {
-		j.crossingByHand(p, i)
+		j.crossingByHand(p, i, system)
 		governs := tightest(j.report)
 		for n, a := range j.report.Allowances {
 			if a.ID == governs.ID || a.Verdict == verdict.NotMet {
-				j.sumByHand(p, a, fmt.Sprintf("%d_%d", i+1, n+1))
+				j.sumByHand(p, a, system, fmt.Sprintf("%d_%d", i+1, n+1))
 			}
 		}
 	}
@@ -29,7 +30,7 @@ func (v verdicts) byHand(w io.Writer) error {
 }
 
 // crossingByHand shows how the time above a limit begins or ends between two readings.
-func (j judged) crossingByHand(p *byhand.Page, nth int) {
+func (j judged) crossingByHand(p *byhand.Page, nth int, system units.System) {
 	floor := units.Fahrenheit(40)
 	readings := j.record.Readings()
 	for i := 1; i < len(readings); i++ {
@@ -37,17 +38,23 @@ func (j judged) crossingByHand(p *byhand.Page, nth int) {
 		if a.Value.Above(floor) == b.Value.Above(floor) || b.At-a.At > j.report.Terms.MaxGap {
 			continue
 		}
-		p.Step("When " + j.name + " first passes 40 °F: a straight line between two readings; times in a band end and begin so")
-		p.Let("L", "40", "°F", "a limit of the kitchen rule and of table A-2")
-		fahrenheit := func(t units.Temperature) string { return t.In(units.FahrenheitScale, 3).String() }
+		p.Step("When " + j.name + " first passes " + scaleText(floor, system) +
+			": a straight line between two readings; times in a band end and begin so")
+		degrees := func(t units.Temperature) string {
+			if system == units.Metric {
+				return t.In(units.CelsiusScale, 6).String()
+			}
+			return t.In(units.FahrenheitScale, 3).String()
+		}
+		p.Let("L", degrees(floor), chart.Scale(system), "a limit of the kitchen rule and of table A-2")
 		p.Crossing(fmt.Sprintf("x%d", nth+1), "L", byhand.Digits(a.At.Minutes(), 6), byhand.Digits(b.At.Minutes(), 6),
-			fahrenheit(a.Value), fahrenheit(b.Value), "min", "°F")
+			degrees(a.Value), degrees(b.Value), "min", chart.Scale(system))
 		return
 	}
 }
 
 // sumByHand adds up the bands of one allowance.
-func (j judged) sumByHand(p *byhand.Page, a coldchain.Allowance, nth string) {
+func (j judged) sumByHand(p *byhand.Page, a coldchain.Allowance, system units.System, nth string) {
 	p.Step(j.name+": "+name(a)+", "+a.Verdict.String(), a.Citations()...)
 	var shares []string
 	single := 0
@@ -58,7 +65,7 @@ func (j judged) sumByHand(p *byhand.Page, a coldchain.Allowance, nth string) {
 		}
 		t, limit, share := fmt.Sprintf("t%s_%d", nth, i+1), fmt.Sprintf("A%s_%d", nth, i+1), fmt.Sprintf("s%s_%d",
 			nth, i+1)
-		p.Let(t, byhand.Digits(l.Used.Hours(), 7), "h", "recorded "+bandText(l.Limit))
+		p.Let(t, byhand.Digits(l.Used.Hours(), 7), "h", "recorded "+bandText(l.Limit, system))
 		p.Let(limit, byhand.Digits(l.Limit.Allowed.Hours(), 4), "h", "allowed there")
 		p.Work(share, t+" / "+limit, "", 6)
 		shares = append(shares, share)
@@ -79,10 +86,10 @@ func (j judged) sumByHand(p *byhand.Page, a coldchain.Allowance, nth string) {
 	p.Meets(used, units.Float(a.Used, units.One), 1e-4, "the share that the library finds")
 }
 
-func bandText(l coldchain.Limit) string {
-	text := "above " + l.Over.Text(units.FahrenheitScale, 1)
+func bandText(l coldchain.Limit, system units.System) string {
+	text := "above " + units.AmountOf(l.Over).Text(system, units.Nearest)
 	if l.UpTo.IsSet() {
-		text += ", up to " + l.UpTo.Text(units.FahrenheitScale, 1)
+		text += ", up to " + units.AmountOf(l.UpTo).Text(system, units.Nearest)
 	}
 	return text
 }

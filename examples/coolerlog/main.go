@@ -32,7 +32,7 @@ func run(args []string, out io.Writer) error {
 		return err
 	}
 	if line.Math() {
-		return v.byHand(out)
+		return v.byHand(out, line.System())
 	}
 	v.print(&sheet.Sheet{W: out, System: line.System(), Sources: line.Sources()})
 	return nil

@@ -43,7 +43,11 @@ func TestGolden(t *testing.T) {
 	}
 }
 
-func TestByHand(t *testing.T) { trial.ByHand(t, program.Printed(t, "-math"), 20) }
+func TestByHand(t *testing.T) {
+	for _, system := range []string{"us", "metric", "both"} {
+		trial.ByHand(t, program.Printed(t, "-math", "-units", system), 20)
+	}
+}
 
 func TestHelp(t *testing.T) { trial.Help(t, program) }
 

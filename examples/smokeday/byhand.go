@@ -6,6 +6,7 @@ import (
 
 	"example.org/lakelarder/brine"
 	"example.org/lakelarder/examples/internal/byhand"
+	"example.org/lakelarder/examples/internal/chart"
 	"example.org/lakelarder/pressure"
 	"example.org/lakelarder/smoke"
 	"example.org/lakelarder/smoke/moistair"
@@ -14,30 +15,36 @@ import (
 )
 
 // byHand is the way to the longest hold, the wet bulb that held the fish back, the loss and the salt.
-func (s study) byHand(w io.Writer) error {
+func (s study) byHand(w io.Writer, system units.System) error {
 	p := byhand.New(w, "the longest hold, the wet bulb of the hottest air, the loss and the salt")
-	s.holdByHand(p)
-	if err := s.wetBulbByHand(p); err != nil {
+	s.holdByHand(p, system)
+	if err := s.wetBulbByHand(p, system); err != nil {
 		return err
 	}
 	s.lossByHand(p)
 	return p.Close()
 }
 
-func fahrenheit(t units.Temperature) string { return t.In(units.FahrenheitScale, 4).String() }
+// onScale is a temperature in the digits of a scale.
+func onScale(t units.Temperature, system units.System) string {
+	if system == units.Metric {
+		return t.In(units.CelsiusScale, 6).String()
+	}
+	return t.In(units.FahrenheitScale, 4).String()
+}
 
 func celsius(t units.Temperature) string { return t.In(units.CelsiusScale, 6).String() }
 
 // holdByHand shows where the probe that begins the hold, and the one that ends it, meet the limit.
-func (s study) holdByHand(p *byhand.Page) {
+func (s study) holdByHand(p *byhand.Page, system units.System) {
 	p.Step("The longest hold of all probes together: straight lines between readings", s.strict.Limit.Citation)
-	p.Let("L", fahrenheit(s.strict.Limit.AtLeast), "°F", "the limit")
+	p.Let("L", onScale(s.strict.Limit.AtLeast, system), chart.Scale(system), "the limit")
 	if s.strict.Held == 0 {
 		p.Note("There is none.")
 		return
 	}
-	s.edge(p, "from", s.strict.Began)
-	s.edge(p, "to", s.strict.Began+s.strict.Held)
+	s.edge(p, "from", s.strict.Began, system)
+	s.edge(p, "to", s.strict.Began+s.strict.Held, system)
 	p.Work("held", "to − from", "min", 6)
 	p.Meets("held", s.strict.Held.Minutes(), 1e-5, "the longest hold above")
 	p.Let("whole", byhand.Digits(s.strict.Limit.Hold.Minutes(), 4), "min", "published")
@@ -45,7 +52,7 @@ func (s study) holdByHand(p *byhand.Page) {
 }
 
 // edge is one end of the hold: where the record of a probe crosses the limit there, else a reading.
-func (s study) edge(p *byhand.Page, name string, at time.Duration) {
+func (s study) edge(p *byhand.Page, name string, at time.Duration, system units.System) {
 	limit := s.strict.Limit.AtLeast
 	for _, c := range s.cores {
 		readings := c.Series.Readings()
@@ -60,7 +67,7 @@ func (s study) edge(p *byhand.Page, name string, at time.Duration) {
 			}
 			p.Note("%s, by %s:", name, c.Name)
 			p.Crossing(name, "L", byhand.Digits(a.At.Minutes(), 6), byhand.Digits(b.At.Minutes(), 6),
-				fahrenheit(a.Value), fahrenheit(b.Value), "min", "°F")
+				onScale(a.Value, system), onScale(b.Value, system), "min", chart.Scale(system))
 			return
 		}
 	}
@@ -69,7 +76,7 @@ func (s study) edge(p *byhand.Page, name string, at time.Duration) {
 
 // wetBulbByHand shows that the wet bulb of the hottest cooking stage is one: by it the air holds the water that the
 // air outside holds.
-func (s study) wetBulbByHand(p *byhand.Page) error {
+func (s study) wetBulbByHand(p *byhand.Page, system units.System) error {
 	hottest := -1
 	for i, stage := range s.schedule.Stages {
 		if stage.Kind == smoke.Cook && !stage.Humidity.Given && (hottest < 0 ||
@@ -104,7 +111,9 @@ func (s study) wetBulbByHand(p *byhand.Page) error {
 	p.Work("W2", "((2501 − 2.326 × tw) × Ws − 1.006 × (t − tw)) / (2501 + 1.86 × t − 4.186 × tw)", "kg/kg", 6)
 	p.Meets("W2", units.Float(s.schedule.Outside.HumidityRatio(), units.One), 2e-5,
 		"the water outside again, so that it is the wet bulb")
-	p.Work("f", "tw × 9 / 5 + 32", "°F, the most that a wet surface reaches", 5)
+	if system != units.Metric {
+		p.Work("f", "tw × 9 / 5 + 32", "°F, the most that a wet surface reaches", 5)
+	}
 	return nil
 }
 

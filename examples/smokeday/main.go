@@ -34,7 +34,7 @@ func run(args []string, out io.Writer) error {
 		return err
 	}
 	if line.Math() {
-		return s.byHand(out)
+		return s.byHand(out, line.System())
 	}
 	s.print(&sheet.Sheet{W: out, System: line.System(), Sources: line.Sources()})
 	return nil

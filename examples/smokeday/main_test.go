@@ -49,6 +49,7 @@ func TestGolden(t *testing.T) {
 }
 
 func TestByHand(t *testing.T) {
+	trial.ByHand(t, program.Printed(t, "-math", "-units", "metric"), 13)
 	text := program.Printed(t, "-math")
 	trial.ByHand(t, text, 14)
 	trial.Contains(t, text, "held = to − from", "so that it is the wet bulb", "wps = salt / (salt + water)")
