@@ -19,7 +19,7 @@ func TestPages(t *testing.T) {
 	for _, system := range []string{"us", "metric", "both"} {
 		page := program.Printed(t, "-units", system)
 		trial.Page(t, page, 40)
-		trial.Golden(t, page, "testdata/"+system+".txt")
+		trial.Golden(t, trial.Answer(page), "testdata/"+system+".txt")
 		if system != "both" {
 			trial.System(t, page, system, "reservoir at 4,350 ft")
 		}

@@ -61,7 +61,7 @@ func (p plan) times(s *sheet.Sheet) {
 	for _, rule := range brine.SaltingRules() {
 		if rule.ID == brine.DrySaltedCold {
 			s.Line("This cure: %s for every fillet, %s%s. Published only for fat fish buried in salt:", units.Lasting(p.Cure.Time),
-				units.AtMost(rule.Most).Text(s.System), s.From(rule.Citation))
+				rule.Limit.Text(s.System), s.From(rule.Citation))
 		}
 	}
 	var times []string

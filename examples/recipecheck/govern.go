@@ -76,7 +76,7 @@ func (r recipe) governsCure(a brine.Assessment) (all []governing) {
 	}
 	for _, rule := range brine.SaltingRules() {
 		if applies[rule.ID] {
-			all = append(all, governing{rule.What, units.AtMost(rule.Most), rule.Citation})
+			all = append(all, governing{rule.What, rule.Limit, rule.Citation})
 		}
 	}
 	switch {

@@ -69,7 +69,7 @@ func TestPages(t *testing.T) {
 func TestGolden(t *testing.T) {
 	for _, recipe := range []string{"sound", "short", "unpublished"} {
 		for _, system := range []string{"us", "metric", "both"} {
-			trial.Golden(t, program.Printed(t, "-in", recipe+".json", "-units", system), "testdata/"+recipe+"-"+system+".txt")
+			trial.Golden(t, trial.Answer(program.Printed(t, "-in", recipe+".json", "-units", system)), "testdata/"+recipe+"-"+system+".txt")
 		}
 	}
 }

@@ -61,7 +61,7 @@ var (
 	warmestPart = cite.Caution{
 		ID:       "coldchain.warmest-part",
 		Text:     "The record must be of the warmest part inside the fish, not of the air or the ice.",
-		Citation: quick2020,
+		Citation: quickRaw,
 	}
 	localCodes = cite.Caution{
 		ID:   "coldchain.local-codes",
@@ -98,13 +98,13 @@ var (
 	sixHoursAsked = cite.Caution{
 		ID: "coldchain.six-hours-asked", Deciding: true,
 		Text:     "The 6 h of an older edition were asked for; the stricter figure is 5 h.",
-		Citation: quickRecalled,
+		Citation: quickRaw,
 	}
 	withoutCooking = cite.Caution{
 		ID: "coldchain.without-cooking",
 		Text: "Table A-2 is meant for fish that is eaten without further cooking. " +
 			"Held against fish to be cooked or canned it is the stricter choice.",
-		Citation: quickRecalled,
+		Citation: quickRaw,
 	}
 	rulesAsked = cite.Caution{
 		ID: "coldchain.rules-asked", Deciding: true,

@@ -3,6 +3,7 @@ package byhand
 import (
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 	"time"
 
@@ -24,8 +25,19 @@ func (p *Page) Grams(symbol string, m units.Mass, what string) {
 	p.Let(symbol, units.In(m, units.Gram, 6).String(), "g", what)
 }
 
-// Uptake works out the average uptake of a slab by its Fourier number: the first term of the short form up to 0.1,
-// where the next is below a millionth of it, and three terms of the long form beyond.
+// Count is Work where a whole number comes out.
+func (p *Page) Count(symbol, formula, unit string) {
+	filled, _ := p.fill(formula)
+	v, err := Evaluate(filled)
+	if err != nil || v != math.Trunc(v) {
+		p.fail("%s = %s is no whole number", symbol, filled)
+		return
+	}
+	p.Work(symbol, formula, unit, len(strconv.FormatFloat(math.Abs(v), 'f', 0, 64)))
+}
+
+// Uptake works out the average uptake of a slab by its Fourier number: the first term of the short form up to 0.1, where
+// the next is below a millionth of it, and three terms of the long form beyond.
 func (p *Page) Uptake(symbol, fourier string) {
 	if p.Float(fourier) <= 0.1 {
 		p.Work(symbol, "2 × sqrt("+fourier+" / 3.14159265)",

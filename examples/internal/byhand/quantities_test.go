@@ -65,6 +65,22 @@ func TestApart(t *testing.T) {
 	require.ErrorContains(t, p.Close(), "apart is ")
 }
 
+func TestCount(t *testing.T) {
+	var out bytes.Buffer
+	p := New(&out, "counts")
+	p.Let("n", "12", "", "fish")
+	p.Count("all", "n × 4", "fish")
+	p.Count("none", "n − 12", "fish")
+	p.Count("less", "n − 15", "fish")
+	require.NoError(t, p.Close())
+	require.Contains(t, out.String(), "all = n × 4 = 12 × 4 = 48 fish")
+	require.Contains(t, out.String(), "none = n − 12 = 12 − 12 = 0 fish")
+	require.Contains(t, out.String(), "less = n − 15 = 12 − 15 = -3 fish")
+	p = New(&bytes.Buffer{}, "no count")
+	p.Count("half", "1 / 2", "fish")
+	require.ErrorContains(t, p.Close(), "no whole number")
+}
+
 // Where the two forms meet they are the same.
 func TestUptake(t *testing.T) {
 	for fourier, want := range map[string]string{"0.1": "0.356825", "0.100001": "0.356826", "1": "0.931259",

@@ -96,8 +96,7 @@ func fieldOf(path string, of reflect.Type, tag reflect.StructTag, demo any) []Fi
 	case of.Implements(textual) || of == lasting:
 	case of.Kind() == reflect.Struct && leaf.Example == "":
 		return fieldsOf(path, of, demo)
-	case leaf.Example == "" && of.Kind() == reflect.Slice && inner(of.Elem()).Kind() == reflect.Struct &&
-		!inner(of.Elem()).Implements(textual):
+	case leaf.Example == "" && isList(of) && inner(of.Elem()).Kind() == reflect.Struct && !inner(of.Elem()).Implements(textual):
 		return fieldsOf(path+"[]", inner(of.Elem()), merged(demo))
 	}
 	if text := shown(demo); text != "" {
@@ -108,6 +107,8 @@ func fieldOf(path string, of reflect.Type, tag reflect.StructTag, demo any) []Fi
 	}
 	return []Field{leaf}
 }
+
+func isList(of reflect.Type) bool { return of.Kind() == reflect.Slice || of.Kind() == reflect.Array }
 
 // merged is one object of all in a list: of each field the first value.
 func merged(demo any) map[string]any {
@@ -141,7 +142,7 @@ func kindOf(of reflect.Type) string {
 	switch {
 	case of == lasting:
 		return "time"
-	case of.Kind() == reflect.Slice:
+	case isList(of):
 		return "list of " + kindOf(inner(of.Elem()))
 	case of.Kind() == reflect.Bool:
 		return "true or false"

@@ -31,6 +31,7 @@ type file struct {
 
 type lent struct {
 	Order  series.DateOrder
+	Pair   [2]part
 	MoreID bool
 }
 
@@ -89,12 +90,19 @@ func TestFields(t *testing.T) {
 	fields, err := Fields(demo, file{})
 	require.NoError(t, err)
 	require.Equal(t, []Field{
-		{"a", "text", "", `"words"`}, {"n", "whole number", "", "3"}, {"c.d", "pressure", "of the gauge",
-			`"11 psi"`}, {"c.duration", "time", "", `"5 min"`},
-		{"clock", "clock", "", `"21:05"`}, {"depth", "length", "", `"1 in"`}, {"list[].d", "pressure", "of the gauge",
-			`"12 psi"`}, {"list[].duration", "time", "", `"5 min"`},
-		{"words", "list of text", "", `["a"]`}, {"order", "date order", "", `"year first"`}, {"moreID",
-			"true or false", "", "true"},
+		{"a", "text", "", `"words"`},
+		{"n", "whole number", "", "3"},
+		{"c.d", "pressure", "of the gauge", `"11 psi"`},
+		{"c.duration", "time", "", `"5 min"`},
+		{"clock", "clock", "", `"21:05"`},
+		{"depth", "length", "", `"1 in"`},
+		{"list[].d", "pressure", "of the gauge", `"12 psi"`},
+		{"list[].duration", "time", "", `"5 min"`},
+		{"words", "list of text", "", `["a"]`},
+		{"order", "date order", "", `"year first"`},
+		{"pair[].d", "pressure", "of the gauge", `"13 psi"`},
+		{"pair[].duration", "time", "", `"5 min"`},
+		{"moreID", "true or false", "", "true"},
 	}, fields)
 	require.Contains(t, fields[2].String(), "c.d")
 	_, err = Fields(written(t, "bad.json", "{"), file{})

@@ -116,6 +116,12 @@ func Golden(t testing.TB, text, path string) {
 	}
 }
 
+// Answer is what stands before the cautions: a golden file of it outlives a new caution of some package.
+func Answer(text string) string {
+	before, _, _ := strings.Cut(text, "\nCAUTIONS\n")
+	return before
+}
+
 // First is the first lines of a text, at most so many.
 func First(text string, lines int) string {
 	all := strings.SplitAfter(text, "\n")
