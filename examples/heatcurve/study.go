@@ -32,7 +32,8 @@ type change struct {
 func (j jar) study() (study, error) {
 	s := study{jar: j}
 	var err error
-	s.schedule, err = process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: j.Jar, Gauge: j.Gauge, Altitude: j.Altitude})
+	s.schedule, err = process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: j.Jar,
+		Gauge: j.Gauge, Altitude: j.Altitude})
 	if err != nil {
 		return s, err
 	}
@@ -49,7 +50,8 @@ func (j jar) study() (study, error) {
 		return s, err
 	}
 	s.pack, s.film = likely, likely.Film
-	s.run = lethality.Run{Start: j.Start, Steam: steam, End: j.End, ComeUp: j.ComeUp, Hold: s.schedule.Process, Cooling: j.CoolingPerMinute}
+	s.run = lethality.Run{Start: j.Start, Steam: steam, End: j.End, ComeUp: j.ComeUp, Hold: s.schedule.Process,
+		Cooling: j.CoolingPerMinute}
 	if s.base, err = s.pack.Follow(s.run, lethality.F0()); err != nil {
 		return s, err
 	}
@@ -59,15 +61,17 @@ func (j jar) study() (study, error) {
 	return s, s.change()
 }
 
-// cylinders are the jar as it likely is, and the slowest and the quickest that it may be: the diffusivity of the fish, and
-// the film of the steam with the glass behind it.
+// cylinders are the jar as it likely is, and the slowest and the quickest that it may be: the diffusivity of the
+// fish, and the film of the steam with the glass behind it.
 func (j jar) cylinders(food lethality.Properties) (likely, slow, quick lethality.Cylinder, err error) {
-	of := func(diffusivity units.Diffusivity, film units.FilmCoefficient, conductivity units.Conductivity) lethality.Cylinder {
+	of := func(diffusivity units.Diffusivity, film units.FilmCoefficient,
+		conductivity units.Conductivity) lethality.Cylinder {
 		through, fault := lethality.Through(film, j.Glass.Thickness, j.Glass.Conductivity)
 		if fault != nil && err == nil {
 			err = fault
 		}
-		return lethality.Cylinder{Radius: j.Radius, Height: j.Height, Diffusivity: diffusivity, Film: through, Conductivity: conductivity}
+		return lethality.Cylinder{Radius: j.Radius, Height: j.Height, Diffusivity: diffusivity, Film: through,
+			Conductivity: conductivity}
 	}
 	likely = of((food.DiffusivityLow+food.DiffusivityHigh)/2, j.Film.Likely, food.ConductivityMiddle)
 	slow = of(food.DiffusivityLow, j.Film.Low, food.ConductivityHigh)
@@ -98,23 +102,48 @@ func (s *study) change() error {
 		name string
 		do   func(*lethality.Cylinder, *lethality.Run) error
 	}
-	steam := func(up units.Length, less units.Pressure, trapped units.Ratio) func(*lethality.Cylinder, *lethality.Run) error {
+	steam := func(up units.Length, less units.Pressure, trapped units.Ratio) func(*lethality.Cylinder,
+		*lethality.Run) error {
 		return func(_ *lethality.Cylinder, r *lethality.Run) (err error) {
 			r.Steam, err = steamAt(s.jar.Altitude.Value+up, s.schedule.Pressure-less, trapped)
 			return err
 		}
 	}
 	edits := []edit{
-		{"no glass, no film", func(c *lethality.Cylinder, _ *lethality.Run) error { c.Film = lethality.HeldSurface; return nil }},
-		{"steam hotter by one degree Celsius", func(_ *lethality.Cylinder, r *lethality.Run) error { r.Steam = r.Steam.Add(units.Kelvins); return nil }},
+		{"no glass, no film", func(c *lethality.Cylinder,
+			_ *lethality.Run) error {
+			c.Film = lethality.HeldSurface
+			return nil
+		}},
+		{"steam hotter by one degree Celsius", func(_ *lethality.Cylinder,
+			r *lethality.Run) error {
+			r.Steam = r.Steam.Add(units.Kelvins)
+			return nil
+		}},
 		{"a thousand feet higher, same gauge", steam(1_000*units.Foot, 0, 0)},
 		{"gauge reads a pound too high", steam(0, units.PSI, 0)},
 		{"5 % air left in the canner", steam(0, 0, 5*units.Percent)},
 		{"20 % air left in the canner", steam(0, 0, 20*units.Percent)},
-		{"cooled five times as fast", func(_ *lethality.Cylinder, r *lethality.Run) error { r.Cooling *= 5; return nil }},
-		{"packed as cold as a refrigerator", func(_ *lethality.Cylinder, r *lethality.Run) error { r.Start = units.Celsius(2); return nil }},
-		{"jar taller by a fifth", func(c *lethality.Cylinder, _ *lethality.Run) error { c.Height += c.Height / 5; return nil }},
-		{"jar wider by a fourth", func(c *lethality.Cylinder, _ *lethality.Run) error { c.Radius += c.Radius / 4; return nil }},
+		{"cooled five times as fast", func(_ *lethality.Cylinder,
+			r *lethality.Run) error {
+			r.Cooling *= 5
+			return nil
+		}},
+		{"packed as cold as a refrigerator", func(_ *lethality.Cylinder,
+			r *lethality.Run) error {
+			r.Start = units.Celsius(2)
+			return nil
+		}},
+		{"jar taller by a fifth", func(c *lethality.Cylinder,
+			_ *lethality.Run) error {
+			c.Height += c.Height / 5
+			return nil
+		}},
+		{"jar wider by a fourth", func(c *lethality.Cylinder,
+			_ *lethality.Run) error {
+			c.Radius += c.Radius / 4
+			return nil
+		}},
 	}
 	for _, e := range edits {
 		pack, run := s.pack, s.run

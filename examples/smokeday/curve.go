@@ -46,12 +46,14 @@ func (s study) printCurve(p *sheet.Sheet) {
 	p.Heading("Details: the core, expected and recorded")
 	for i, c := range s.cores {
 		hottest, _ := c.Series.Max()
-		p.Line("%s  %s: %d readings, at most %s at %s, at the limit %s", letters[i:i+1], c.Name, c.Series.Len(), sheet.Down(p, hottest.Value), s.clock(hottest.At), s.reached(c.Series))
+		p.Line("%s  %s: %d readings, at most %s at %s, at the limit %s", letters[i:i+1], c.Name, c.Series.Len(),
+			sheet.Down(p, hottest.Value), s.clock(hottest.At), s.reached(c.Series))
 	}
 	s.printLate(p)
 	s.printBelief(p)
 	p.Line("A wet surface settles at the wet bulb of the air, and the core cannot pass it until the surface has dried%s.", p.From(moistair.Source()))
-	p.Line("Air %s; expected: thick fillet in slack air, likely, thin fillet in brisk air; figures cut, not rounded.", s.airIs())
+	p.Line("Air %s; expected: thick fillet in slack air, likely, thin fillet in brisk air; figures cut, not rounded.",
+		s.airIs())
 	p.Line("Marks: . range expected, o likely, w wet bulb, ^ air, | limit, letters the probes, * two at one place")
 	head := []any{"", "", "air", "wet", "slow", "likely", "fast"}
 	format := "%5s %-5s %5s %5s %5s %6s %5s"
@@ -63,7 +65,8 @@ func (s study) printCurve(p *sheet.Sheet) {
 	p.Line(format+"  %s", append(head, scale.head(p))...)
 	for at := time.Duration(0); at <= s.ends(); {
 		m := s.moment(at)
-		row := []any{s.clock(at), m.stage, bare(p, m.shownAir()), bare(p, m.wetBulb), bare(p, m.low), bare(p, m.likely), bare(p, m.high)}
+		row := []any{s.clock(at), m.stage, bare(p, m.shownAir()), bare(p, m.wetBulb), bare(p, m.low), bare(p,
+			m.likely), bare(p, m.high)}
 		for _, core := range m.cores {
 			row = append(row, bare(p, core))
 		}
@@ -131,8 +134,8 @@ func bare(p *sheet.Sheet, t units.Temperature) string {
 	return t.In(scale, 4).RoundFloor(1).StringFixed(1)
 }
 
-// scale is the row of marks beside the figures, from the lowest to the highest temperature shown, in whole tens of degrees,
-// as wide as the sheet leaves room.
+// scale is the row of marks beside the figures, from the lowest to the highest temperature shown, in whole tens of
+// degrees, as wide as the sheet leaves room.
 type scale struct {
 	low, high float64
 	width     int

@@ -21,15 +21,17 @@ const (
 	hold     = `fill="#aaa"`
 )
 
-// draw is the day against the clock: the air, what a wet surface can reach, the core expected and recorded, the limit and the longest hold.
+// draw is the day against the clock: the air, what a wet surface can reach, the core expected and recorded, the limit
+// and the longest hold.
 func (s study) draw(system units.System) string {
 	title := "Hot smoker, and the fish in it"
 	keys := 7 + len(s.cores)
 	if s.air.Len() > 0 {
 		keys++
 	}
-	c := &chart.Plot{Picture: chart.New(title, "The air planned and recorded, the wet bulb, the core expected as a band and recorded for each probe, the limit as a dashed line, the longest hold as a dark band. "+
-		"Verdict: "+s.all.Verdict.String()+".", 366+15*keys), Left: 38, Top: 80, Right: chart.Width - 20, Bottom: 300}
+	c := &chart.Plot{Picture: chart.New(title,
+		"The air planned and recorded, the wet bulb, the core expected as a band and recorded for each probe, the limit as a dashed line, the longest hold as a dark band. "+
+			"Verdict: "+s.all.Verdict.String()+".", 366+15*keys), Left: 38, Top: 80, Right: chart.Width - 20, Bottom: 300}
 	end := (s.ends() + time.Hour - 1).Truncate(time.Hour)
 	c.X, c.Y = chart.Axis{Low: 0, High: end.Hours()}, s.span(system)
 	c.Text(10, 20, "start", chart.Bold, title)
@@ -37,9 +39,10 @@ func (s study) draw(system units.System) string {
 	c.Text(10, 51, "start", chart.Note, "Verdict: "+s.all.Verdict.String())
 	s.drawExpected(c, system)
 	s.drawStages(c)
-	c.Frame("clock time, hours and minutes", "temperature, "+chart.Scale(system), hoursOf(end.Hours()), func(h float64) string {
-		return s.clock(time.Duration(h * float64(time.Hour)))[:5]
-	})
+	c.Frame("clock time, hours and minutes", "temperature, "+chart.Scale(system), hoursOf(end.Hours()),
+		func(h float64) string {
+			return s.clock(time.Duration(h * float64(time.Hour)))[:5]
+		})
 	y := c.AtY(chart.Degrees(s.strict.Limit.AtLeast, system))
 	c.Line(c.Left, y, c.Right, y, chart.Limit)
 	c.Curve(likely, points(c, s.likely, system))
@@ -56,7 +59,8 @@ func (s study) draw(system units.System) string {
 }
 
 func probeStyle(i int) string {
-	return fmt.Sprintf(`stroke="#000" stroke-width="%.1f" stroke-dasharray="%s"`, 2.2-0.2*float64(i%4), []string{"none", "6 2", "3 2", "10 3 2 3"}[i%4])
+	return fmt.Sprintf(`stroke="#000" stroke-width="%.1f" stroke-dasharray="%s"`, 2.2-0.2*float64(i%4),
+		[]string{"none", "6 2", "3 2", "10 3 2 3"}[i%4])
 }
 
 // span is the upright axis, from the lowest to the highest temperature of the picture.
@@ -104,7 +108,8 @@ func (s study) drawExpected(c *chart.Plot, system units.System) {
 	}
 }
 
-// steps is a value of each stage of the smoking, level through the stage; the cooling is left to the record where it has a wet surface.
+// steps is a value of each stage of the smoking, level through the stage; the cooling is left to the record where it
+// has a wet surface.
 func (s study) steps(c *chart.Plot, system units.System, of func(stage int) units.Temperature) []chart.Point {
 	var all []chart.Point
 	began := time.Duration(0)
@@ -153,7 +158,8 @@ func (s study) legend(c *chart.Plot) {
 	for i, probe := range s.cores {
 		y = c.Key(y, probeStyle(i), letters[i:i+1]+" "+probe.Name)
 	}
-	y = c.Key(y, chart.Limit, fmt.Sprintf("%s: at least this for %s", s.strict.Limit.ID, units.Lasting(s.strict.Limit.Hold)))
+	y = c.Key(y, chart.Limit, fmt.Sprintf("%s: at least this for %s", s.strict.Limit.ID,
+		units.Lasting(s.strict.Limit.Hold)))
 	y = c.Patch(y, hold, fmt.Sprintf("longest hold together, %s: %s", held(s.strict.Held), s.strict.Verdict))
 	y = c.Patch(y, expected, "core expected, range and likely")
 	c.Text(c.Left, y+2, "start", chart.Small, "Expected: a model of a slab, to plan with. Only probes in the cores tell.")

@@ -125,7 +125,8 @@ func (d *day) understand() error {
 	b := d.Batch
 	d.schedule = smoke.Schedule{
 		Batch: smoke.Batch{
-			Slab: smoke.FilletSlab(b.Thin, b.Thick, b.Faces, b.Start), Mass: b.Mass, Area: b.Area, Water: b.Water, WaterActivity: b.WaterActivity,
+			Slab: smoke.FilletSlab(b.Thin, b.Thick, b.Faces,
+				b.Start), Mass: b.Mass, Area: b.Area, Water: b.Water, WaterActivity: b.WaterActivity,
 		},
 		Outside: outside, Film: moistair.SmokerFilm(), Limit: smoke.DefaultCoreLimit(),
 	}
@@ -150,8 +151,10 @@ func (d day) record(end units.Stated[time.Duration]) (smoke.Record, error) {
 	return r, nil
 }
 
-// until is the record up to its last reading before a time that lies in it: no straight line across a gap is taken for a reading.
-func until(core series.Series[units.Temperature], end units.Stated[time.Duration]) (series.Series[units.Temperature], error) {
+// until is the record up to its last reading before a time that lies in it: no straight line across a gap is taken
+// for a reading.
+func until(core series.Series[units.Temperature], end units.Stated[time.Duration]) (series.Series[units.Temperature],
+	error) {
 	if !end.Given {
 		return core, nil
 	}

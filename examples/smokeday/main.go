@@ -1,6 +1,7 @@
-// Smokeday lays a day at the hot smoker, as it was planned and expected, beside what the probes in the fish recorded: the timetable with its basting, the
-// core against the air and its wet bulb, the verdicts on hold and cooling, what is still owed, the loss and the salt, and what to do with the fish
-// tonight. The records count from the start of the first stage. A hot smoker is not hot fish: that is what the demo shows. Its input is invented and says so.
+// Smokeday lays a day at the hot smoker, as it was planned and expected, beside what the probes in the fish recorded:
+// the timetable with its basting, the core against the air and its wet bulb, the verdicts on hold and cooling, what
+// is still owed, the loss and the salt, and what to do with the fish tonight. The records count from the start of the
+// first stage. A hot smoker is not hot fish: that is what the demo shows. Its input is invented and says so.
 //
 //	go run ./examples/smokeday [-in FILE] [-units us|metric|both] [-svg FILE] [-math] [-sources]
 package main
@@ -33,7 +34,7 @@ func run(args []string, out io.Writer) error {
 		return err
 	}
 	if line.Math() {
-		return s.byHand(out)
+		return s.byHand(out, line.System())
 	}
 	s.print(&sheet.Sheet{W: out, System: line.System(), Sources: line.Sources()})
 	return nil

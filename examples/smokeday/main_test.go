@@ -38,7 +38,8 @@ func TestDemo(t *testing.T) {
 	metric := program.Printed(t, "-units", "metric", "-sources")
 	trial.Page(t, metric, 40)
 	trial.System(t, metric, "metric", "in °F", "(°F)", "13:14 in the")
-	trial.Contains(t, metric, "1,325.9 m", "core at least 82.2 °C for 30 min", "81.7 C° below it", "Weighed: 3.91 kg", "103.5 kPa", "(recalled: check the document before relying on it)")
+	trial.Contains(t, metric, "1,325.9 m", "core at least 82.2 °C for 30 min", "81.7 C° below it", "Weighed: 3.91 kg",
+		"103.5 kPa", "(recalled: check the document before relying on it)")
 }
 
 func TestGolden(t *testing.T) {
@@ -48,6 +49,7 @@ func TestGolden(t *testing.T) {
 }
 
 func TestByHand(t *testing.T) {
+	trial.ByHand(t, program.Printed(t, "-math", "-units", "metric"), 13)
 	text := program.Printed(t, "-math")
 	trial.ByHand(t, text, 14)
 	trial.Contains(t, text, "held = to − from", "so that it is the wet bulb", "wps = salt / (salt + water)")
@@ -57,7 +59,8 @@ func TestHelp(t *testing.T) { trial.Help(t, program) }
 
 // TestContradiction: a core that is hotter than the smoker's air ever was is not believed.
 func TestContradiction(t *testing.T) {
-	good := cores(3, [2]float64{0, 40}, [2]float64{300, 183}, [2]float64{335, 190}, [2]float64{375, 184}, [2]float64{455, 60}, [2]float64{600, 36}, [2]float64{700, 35})
+	good := cores(3, [2]float64{0, 40}, [2]float64{300, 183}, [2]float64{335, 190}, [2]float64{375, 184},
+		[2]float64{455, 60}, [2]float64{600, 36}, [2]float64{700, 35})
 	out, err := changed(t, nil, good, coldAir())
 	require.NoError(t, err)
 	trial.Page(t, out, 45)
@@ -108,23 +111,27 @@ var noAir = [3]string{"smokeday.json", `"air.csv"`, `""`}
 // TestStillSmoking: the same program while the fish is in the smoker.
 func TestStillSmoking(t *testing.T) {
 	picture := filepath.Join(t.TempDir(), "now.svg")
-	out, err := changed(t, []string{"-svg", picture}, stillIn, cores(2, [2]float64{0, 40}, [2]float64{330, 182}, [2]float64{347, 190}))
+	out, err := changed(t, []string{"-svg", picture}, stillIn, cores(2, [2]float64{0, 40}, [2]float64{330, 182},
+		[2]float64{347, 190}))
 	require.NoError(t, err)
-	trial.Contains(t, out, "VERDICT: NOT MET", "STILL OWED: 15 min without a break, every probe at least 180 °F", "Leave it in the heat", "Not yet: the fish is still in the smoker",
+	trial.Contains(t, out, "VERDICT: NOT MET", "STILL OWED: 15 min without a break, every probe at least 180 °F",
+		"Leave it in the heat", "Not yet: the fish is still in the smoker",
 		"Only once a hold is met and the fish has cooled in time is it kept", "Not into jars")
 	wellFormed(t, picture, 6)
 }
 
 // TestGap: a straight line across a gap in which the fish was taken out owes no less.
 func TestGap(t *testing.T) {
-	out, err := changed(t, nil, [3]string{"core.csv", "", "time (min),core (°F)\n0,40\n300,170\n355,182\n360,184\n365,185\n385,186\n390,150\n"})
+	out, err := changed(t, nil, [3]string{"core.csv", "",
+		"time (min),core (°F)\n0,40\n300,170\n355,182\n360,184\n365,185\n385,186\n390,150\n"})
 	require.NoError(t, err)
 	trial.Contains(t, out, "VERDICT: CANNOT TELL", "STILL OWED when it was taken out at 14:15: 20 min.", "not observed")
 }
 
 // TestMet: the hold without the dip.
 func TestMet(t *testing.T) {
-	good := cores(3, [2]float64{0, 40}, [2]float64{300, 183}, [2]float64{335, 190}, [2]float64{375, 184}, [2]float64{455, 60}, [2]float64{600, 36}, [2]float64{700, 35})
+	good := cores(3, [2]float64{0, 40}, [2]float64{300, 183}, [2]float64{335, 190}, [2]float64{375, 184},
+		[2]float64{455, 60}, [2]float64{600, 36}, [2]float64{700, 35})
 	out, err := changed(t, nil, good)
 	require.NoError(t, err)
 	trial.Contains(t, out, "VERDICT: MET: ", "Cooled in time (COOL-2-4)", "Do: Keep it, air pack: at or below 36 °F")
@@ -142,16 +149,19 @@ func TestStillCooling(t *testing.T) {
 	hot := [][2]float64{{0, 40}, {300, 183}, {375, 190}, {400, 141}, {450, 67.8}, {455, 66}}
 	out, err := changed(t, nil, cores(0, hot...))
 	require.NoError(t, err)
-	trial.Contains(t, out, "VERDICT: CANNOT TELL: ", "Nobody can tell yet", "Only once a hold is met and the fish has cooled in time is it kept", "the record ends on the way, at 67.8 °F (19.9 °C): be there by 19:28")
+	trial.Contains(t, out, "VERDICT: CANNOT TELL: ", "Nobody can tell yet",
+		"Only once a hold is met and the fish has cooled in time is it kept", "the record ends on the way, at 67.8 °F (19.9 °C): be there by 19:28")
 	out, err = changed(t, nil, stillIn, cores(0, hot[0], hot[1], hot[2], [2]float64{380, 190}))
 	require.NoError(t, err)
-	trial.Contains(t, out, "VERDICT: MET: ", "The hold is met: take it out, and cool it at once", "Only once a hold is met and the fish has cooled in time is it kept")
+	trial.Contains(t, out, "VERDICT: MET: ", "The hold is met: take it out, and cool it at once",
+		"Only once a hold is met and the fish has cooled in time is it kept")
 	require.NotContains(t, out, "STILL OWED")
 }
 
 // TestWarmTooLong: hot enough, and then forgotten on the table.
 func TestWarmTooLong(t *testing.T) {
-	out, err := changed(t, nil, cores(3, [2]float64{0, 40}, [2]float64{300, 183}, [2]float64{375, 190}, [2]float64{700, 75}, [2]float64{705, 70}))
+	out, err := changed(t, nil, cores(3, [2]float64{0, 40}, [2]float64{300, 183}, [2]float64{375, 190},
+		[2]float64{700, 75}, [2]float64{705, 70}))
 	require.NoError(t, err)
 	trial.Contains(t, out, "VERDICT: NOT MET: ", "It cooled too slowly (COOL-2-4)", "throw it out")
 	require.NotContains(t, out, "Do: Keep it")
@@ -160,16 +170,20 @@ func TestWarmTooLong(t *testing.T) {
 // TestOven: finished in an oven within two hours, or after an afternoon on the table.
 func TestOven(t *testing.T) {
 	day := func(table, top float64) [3]string {
-		return cores(2, [2]float64{0, 40}, [2]float64{300, 150}, [2]float64{375, 155}, [2]float64{435, 147}, [2]float64{435 + table, 144}, [2]float64{495 + table, top},
-			[2]float64{540 + table, top + 4}, [2]float64{620 + table, 60}, [2]float64{760 + table, 37}, [2]float64{770 + table, 36})
+		return cores(2, [2]float64{0, 40}, [2]float64{300, 150}, [2]float64{375, 155}, [2]float64{435, 147},
+			[2]float64{435 + table, 144}, [2]float64{495 + table, top},
+			[2]float64{540 + table, top + 4}, [2]float64{620 + table, 60}, [2]float64{760 + table,
+				37}, [2]float64{770 + table, 36})
 	}
-	for top, keeps := range map[float64]string{184: "Do: Keep it, air pack", 172: "Do: Who goes by HOT-160-PNW keeps it"} {
+	for top, keeps := range map[float64]string{184: "Do: Keep it, air pack",
+		172: "Do: Who goes by HOT-160-PNW keeps it"} {
 		out, err := changed(t, nil, day(30, top), noAir)
 		require.NoError(t, err)
 		trial.Contains(t, out, "Cooled in time", keeps)
 		out, err = changed(t, nil, day(240, top), noAir)
 		require.NoError(t, err)
-		trial.Contains(t, out, "VERDICT: NOT MET", "time from the smoker to the oven", "Do: It was taken out at 14:15 and got warm again only after 19:", "it is not kept")
+		trial.Contains(t, out, "VERDICT: NOT MET", "time from the smoker to the oven",
+			"Do: It was taken out at 14:15 and got warm again only after 19:", "it is not kept")
 		require.NotContains(t, out, keeps)
 	}
 }
@@ -178,7 +192,8 @@ func TestOven(t *testing.T) {
 func TestOtherLimit(t *testing.T) {
 	out, err := changed(t, nil, [3]string{"smokeday.json", "HOT-160-PNW", "HOT-145-MI"})
 	require.NoError(t, err)
-	trial.Contains(t, out, "By the alternative named, core at least 145", "That HOT-145-MI is met is no help", "Only once a hold is met is it kept")
+	trial.Contains(t, out, "By the alternative named, core at least 145", "That HOT-145-MI is met is no help",
+		"Only once a hold is met is it kept")
 	require.NotContains(t, out, "Who goes by")
 }
 
@@ -188,7 +203,8 @@ func TestJars(t *testing.T) {
 		cores(3, [2]float64{0, 40}, [2]float64{135, 72}, [2]float64{200, 36}, [2]float64{300, 36})}
 	out, err := changed(t, nil, light...)
 	require.NoError(t, err)
-	trial.Contains(t, out, "VERDICT: NOT MET", "it is lightly smoked, raw fish, and no smoked fish to keep", "Not judged: the rules are for fish that was cooked", "Do: Into jars at 4,350 ft (1,325.9 m): pint jars, weighted gauge, 15 psi (103.5 kPa) for 110 min", "Its loss of 28.1 % lies within the tested 10 % to 30 %",
+	trial.Contains(t, out, "VERDICT: NOT MET", "it is lightly smoked, raw fish, and no smoked fish to keep",
+		"Not judged: the rules are for fish that was cooked", "Do: Into jars at 4,350 ft (1,325.9 m): pint jars, weighted gauge, 15 psi (103.5 kPa) for 110 min", "Its loss of 28.1 % lies within the tested 10 % to 30 %",
 		"No jar larger than a pint", "4 quarts")
 	out, err = changed(t, nil, append(light, [3]string{"smokeday.json", "8 lb 10 oz", "8 lb"})...)
 	require.NoError(t, err)
@@ -196,8 +212,10 @@ func TestJars(t *testing.T) {
 	out, err = changed(t, nil, append(light, [3]string{"smokeday.json", `"weighed": "8 lb 10 oz",`, ``})...)
 	require.NoError(t, err)
 	trial.Contains(t, out, "Weigh it first")
-	// Smoked longer than is remembered of a light smoke, the drying not counted; and cooked through by the smoke itself.
-	out, err = changed(t, nil, light[1], [3]string{"smokeday.json", `"takenOut": "14:15"`, `"takenOut": "11:15"`}, [3]string{"smokeday.json", `"90 min"`, `"150 min"`})
+	// Smoked longer than is remembered of a light smoke, the drying not counted; and cooked through by the smoke
+	// itself.
+	out, err = changed(t, nil, light[1], [3]string{"smokeday.json", `"takenOut": "14:15"`, `"takenOut": "11:15"`},
+		[3]string{"smokeday.json", `"90 min"`, `"150 min"`})
 	require.NoError(t, err)
 	trial.Contains(t, out, "Do: Into jars", "NOT A LIGHT SMOKE: time in the smoker: 150 min stated, at most 2 h published, too long by 30 min")
 	out, err = changed(t, nil, light[0], cores(3, [2]float64{0, 40}, [2]float64{130, 148}, [2]float64{300, 36}))
@@ -206,7 +224,8 @@ func TestJars(t *testing.T) {
 	// Still in the smoke, it is not cooked yet.
 	out, err = changed(t, nil, stillIn, cores(3, [2]float64{0, 40}, [2]float64{90, 60}))
 	require.NoError(t, err)
-	trial.Contains(t, out, "Leave it in the heat", "Do: It is not cooked yet. What is to go into jars is taken out before 10:15")
+	trial.Contains(t, out, "Leave it in the heat",
+		"Do: It is not cooked yet. What is to go into jars is taken out before 10:15")
 	require.NotContains(t, out, "was cooked")
 }
 
@@ -224,10 +243,13 @@ func TestHumid(t *testing.T) {
 
 // TestLittleKnown: only the cores were recorded.
 func TestLittleKnown(t *testing.T) {
-	out, err := changed(t, nil, [3]string{"smokeday.json", `"air.csv"`, `""`}, [3]string{"smokeday.json", `"weighed": "8 lb 10 oz",`, ``}, [3]string{"smokeday.json", `"98 %",`, `"98 %"`}, [3]string{"smokeday.json", `"salt": "3.75 oz"`, ``},
-		[3]string{"smokeday.json", `"pint"`, `""`}, [3]string{"smokeday.json", `"weighted"`, `""`}, [3]string{"smokeday.json", `"faces": "two faces"`, `"faces": "one face"`})
+	out, err := changed(t, nil, [3]string{"smokeday.json", `"air.csv"`, `""`}, [3]string{"smokeday.json",
+		`"weighed": "8 lb 10 oz",`, ``}, [3]string{"smokeday.json", `"98 %",`, `"98 %"`}, [3]string{"smokeday.json", `"salt": "3.75 oz"`, ``},
+		[3]string{"smokeday.json", `"pint"`, `""`}, [3]string{"smokeday.json", `"weighted"`,
+			`""`}, [3]string{"smokeday.json", `"faces": "two faces"`, `"faces": "one face"`})
 	require.NoError(t, err)
-	trial.Contains(t, out, "VERDICT: NOT MET", "Air as planned", "By the model the core comes to 180 °F", "THE PLAN DOES NOT FIT")
+	trial.Contains(t, out, "VERDICT: NOT MET", "Air as planned", "By the model the core comes to 180 °F",
+		"THE PLAN DOES NOT FIT")
 	for _, absent := range []string{"jars", "Weighed", "water phase salt of", "the air stood at"} {
 		day, _, _ := strings.Cut(out, "\nCAUTIONS")
 		require.NotContains(t, day, absent)
@@ -260,7 +282,8 @@ func TestPicture(t *testing.T) {
 	for _, system := range []string{"us", "metric"} {
 		path := filepath.Join(t.TempDir(), "day.svg")
 		program.Printed(t, "-units", system, "-svg", path)
-		trial.Contains(t, wellFormed(t, path, 6), "wet bulb: the most a wet surface reaches", "core expected, range and likely", "air, planned", "air, recorded", "A loin of the thickest fillet",
+		trial.Contains(t, wellFormed(t, path, 6), "wet bulb: the most a wet surface reaches",
+			"core expected, range and likely", "air, planned", "air, recorded", "A loin of the thickest fillet",
 			"B fillet in the damp corner", "longest hold together, 23 min: not met", "HOT-180-MSU: at least this for 30 min", "temperature, °", "clock time", "Only probes in the cores tell")
 	}
 	require.Error(t, run([]string{"-svg", filepath.Join(t.TempDir(), "no", "where.svg")}, io.Discard))
@@ -308,7 +331,8 @@ func TestBroken(t *testing.T) {
 		{"core.csv", "\n100,", "\n100,hot", "core.csv: "},
 		{"core.csv", "(°F)", "(°X)", "core.csv: "},
 		{"core.csv", "", "time (min),steam (psi)\n0,1\n", "no column of temperature"},
-		{"core.csv", "", "time (min),a (°F),b (°F),c (°F),d (°F),e (°F),f (°F),g (°F),h (°F),i (°F)\n0" + strings.Repeat(",40", 9) + "\n", "core.csv: 9 probes"},
+		{"core.csv", "", "time (min),a (°F),b (°F),c (°F),d (°F),e (°F),f (°F),g (°F),h (°F),i (°F)\n0" +
+			strings.Repeat(",40", 9) + "\n", "core.csv: 9 probes"},
 		{"core.csv", "", "time (min),core (°F)\n0,40\n375,225\n", "the probe is in the air"},
 		{"air.csv", "(°F)", "(lb)", "air.csv: wrong unit"},
 	} {

@@ -12,7 +12,8 @@ import (
 // print writes the verdict, why, and what to do tonight; the plan beside the records comes after the cautions.
 func (s study) print(p *sheet.Sheet) {
 	limit := s.strict.Limit
-	p.Verdict(s.all.Verdict, fmt.Sprintf("core %s for %s (%s, the strictest home rule)", limit.Printed.Text(p.System), units.Lasting(limit.Hold), limit.ID))
+	p.Verdict(s.all.Verdict, fmt.Sprintf("core %s for %s (%s, the strictest home rule)", limit.Printed.Text(p.System),
+		units.Lasting(limit.Hold), limit.ID))
 	p.Findings(s.all, s.stretch, nil)
 	s.printTonight(p)
 	p.Heading("In short")
@@ -41,7 +42,8 @@ func (s study) print(p *sheet.Sheet) {
 }
 
 func (s study) printHold(p *sheet.Sheet, by string, h smoke.Hold) {
-	p.Line("%s, core %s for %s (%s)%s: %s; the longest hold was %s", by, h.Limit.Printed.Text(p.System), units.Lasting(h.Limit.Hold), h.Limit.ID,
+	p.Line("%s, core %s for %s (%s)%s: %s; the longest hold was %s", by, h.Limit.Printed.Text(p.System),
+		units.Lasting(h.Limit.Hold), h.Limit.ID,
 		p.From(h.Limit.Citation), h.Verdict, held(h.Held))
 }
 
@@ -50,9 +52,11 @@ func (s study) printOwed(p *sheet.Sheet) {
 	switch {
 	case s.strict.Verdict.Passes():
 	case !s.takenOut.Given:
-		p.Line("STILL OWED: %s without a break, every probe %s, counted from the last reading on", owed(s.strict.Owed), s.strict.Limit.Printed.Text(p.System))
+		p.Line("STILL OWED: %s without a break, every probe %s, counted from the last reading on",
+			owed(s.strict.Owed), s.strict.Limit.Printed.Text(p.System))
 	case s.whenOut.Owed < s.strict.Limit.Hold:
-		p.Line("STILL OWED when it was taken out at %s: %s. Now it is out, all %s are owed again.", s.clock(s.takenOut.Value), owed(s.whenOut.Owed), hold)
+		p.Line("STILL OWED when it was taken out at %s: %s. Now it is out, all %s are owed again.",
+			s.clock(s.takenOut.Value), owed(s.whenOut.Owed), hold)
 	default:
 		p.Line("STILL OWED when it was taken out at %s: all %s", s.clock(s.takenOut.Value), hold)
 	}
@@ -64,13 +68,15 @@ func (s study) printTimetable(p *sheet.Sheet) {
 		stage := s.schedule.Stages[e.Stage]
 		switch e.Event {
 		case smoke.Begin:
-			p.Line("%s  %-5s  air %s, %s%s", s.clock(e.At), stage.Kind, sheet.Text(p, stage.Air), units.Lasting(stage.For), s.remarks(stage))
+			p.Line("%s  %-5s  air %s, %s%s", s.clock(e.At), stage.Kind, sheet.Text(p, stage.Air),
+				units.Lasting(stage.For), s.remarks(stage))
 		default:
 			p.Line("%s         %s", s.clock(e.At), e.Event)
 		}
 	}
 	s.printPellicle(p)
-	p.Line("By the model the core comes to %s %s%s.", sheet.Up(p, s.strict.Limit.AtLeast), s.reaches(), p.From(s.plan.Core.Citation))
+	p.Line("By the model the core comes to %s %s%s.", sheet.Up(p, s.strict.Limit.AtLeast), s.reaches(),
+		p.From(s.plan.Core.Citation))
 	if s.plan.Fits {
 		p.Line("The plan fits: the slowest case has its hold before the cooking ends. It proves nothing; the probes do.")
 	} else {
@@ -88,7 +94,8 @@ func (s study) printPellicle(p *sheet.Sheet) {
 		if s.plan.OverDried {
 			pellicle = "THE SURFACE MAY SEAL before it, and then takes no smoke; dry for a shorter time"
 		}
-		p.Line("Before the smoke begins it loses %s to %s: %s.", sheet.Text(p, s.plan.BeforeSmoke.Low), sheet.Text(p, s.plan.BeforeSmoke.High), pellicle)
+		p.Line("Before the smoke begins it loses %s to %s: %s.", sheet.Text(p, s.plan.BeforeSmoke.Low), sheet.Text(p,
+			s.plan.BeforeSmoke.High), pellicle)
 		return
 	}
 }
@@ -144,6 +151,7 @@ func (s study) printBelief(p *sheet.Sheet) {
 			return
 		}
 		below, _ := air.Sub(core)
-		p.Line("At %s the air stood at %s and the coldest core at %s, %s below it.", s.clock(from+later), sheet.Text(p, air), sheet.Text(p, core), sheet.Text(p, below))
+		p.Line("At %s the air stood at %s and the coldest core at %s, %s below it.", s.clock(from+later),
+			sheet.Text(p, air), sheet.Text(p, core), sheet.Text(p, below))
 	}
 }

@@ -52,7 +52,8 @@ func (d day) study() (study, error) {
 	return s, err
 }
 
-// expect is the core of the plan, every five minutes: the slowest fillet, the likely one and the fastest; and how warm a wet surface gets.
+// expect is the core of the plan, every five minutes: the slowest fillet, the likely one and the fastest; and how
+// warm a wet surface gets.
 func (s *study) expect() error {
 	const every = 5 * time.Minute
 	slab, film := s.schedule.Batch.Slab, s.schedule.Film
@@ -104,8 +105,8 @@ func (s *study) wetBulb(stage smoke.Stage) (units.Temperature, error) {
 	return air.WetBulb()
 }
 
-// judge holds the records against the strictest limit and the alternative; once the fish is out and cooked, the whole day
-// against its rules, the cooling and the way to an oven among them.
+// judge holds the records against the strictest limit and the alternative; once the fish is out and cooked, the whole
+// day against its rules, the cooling and the way to an oven among them.
 func (s *study) judge() error {
 	whole, err := s.record(units.Stated[time.Duration]{})
 	if err != nil {
@@ -131,7 +132,8 @@ func (s *study) judge() error {
 	if s.otherOut, err = smoke.AuditHold(s.alternative, cut); err != nil || !s.cooked() {
 		return err
 	}
-	whole.Marks = smoke.Marks{OutOfSmoker: s.takenOut, InOven: s.inOven(), Handled: s.Handled.On(s.Started), Pack: s.Pack}
+	whole.Marks = smoke.Marks{OutOfSmoker: s.takenOut, InOven: s.inOven(), Handled: s.Handled.On(s.Started),
+		Pack: s.Pack}
 	day, err := smoke.Audit(smoke.Rules{Core: s.schedule.Limit, Cooling: smoke.DefaultCoolingRule()}, whole)
 	if err != nil {
 		return err
@@ -155,7 +157,8 @@ func (s study) inOven() units.Stated[time.Duration] {
 	return units.Stated[time.Duration]{Value: back, Given: went}
 }
 
-// cooked reports whether the fish was in the smoker after the cooking began, or came to a core that is cooked without it.
+// cooked reports whether the fish was in the smoker after the cooking began, or came to a core that is cooked without
+// it.
 func (s study) cooked() bool {
 	var last time.Duration
 	for _, c := range s.cores {
@@ -174,8 +177,8 @@ func (s study) cooked() bool {
 // cookedCore is the lowest core that a published rule asks of hot-smoked fish.
 var cookedCore = units.Fahrenheit(145)
 
-// back is when a fish whose hold was met only after it was taken out went back into the heat: the last time before that hold at which a core was
-// within 2 K of its coldest. It is false where the hold needed no going back.
+// back is when a fish whose hold was met only after it was taken out went back into the heat: the last time before
+// that hold at which a core was within 2 K of its coldest. It is false where the hold needed no going back.
 func (s study) back(whole, whenOut smoke.Hold) (back time.Duration, went bool) {
 	if !s.takenOut.Given || !whole.Verdict.Passes() || whenOut.Verdict.Passes() || whole.Began <= s.takenOut.Value {
 		return 0, false

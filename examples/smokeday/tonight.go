@@ -13,7 +13,8 @@ import (
 )
 
 var (
-	oven = cite.Citation{Source: cite.WSUSmokingCuring, Where: "home smoking method: finish in the oven", Basis: cite.Read}
+	oven = cite.Citation{Source: cite.WSUSmokingCuring, Where: "home smoking method: finish in the oven",
+		Basis: cite.Read}
 	raw  = cite.Citation{Source: cite.USDAGuide5Rev2015, Where: "Smoked Fish, p. 5-13", Basis: cite.Read}
 	soon = cite.Citation{Source: cite.PNW450, Where: "holding lightly smoked fish", Basis: cite.Read}
 	lost = cite.Citation{Where: "fish that no record vouches for", Basis: cite.Practice}
@@ -48,7 +49,8 @@ func (s *study) can() (c canning, err error) {
 	return c, err
 }
 
-// lightly is what the smoking before the cooking states of fish for jars: the hottest air of its smoke stages and the time in them.
+// lightly is what the smoking before the cooking states of fish for jars: the hottest air of its smoke stages and the
+// time in them.
 func (s study) lightly() smoke.Claim {
 	claim := smoke.Claim{Smoking: smoke.HotSmoked, ForJars: true}
 	began := time.Duration(0)
@@ -96,14 +98,16 @@ func (s study) printShort(p *sheet.Sheet) {
 	p.Do("It is not hot-smoked fish by the strictest home rule. Until %s it may go into an oven%s; the hold begins anew there.", s.clock(s.takenOut.Value+ovenWithin), p.From(oven))
 	switch {
 	case s.byOther():
-		p.Do("It is by %s, a home rule as well (%s)%s. Choose the rule before the smoking, not after reading this.", s.other.Limit.ID, s.other.Limit.Place, p.From(s.other.Limit.Citation))
+		p.Do("It is by %s, a home rule as well (%s)%s. Choose the rule before the smoking, not after reading this.",
+			s.other.Limit.ID, s.other.Limit.Place, p.From(s.other.Limit.Citation))
 	case s.other.Verdict.Passes():
 		p.Do("That %s is met is no help: it belongs to a licensed process that measures its salt and records its cold storage%s.", s.other.Limit.ID, p.From(s.other.Limit.Citation))
 	}
 	p.Do("Fish that meets no rule chosen beforehand is not kept. When in doubt, throw it out%s.", p.From(lost))
 }
 
-// printLateOven says so, and reports it, when the fish stood for too long between the smoker and the oven in which its hold was met.
+// printLateOven says so, and reports it, when the fish stood for too long between the smoker and the oven in which
+// its hold was met.
 func (s study) printLateOven(p *sheet.Sheet) bool {
 	if s.backAt.Given {
 		p.Do("It was taken out at %s and got warm again only after %s, later than it may go into an oven%s: no hold makes up for that, it is not kept. When in doubt, throw it out%s.",
@@ -119,7 +123,8 @@ func (s study) printCooled(p *sheet.Sheet) {
 	case !s.takenOut.Given && s.strict.Verdict.Passes():
 		p.Do("The hold is met: take it out, and cool it at once. This sheet judges the cooling when the record has it.")
 	case s.takenOut.Given && s.cooling.Verdict == verdict.NotMet:
-		p.Do("It cooled too slowly (%s)%s: it is not kept. When in doubt, throw it out%s.", rule.ID, p.From(rule.Citation), p.From(lost))
+		p.Do("It cooled too slowly (%s)%s: it is not kept. When in doubt, throw it out%s.", rule.ID,
+			p.From(rule.Citation), p.From(lost))
 	case s.takenOut.Given && s.cooling.Verdict == verdict.CannotTell:
 		p.Do("Nobody can tell yet that it cooled in time (%s)%s: see the cooling below. Fish that nobody saw cold in time is not kept%s.", rule.ID,
 			p.From(rule.Citation), p.From(lost))
@@ -156,7 +161,8 @@ func (s study) printKeep(p *sheet.Sheet) {
 func (s study) printJars(p *sheet.Sheet) {
 	c := s.canning
 	where := sheet.Text(p, s.Altitude)
-	published := fmt.Sprintf("%s jars, %s gauge, %s for %s%s", c.schedule.Jar, c.schedule.Gauge, sheet.Up(p, c.schedule.Pressure), units.Lasting(c.schedule.Process), p.From(c.schedule.Citation))
+	published := fmt.Sprintf("%s jars, %s gauge, %s for %s%s", c.schedule.Jar, c.schedule.Gauge, sheet.Up(p,
+		c.schedule.Pressure), units.Lasting(c.schedule.Process), p.From(c.schedule.Citation))
 	if s.cooked() {
 		p.Do("Not into jars: the process of smoked fish is for lightly smoked fish, still raw inside%s, and this one was cooked. Next time take the jars' part out before the cooking, "+
 			"refrigerate it for a day at most%s, and can it at %s: %s.", p.From(raw), p.From(soon), where, published)
@@ -167,7 +173,8 @@ func (s study) printJars(p *sheet.Sheet) {
 		return
 	}
 	p.Do("Into jars at %s: %s, at once or refrigerated for a day at most%s.", where, published, p.From(soon))
-	tested := fmt.Sprintf("the tested %s to %s%s", percent(c.loss.Least, 0), percent(c.loss.Most, 0), p.From(c.loss.Citation))
+	tested := fmt.Sprintf("the tested %s to %s%s", percent(c.loss.Least, 0), percent(c.loss.Most, 0),
+		p.From(c.loss.Citation))
 	switch {
 	case !s.Weighed.Given:
 		p.Line("  Weigh it first: the process was tested at certain losses only.")

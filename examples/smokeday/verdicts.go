@@ -26,9 +26,11 @@ func (s study) printHolds(p *sheet.Sheet) {
 		p.Item("%s: %s%s", s.other.Limit.ID, f.Text(p.System), p.From(f.Citation))
 	}
 	if s.takenOut.Given && !s.strict.Verdict.Passes() {
-		p.Line("In the smoker until %s: %s the longest, %s without a break when it was taken out", s.clock(s.takenOut.Value), held(s.whenOut.Held), held(s.whenOut.Limit.Hold-s.whenOut.Owed))
+		p.Line("In the smoker until %s: %s the longest, %s without a break when it was taken out",
+			s.clock(s.takenOut.Value), held(s.whenOut.Held), held(s.whenOut.Limit.Hold-s.whenOut.Owed))
 	}
-	p.Line("A sum of separate spells is no hold. Largest gap between readings: %s; believed up to %s.", units.Lasting(s.strict.LargestGap.Length()), units.Lasting(s.MaxGap))
+	p.Line("A sum of separate spells is no hold. Largest gap between readings: %s; believed up to %s.",
+		units.Lasting(s.strict.LargestGap.Length()), units.Lasting(s.MaxGap))
 }
 
 // stretch is a part of the record on the kitchen's clock.
@@ -56,7 +58,8 @@ func (s study) printCooling(p *sheet.Sheet) {
 		if step.Step.From.IsSet() {
 			from = sheet.Text(p, step.Step.From)
 		}
-		p.Line("  %s to %s: %s in %s of %s, slowest %s", from, sheet.Text(p, step.Step.To), step.Verdict, owed(step.Took), held(step.Step.Within), letters[step.Probe:step.Probe+1])
+		p.Line("  %s to %s: %s in %s of %s, slowest %s", from, sheet.Text(p, step.Step.To), step.Verdict,
+			owed(step.Took), held(step.Step.Within), letters[step.Probe:step.Probe+1])
 		s.printDue(p, step)
 	}
 }
@@ -66,7 +69,8 @@ func (s study) printDue(p *sheet.Sheet, step smoke.CoolingTook) {
 	last, _ := s.cores[step.Probe].Series.Last()
 	left := step.Step.Within - step.Took
 	if step.Verdict == verdict.CannotTell && step.Took > 0 && left > 0 && last.Value.Above(step.Step.To) {
-		p.Line("    the record ends on the way, at %s: be there by %s", sheet.Text(p, last.Value), s.clock((last.At + left).Truncate(time.Minute)))
+		p.Line("    the record ends on the way, at %s: be there by %s", sheet.Text(p, last.Value),
+			s.clock((last.At + left).Truncate(time.Minute)))
 	}
 }
 

@@ -9,8 +9,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// weight is what the batch lost and what water phase salt that implies; the figures by the scales are zero when it was not weighed, those of the
-// salt when it was not stated.
+// weight is what the batch lost and what water phase salt that implies; the figures by the scales are zero when it
+// was not weighed, those of the salt when it was not stated.
 type weight struct {
 	water              units.Mass // before the smoking
 	loss               units.Ratio
@@ -25,7 +25,8 @@ func (s *study) weigh() (w weight, err error) {
 	}
 	lost := batch.Mass - s.Weighed.Value
 	if s.Weighed.Given {
-		if err := units.Check("weight after the smoking", s.Weighed.Value, batch.Mass-w.water+units.Gram, batch.Mass); err != nil {
+		if err := units.Check("weight after the smoking", s.Weighed.Value, batch.Mass-w.water+units.Gram,
+			batch.Mass); err != nil {
 			return w, fmt.Errorf("weighed: %w", err)
 		}
 		if w.loss, err = units.RatioOf(lost, batch.Mass); err != nil {
@@ -39,7 +40,8 @@ func (s *study) weigh() (w weight, err error) {
 		salt  *units.Ratio
 		water units.Mass
 	}{
-		{&w.saltBefore, w.water}, {&w.saltLow, w.water - s.plan.Loss.Low}, {&w.saltHigh, w.water - s.plan.Loss.High}, {&w.saltBy, w.water - lost},
+		{&w.saltBefore, w.water}, {&w.saltLow, w.water - s.plan.Loss.Low}, {&w.saltHigh,
+			w.water - s.plan.Loss.High}, {&w.saltBy, w.water - lost},
 	} {
 		if one.salt == &w.saltBy && !s.Weighed.Given {
 			continue
@@ -55,8 +57,10 @@ func (s study) printWeight(p *sheet.Sheet) {
 	p.Heading("Details: weight and salt")
 	batch := s.schedule.Batch
 	p.Line("%s of %s in, %s of it water; the plan expects a loss of %s to %s, likely %s (%s to %s), "+
-		"and so %s to %s out, likely %s%s. What drips and what the cooling takes is not in it.", sheet.Text(p, batch.Mass), s.Batch.Fish, percent(batch.Water, 0), sheet.Text(p, s.plan.Loss.Low),
-		sheet.Text(p, s.plan.Loss.High), sheet.Text(p, s.plan.Loss.Likely), share(s.plan.Loss.Low, batch.Mass), share(s.plan.Loss.High, batch.Mass),
+		"and so %s to %s out, likely %s%s. What drips and what the cooling takes is not in it.", sheet.Text(p,
+		batch.Mass), s.Batch.Fish, percent(batch.Water, 0), sheet.Text(p, s.plan.Loss.Low),
+		sheet.Text(p, s.plan.Loss.High), sheet.Text(p, s.plan.Loss.Likely), share(s.plan.Loss.Low,
+			batch.Mass), share(s.plan.Loss.High, batch.Mass),
 		sheet.Text(p, s.plan.Final.Low), sheet.Text(p, s.plan.Final.High), sheet.Text(p, s.plan.Final.Likely),
 		p.From(s.schedule.Film.Citation))
 	if s.Weighed.Given {

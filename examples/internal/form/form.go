@@ -88,8 +88,8 @@ type Log[T series.Value] struct {
 	Read   string // "read as column 2 in °F"
 }
 
-// ReadLog reads a logger's file that lies beside the form. How it is written is found from the file, after what the form
-// states of its format; what neither says is an error that lists the questions and how to answer each.
+// ReadLog reads a logger's file that lies beside the form. How it is written is found from the file, after what the
+// form states of its format; what neither says is an error that lists the questions and how to answer each.
 func ReadLog[T series.Value](path, name, field string, stated series.Format) (Log[T], error) {
 	full := filepath.Join(filepath.Dir(path), name)
 	data, err := os.ReadFile(full)
@@ -140,7 +140,8 @@ func ReadLogs[T series.Value](path, name, field string, stated series.Format) ([
 	return all, nil
 }
 
-// passedOver refuses a column that is neither read nor known to hold another quantity: a probe left out may be the coldest.
+// passedOver refuses a column that is neither read nor known to hold another quantity: a probe left out may be the
+// coldest.
 func passedOver[T series.Value](full string, head []byte, stated series.Format, p series.Proposal) error {
 	for _, column := range p.Headings {
 		isTime := false
@@ -149,7 +150,8 @@ func passedOver[T series.Value](full string, head []byte, stated series.Format, 
 		}
 		format := stated
 		format.Value = column
-		if !isTime && !holds[T](head, format) && !holds[units.Temperature](head, format) && !holds[units.Pressure](head, format) &&
+		if !isTime && !holds[T](head, format) && !holds[units.Temperature](head, format) &&
+			!holds[units.Pressure](head, format) &&
 			!holds[units.Mass](head, format) && !holds[units.Ratio](head, format) {
 			return fmt.Errorf("%s: %v: its heading names no known unit, and a probe that is left out may be the coldest", full, column)
 		}
@@ -184,7 +186,8 @@ func readAsProposed[T series.Value](full string, data []byte, proposal series.Pr
 	read := filepath.Base(full) + " " + readAs(proposal.Format)
 	if len(log.Rows) > 0 {
 		first := log.Rows[0]
-		read += fmt.Sprintf("; %d rows hold no reading, the first in line %d (%s)", len(log.Rows), first.Line, first.Why)
+		read += fmt.Sprintf("; %d rows hold no reading, the first in line %d (%s)", len(log.Rows), first.Line,
+			first.Why)
 	}
 	return Log[T]{Name: column, Series: log.Series, Rows: log.Rows, Read: read}, nil
 }

@@ -90,9 +90,18 @@ func TestFields(t *testing.T) {
 	fields, err := Fields(demo, file{})
 	require.NoError(t, err)
 	require.Equal(t, []Field{
-		{"a", "text", "", `"words"`}, {"n", "whole number", "", "3"}, {"c.d", "pressure", "of the gauge", `"11 psi"`}, {"c.duration", "time", "", `"5 min"`},
-		{"clock", "clock", "", `"21:05"`}, {"depth", "length", "", `"1 in"`}, {"list[].d", "pressure", "of the gauge", `"12 psi"`}, {"list[].duration", "time", "", `"5 min"`},
-		{"words", "list of text", "", `["a"]`}, {"order", "date order", "", `"year first"`}, {"pair[].d", "pressure", "of the gauge", `"13 psi"`}, {"pair[].duration", "time", "", `"5 min"`},
+		{"a", "text", "", `"words"`},
+		{"n", "whole number", "", "3"},
+		{"c.d", "pressure", "of the gauge", `"11 psi"`},
+		{"c.duration", "time", "", `"5 min"`},
+		{"clock", "clock", "", `"21:05"`},
+		{"depth", "length", "", `"1 in"`},
+		{"list[].d", "pressure", "of the gauge", `"12 psi"`},
+		{"list[].duration", "time", "", `"5 min"`},
+		{"words", "list of text", "", `["a"]`},
+		{"order", "date order", "", `"year first"`},
+		{"pair[].d", "pressure", "of the gauge", `"13 psi"`},
+		{"pair[].duration", "time", "", `"5 min"`},
 		{"moreID", "true or false", "", "true"},
 	}, fields)
 	require.Contains(t, fields[2].String(), "c.d")
@@ -153,7 +162,8 @@ func TestReadLogs(t *testing.T) {
 	all, err = logs("time (min),thick (°F),gauge (psi)\n0,40,0\n1,41,1\n")
 	require.NoError(t, err)
 	require.Len(t, all, 1)
-	for _, bad := range []string{"time (min),thick (psi),thin (psi)\n0,1,2\n", "time (min),a (°F),b (°F)\n0,1,2\n0,1,2\n", "time (min),a (°F),b (°X)\n0,1,2\n1,1,2\n", ""} {
+	for _, bad := range []string{"time (min),thick (psi),thin (psi)\n0,1,2\n",
+		"time (min),a (°F),b (°F)\n0,1,2\n0,1,2\n", "time (min),a (°F),b (°X)\n0,1,2\n1,1,2\n", ""} {
 		_, err = logs(bad)
 		require.ErrorContains(t, err, "log.csv: ")
 	}

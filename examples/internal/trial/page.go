@@ -22,8 +22,9 @@ var (
 	cautionID   = regexp.MustCompile(`\(([a-z-]+\.[a-z0-9-]+)\)`)
 )
 
-// Page checks what is alike on what every program prints: the first line is a verdict or a result, no line is longer than
-// the sheet is wide, at most so many lines come before the cautions, each caution stands once, and one line tells of the sources.
+// Page checks what is alike on what every program prints: the first line is a verdict or a result, no line is longer
+// than the sheet is wide, at most so many lines come before the cautions, each caution stands once, and one line
+// tells of the sources.
 func Page(t testing.TB, text string, most int) {
 	t.Helper()
 	before, cautions, _ := parted(text)
@@ -31,7 +32,8 @@ func Page(t testing.TB, text string, most int) {
 	if n := strings.Count(before, "\n"); n > most {
 		t.Errorf("%d lines before the cautions, at most %d wanted:\n%s", n, most, before)
 	}
-	if first, _, _ := strings.Cut(text, "\n"); !strings.HasPrefix(first, "VERDICT: ") && !strings.HasPrefix(first, "RESULT: ") {
+	if first, _, _ := strings.Cut(text, "\n"); !strings.HasPrefix(first, "VERDICT: ") && !strings.HasPrefix(first,
+		"RESULT: ") {
 		t.Errorf("the first line is %q", first)
 	}
 	for _, line := range strings.Split(text, "\n") {
@@ -101,7 +103,8 @@ func ByHand(t testing.TB, text string, least int) {
 	}
 }
 
-// Golden compares the first 40 lines with a file; what differs is printed whole, for a person to read before it is kept.
+// Golden compares the first 40 lines with a file; what differs is printed whole, for a person to read before it is
+// kept.
 func Golden(t testing.TB, text, path string) {
 	t.Helper()
 	want, err := os.ReadFile(path)
