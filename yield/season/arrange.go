@@ -6,16 +6,16 @@ import (
 	"strings"
 )
 
-// placed is an entry with what it is ordered by: its day, whether something leaves by it, how often what it concerns was made of
-// something else, and its event.
+// placed is an entry with what it is ordered by: its day, whether something leaves by it, how often what it concerns
+// was made of something else, and its event.
 type placed struct {
 	key uint64
 	i   int
 }
 
-// arrange finds what the ledger begins, and returns its entries in the order in which they are taken: by day, and within a day so that
-// what is made of a batch comes after it. Entries that are alike in all of that go by what else they state, so that their order in the
-// ledger does not matter.
+// arrange finds what the ledger begins, and returns its entries in the order in which they are taken: by day, and
+// within a day so that what is made of a batch comes after it. Entries that are alike in all of that go by what else
+// they state, so that their order in the ledger does not matter.
 func (r *replay) arrange() []int {
 	entries := r.ledger.Entries
 	r.names = make(map[string]int, len(entries)/2)
@@ -59,7 +59,8 @@ const (
 	tracing = -2
 )
 
-// trace finds of what a lot is made, how deep, and its catch. A lot that is made of itself, or of nothing known, is its own.
+// trace finds of what a lot is made, how deep, and its catch. A lot that is made of itself, or of nothing known, is
+// its own.
 func (r *replay) trace(i int) int {
 	x := &r.lots[i]
 	if x.depth == tracing {

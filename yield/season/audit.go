@@ -5,14 +5,16 @@ import (
 	"example.org/lakelarder/units/verdict"
 )
 
-// Audit returns what a ledger comes to at the end of a day: what is held by the rule, what is left of each batch and until when it
-// keeps, what to eat first, and the findings where entries contradict or a limit was passed. Entries of later days are not taken.
-// Those of one day may stand in any order: batches are begun and seals checked before anything is eaten.
+// Audit returns what a ledger comes to at the end of a day: what is held by the rule, what is left of each batch and
+// until when it keeps, what to eat first, and the findings where entries contradict or a limit was passed. Entries of
+// later days are not taken. Those of one day may stand in any order: batches are begun and seals checked before
+// anything is eaten.
 //
-// An entry that contradicts what there is, such as more eaten than made, is a finding, is not counted, and its batch is no food.
-// Jars are food once their load's audit passes and their seal was checked. Fish of a batch counts by its share of its catch's round mass,
-// and of each catch what is fresh and what is preserved is rounded up to whole fish. A ledger or an entry with a figure missing or out
-// of range is a units.FieldError that names the entry, a units.RangeError or a units.UnsetError.
+// An entry that contradicts what there is, such as more eaten than made, is a finding, is not counted, and its batch
+// is no food. Jars are food once their load's audit passes and their seal was checked. Fish of a batch counts by its
+// share of its catch's round mass, and of each catch what is fresh and what is preserved is rounded up to whole fish.
+// A ledger or an entry with a figure missing or out of range is a units.FieldError that names the entry, a
+// units.RangeError or a units.UnsetError.
 func Audit(l Ledger, on Day) (State, error) {
 	if err := l.check(on); err != nil {
 		return State{}, err
@@ -34,7 +36,8 @@ func Audit(l Ledger, on Day) (State, error) {
 	return r.state(), nil
 }
 
-// stored is a catch or a batch on the way through a ledger. Of a catch good counts the whole fish, of what is no jar the packages.
+// stored is a catch or a batch on the way through a ledger. Of a catch good counts the whole fish, of what is no jar
+// the packages.
 type stored struct {
 	entry                   *Entry // that begins it
 	parent, root            int    // of what it is made, and its catch; itself where it is one

@@ -10,7 +10,7 @@ import (
 
 // The rules that a ledger is held against.
 const (
-	RuleBatch      verdict.Rule = "season.batch"            // every batch is begun once, of something that it can be made of
+	RuleBatch      verdict.Rule = "season.batch"            // every batch is begun once, of what it can be made of
 	RuleOrder      verdict.Rule = "season.order"            // nothing happens to a batch before it is begun
 	RuleAmount     verdict.Rule = "season.amount"           // no more than there is
 	RuleAudit      verdict.Rule = "season.audit"            // the audit of every load is stated and a pass
@@ -24,7 +24,9 @@ const (
 	RuleCap        verdict.Rule = "season.annual-cap"
 )
 
-var reprocessing = cite.Citation{Source: cite.USDAGuide1Rev2015, Where: "Reprocessing unsealed jars, p. 1-26", Basis: cite.Read}
+var reprocessing = cite.Citation{
+	Source: cite.USDAGuide1Rev2015, Where: "Reprocessing unsealed jars, p. 1-26", Basis: cite.Read,
+}
 
 // about is what a finding is of: "eaten of P1 on 2026-07-14".
 func about(e *Entry) string {
@@ -32,9 +34,9 @@ func about(e *Entry) string {
 }
 
 // say adds a contradiction that has no figure.
-func (r *replay) say(e *Entry, rule verdict.Rule, stated string) {
+func (r *replay) say(e *Entry, rule verdict.Rule, why string) {
 	r.findings = append(r.findings, verdict.Finding{
-		Rule: rule, What: about(e), Kind: verdict.Impossible, Verdict: verdict.CannotTell, Stated: units.InWords(stated + ","),
+		Rule: rule, What: about(e) + ", " + why, Kind: verdict.Impossible, Verdict: verdict.CannotTell,
 	})
 }
 
@@ -44,18 +46,20 @@ func (r *replay) sayOrder(e *Entry, x *stored) {
 		r.say(e, RuleOrder, "before it is begun on "+x.entry.Day.String())
 		return
 	}
-	r.say(e, RuleBatch, "the entry that begins it was not counted")
+	r.say(e, RuleBatch, "for the entry that begins it was not counted")
 }
 
 // sayAmount adds that more is stated than there is.
 func (r *replay) sayAmount(e *Entry, stated, there int) {
 	r.findings = append(r.findings, verdict.Finding{
 		Rule: RuleAmount, What: about(e), Kind: verdict.Over, Verdict: verdict.CannotTell,
-		Stated: units.Exactly(units.Count(stated)), Wanted: units.AtMost(units.Count(there)), By: units.AmountOf(units.Count(stated - there)),
+		Stated: units.Exactly(units.Count(stated)), Wanted: units.AtMost(units.Count(there)),
+		By: units.AmountOf(units.Count(stated - there)),
 	})
 }
 
-// sayOld adds that something is past its keeping time, and returns what that makes of it: nothing where the time is one of quality.
+// sayOld adds that something is past its keeping time, and returns what that makes of it: nothing where the time is
+// one of quality.
 func (r *replay) sayOld(e *Entry, x *stored) verdict.Verdict {
 	keeps := r.ledger.Fresh
 	if x.product >= 0 {
@@ -63,8 +67,11 @@ func (r *replay) sayOld(e *Entry, x *stored) verdict.Verdict {
 	}
 	f := verdict.Finding{
 		Rule: RuleKeeping, What: about(e), Kind: verdict.TooLong, Verdict: verdict.NotMet, Citation: keeps.Citation,
-		Stated: units.InWords("on " + e.Day.String()), Wanted: units.InWords("until " + x.until.String()),
+		Stated: units.Exactly(daysFrom(x.entry.Day, e.Day)), Wanted: units.AtMost(daysFrom(x.entry.Day, x.until)),
 		By: units.AmountOf(time.Duration(e.Day-x.until) * 24 * time.Hour),
+	}
+	if daysFrom(x.entry.Day, x.until) != keeps.Time { // whole days of it
+		f.Citation = cite.Citation{}
 	}
 	made := f.Verdict
 	if x.quality {
@@ -74,15 +81,18 @@ func (r *replay) sayOld(e *Entry, x *stored) verdict.Verdict {
 	return made
 }
 
-// endDay holds a day against the limits. Whether something was eaten before more was kept, days do not say: what is within a limit
-// only by that order cannot be told.
+// daysFrom is the longest that something is kept from one day to another, whatever the hours.
+func daysFrom(made, on Day) time.Duration { return time.Duration(on-made+1) * 24 * time.Hour }
+
+// endDay holds a day against the limits. Whether something was eaten before more was kept, days do not say: what is
+// within a limit only by that order cannot be told.
 func (r *replay) endDay() {
 	rule := r.ledger.Rule
 	if r.kept > rule.Anglers*rule.Daily {
 		r.sayLimit(RuleDaily, "fish kept", r.kept, rule.Anglers*rule.Daily, verdict.NotMet)
 	}
 	if most := rule.Anglers * rule.Annual; most > 0 && r.kept > 0 && r.day >= r.ledger.Start && r.used > most {
-		r.sayLimit(RuleCap, "fish kept in the year up to", r.used, most, verdict.NotMet)
+		r.sayLimit(RuleCap, "fish kept in the year until then,", r.used, most, verdict.NotMet)
 	}
 	for i, c := range [...]struct {
 		rule             verdict.Rule
@@ -110,6 +120,7 @@ func (r *replay) endDay() {
 func (r *replay) sayLimit(rule verdict.Rule, what string, got, limit int, v verdict.Verdict) {
 	r.findings = append(r.findings, verdict.Finding{
 		Rule: rule, What: what + " on " + r.day.String(), Kind: verdict.Over, Verdict: v,
-		Stated: units.Exactly(units.Count(got)), Wanted: units.AtMost(units.Count(limit)), By: units.AmountOf(units.Count(got - limit)),
+		Stated: units.Exactly(units.Count(got)), Wanted: units.AtMost(units.Count(limit)),
+		By: units.AmountOf(units.Count(got - limit)),
 	})
 }

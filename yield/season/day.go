@@ -7,8 +7,8 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Day is a date without a clock and without a zone, as people write it on a lid. A later Day is the greater, and the difference of
-// two is whole days. The zero Day is not stated.
+// Day is a date without a clock and without a zone, as people write it on a lid. A later Day is the greater, and the
+// difference of two is whole days. The zero Day is not stated.
 type Day int32
 
 const (
@@ -19,8 +19,8 @@ const (
 	secondsInDay = 24 * 60 * 60
 )
 
-// ParseDay reads a date as String writes it: "2026-07-14". Anything else, a day that the calendar does not have, and a year before
-// 1900 or after 2199 is a units.ParseError.
+// ParseDay reads a date as String writes it: "2026-07-14". Anything else, a day that the calendar does not have, and a
+// year before 1900 or after 2199 is a units.ParseError.
 func ParseDay(s string) (Day, error) {
 	reason := "expected a day of the calendar, year first, such as 2026-07-14"
 	if len(s) == len(time.DateOnly) {
@@ -35,7 +35,8 @@ func ParseDay(s string) (Day, error) {
 	return 0, units.ParseError{Quantity: "date", Text: s, Reason: reason}
 }
 
-// String is the date as ParseDay reads it; "not stated" for the zero Day, and a day that no ledger may hold with its number.
+// String is the date as ParseDay reads it; "not stated" for the zero Day, and a day that no ledger may hold with its
+// number.
 func (d Day) String() string {
 	switch {
 	case d == 0:
@@ -46,7 +47,8 @@ func (d Day) String() string {
 	return time.Unix(int64(d-epoch)*secondsInDay, 0).UTC().Format(time.DateOnly)
 }
 
-// MarshalText is String as bytes, empty when the day is not stated; a day that no ledger may hold is a units.RangeError.
+// MarshalText is String as bytes, empty when the day is not stated; a day that no ledger may hold is a
+// units.RangeError.
 func (d Day) MarshalText() ([]byte, error) {
 	if d == 0 {
 		return []byte{}, nil
@@ -80,8 +82,9 @@ func (d Day) check(what string) error {
 	return nil
 }
 
-// keepsUntil is the last day that is surely within a keeping time from a day on, whatever the hours: what is made on a day and keeps for
-// two days is within its time on that day and the next. The day before it is made where it keeps for less than a day.
+// keepsUntil is the last day that is surely within a keeping time from a day on, whatever the hours: what is made on a
+// day and keeps for two days is within its time on that day and the next. The day before it is made where it keeps for
+// less than a day.
 func (d Day) keepsUntil(keeping time.Duration) Day {
 	return min(lastDay, d+Day(min(keeping/(24*time.Hour), time.Duration(lastDay)))-1)
 }

@@ -40,10 +40,11 @@ var columns = [...]column{
 	}},
 }
 
-// ParseEntries reads the entries of a ledger from CSV: a header, then one line an entry, in UTF-8 and separated by commas. The columns are
-// day, event, batch and count, and where they are used from, taken, product, round, audit and after, in any order; a cell is as in JSON, empty
-// where it is not stated. Anything else, such as another column, a line with fewer cells, no line, or an entry that does not state what
-// its event needs, is a units.FieldError with the column, the line and what was wrong.
+// ParseEntries reads the entries of a ledger from CSV: a header, then one line an entry, in UTF-8 and separated by
+// commas. The columns are day, event, batch and count, and where they are used from, taken, product, round, audit and
+// after, in any order; a cell is as in JSON, empty where it is not stated. Anything else, such as another column, a
+// line with fewer cells, no line, or an entry that does not state what its event needs, is a units.FieldError with the
+// column, the line and what was wrong.
 func ParseEntries(text []byte) ([]Entry, error) {
 	if at := invalid(text); at > 0 {
 		return nil, units.FieldError{Line: at, Column: 1, Err: unread(text, at, "expected UTF-8 without a byte order mark")}
@@ -94,7 +95,8 @@ func csvError(text []byte, err error) error {
 	if !errors.As(err, &syntax) {
 		return units.FieldError{Line: 1, Column: 1, Err: units.UnsetError{What: "header"}}
 	}
-	return units.FieldError{Line: syntax.Line, Column: max(1, syntax.Column), Err: unread(text, syntax.Line, syntax.Err.Error())}
+	reason := unread(text, syntax.Line, syntax.Err.Error())
+	return units.FieldError{Line: syntax.Line, Column: max(1, syntax.Column), Err: reason}
 }
 
 // unread is the error of a line that is none of a ledger.
@@ -132,18 +134,23 @@ func readHeader(header []string) ([]column, error) {
 		}
 		switch {
 		case at < 0:
-			return nil, units.FieldError{Field: "header", Line: 1, Column: i + 1, Err: units.UnknownError{What: "column", Got: name, Known: columnNames()}}
+			return nil, inHeader(units.UnknownError{What: "column", Got: name, Known: columnNames()})
 		case seen[at]:
-			return nil, units.FieldError{Field: "header", Line: 1, Column: i + 1, Err: units.RangeError{What: "column", Got: name + " a second time", High: "one of a name"}}
+			return nil, inHeader(units.RangeError{What: "column", Got: name + " a second time", High: "one of a name"})
 		}
 		known[i], seen[at] = columns[at], true
 	}
 	for c, ok := range seen {
 		if columns[c].required && !ok {
-			return nil, units.FieldError{Field: "header", Line: 1, Column: 1, Err: units.UnsetError{What: "column " + columns[c].name}}
+			return nil, inHeader(units.UnsetError{What: "column " + columns[c].name})
 		}
 	}
 	return known, nil
+}
+
+// inHeader is a fault of the first line.
+func inHeader(err error) error {
+	return units.FieldError{Field: "header", Line: 1, Column: 1, Err: err}
 }
 
 func columnNames() []string {

@@ -10,12 +10,13 @@ import (
 	"example.org/lakelarder/units/verdict"
 )
 
-// Entry is one line of a ledger. Batch is the catch or the batch that it begins or concerns, by the name on its lid, and Count how
-// many: fish of a catch, containers of a batch. What begins a batch states From, of which catch or batch it is made, how many of
-// them were Taken for it, and its Product; a load of the canner states the verdict of its Audit, and fish kept their Round mass.
+// Entry is one line of a ledger. Batch is the catch or the batch that it begins or concerns, by the name on its lid,
+// and Count how many: fish of a catch, containers of a batch. What begins a batch states From, of which catch or batch
+// it is made, how many of them were Taken for it, and its Product; a load of the canner states the verdict of its
+// Audit, and fish kept their Round mass.
 //
-// After is the time since the heat of the load was off, where unsealed jars are dealt with on the day after: the days do not say
-// whether it is within 24 h.
+// After is the time since the heat of the load was off, where unsealed jars are dealt with on the day after: the days
+// do not say whether it is within 24 h.
 type Entry struct {
 	Day     Day    `wire:"required"`
 	Event   Event  `wire:"required"`
@@ -32,7 +33,8 @@ type Entry struct {
 // MarshalJSON writes the entry as an object of its fields.
 func (e Entry) MarshalJSON() ([]byte, error) { return wire.Marshal(e) }
 
-// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a units.FieldError.
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a
+// units.FieldError.
 func (e *Entry) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, e) }
 
 // longestName is of a batch or a product, in bytes.
@@ -43,7 +45,8 @@ func checkName(what, name string) error {
 	case name == "":
 		return units.UnsetError{What: what}
 	case len(name) > longestName || strings.TrimSpace(name) != name || strings.IndexFunc(name, unprintable) >= 0:
-		return units.ParseError{Quantity: what, Text: name, Reason: "expected at most 60 bytes in one line, without space around them"}
+		reason := "expected at most 60 bytes in one line, without space around them"
+		return units.ParseError{Quantity: what, Text: name, Reason: reason}
 	}
 	return nil
 }
@@ -73,7 +76,8 @@ func (e *Entry) check() error {
 		if e.Round == 0 {
 			return units.UnsetError{What: "round mass of the fish kept"}
 		}
-		return units.Check("round mass of the fish kept", e.Round, units.Gram*units.Mass(e.Count), min(units.Tonne, units.Tonne/10*units.Mass(e.Count)))
+		fish := units.Mass(e.Count)
+		return units.Check("round mass of the fish kept", e.Round, units.Gram*fish, min(units.Tonne, units.Tonne/10*fish))
 	case e.Round != 0:
 		return e.beside("round mass", e.Round.String())
 	}

@@ -10,7 +10,7 @@ const (
 	Caught       Event = iota + 1 // fish landed, those let go included: Count, of a catch
 	Kept                          // fish kept, with their round mass: begins a catch
 	Canned                        // jars of one load, with the verdict of its audit: begins a batch
-	Reprocessed                   // jars of one load, made again of unsealed ones, with an audit of its own: begins a batch
+	Reprocessed                   // jars of another load, made of unsealed ones: begins a batch
 	Smoked                        // packages: begins a batch
 	Frozen                        // packages: begins a batch
 	Refrigerated                  // jars opened, or jars that did not seal, put in the refrigerator: begins a batch
@@ -22,7 +22,8 @@ const (
 )
 
 var events = word.List[Event]{What: "event", Words: []string{
-	"caught", "kept", "canned", "reprocessed", "smoked", "frozen", "refrigerated", "failed", "sealed", "eaten", "given away", "thrown out",
+	"caught", "kept", "canned", "reprocessed", "smoked", "frozen", "refrigerated", "failed", "sealed", "eaten",
+	"given away", "thrown out",
 }}
 
 // ParseEvent reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
@@ -46,8 +47,8 @@ func (e Event) heats() bool { return e == Canned || e == Reprocessed }
 // leaves reports whether what it concerns is gone after it.
 func (e Event) leaves() bool { return e >= Eaten }
 
-// Counting is until when a jar that did not seal counts as fish held, as the local rule says or as its reader takes it. The zero
-// Counting is not stated.
+// Counting is until when a jar that did not seal counts as fish held, as the local rule says or as its reader takes
+// it. The zero Counting is not stated.
 type Counting uint8
 
 // The two ways to count. UntilThrownOut is the stricter.
@@ -56,7 +57,9 @@ const (
 	UntilFailed
 )
 
-var countings = word.List[Counting]{What: "counting of unsealed jars", Words: []string{"until thrown out", "until failed"}}
+var countings = word.List[Counting]{
+	What: "counting of unsealed jars", Words: []string{"until thrown out", "until failed"},
+}
 
 // ParseCounting reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
 func ParseCounting(s string) (Counting, error) { return countings.Parse(s) }

@@ -7,18 +7,20 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// YearFrom returns what is left of a year, to plan it again: its weeks after the day of the state, its trips in them, and the Start that
-// the state is. The day must be the last of one of the year's weeks, counted from the start of the ledger, and the year's rule that of
-// the ledger: otherwise a units.RangeError. What was there at the start of the year is taken from the ledger.
+// YearFrom returns what is left of a year, to plan it again: its weeks after the day of the state, its trips in them,
+// and the Start that the state is. The day must be the last of one of the year's weeks, counted from the start of the
+// ledger, and the year's rule that of the ledger: otherwise a units.RangeError. What was there at the start of the
+// year is taken from the ledger.
 //
-// Fish of a catch are shared out to what was made of it, what is eaten first first, and counted whole; what is held and is no
-// food counts until the end, for the plan cannot know when it is thrown out. What keeps for less than a week is to be eaten in the first.
+// Fish of a catch are shared out to what was made of it, what is eaten first first, and counted whole; what is held
+// and is no food counts until the end, for the plan cannot know when it is thrown out. What keeps for less than a week
+// is to be eaten in the first.
 func (s State) YearFrom(y Year) (Year, error) {
 	if err := y.check(); err != nil {
 		return Year{}, err
 	}
 	if y.Rule != s.Rule {
-		return Year{}, units.RangeError{What: "rule of the year", Got: y.Rule.Shape.String(), Low: "that of the ledger", High: "no other"}
+		return Year{}, units.RangeError{What: "rule of the year", Got: "another", High: "that of the ledger"}
 	}
 	days := int(s.Day + 1 - s.Start)
 	week := days / 7
@@ -81,8 +83,9 @@ func (s State) holdings(y Year) []Holding {
 		lots := s.Lots[first:end]
 		caught := weekOf(lots[0].Caught - s.Day - 1)
 		if !lots[0].Event.makes() {
-			h := Holding{Caught: caught, Last: max(0, caught+y.keeps()), Fish: lots[0].Left, Each: lots[0].Round / units.Mass(lots[0].Left)}
-			if lots[0].Food == 0 || lots[0].Until <= s.Day {
+			l := lots[0]
+			h := Holding{Caught: caught, Last: max(0, caught+y.keeps()), Fish: l.Left, Each: l.Round / units.Mass(l.Left)}
+			if l.Food == 0 || l.Until <= s.Day {
 				h.Last, h.Each = -1, 0
 			}
 			all, lots = append(all, h), lots[1:]
@@ -107,7 +110,8 @@ func (s State) preserved(caught int, lots []Lot) []Holding {
 			continue
 		}
 		food += mass
-		h := Holding{Caught: caught, Last: max(0, weekOf(l.Until+1-s.Day-1)-1), Fish: l.fish(food) - fish, Preserved: true, Each: mass}
+		h := Holding{Caught: caught, Last: max(0, weekOf(l.Until-s.Day)-1), Preserved: true, Each: mass}
+		h.Fish = l.fish(food) - fish
 		if h.Fish == 0 { // with what is eaten before it
 			all[len(all)-1].Each += mass
 			continue

@@ -8,9 +8,9 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Ledger is what happened to the fish of a household, and what it is held against. Start is the first day of week 0 of the plan and
-// of the annual cap; entries before it are of earlier years and count as held. Fresh is how long whole fish keeps. Unsealed says
-// until when a jar that did not seal counts as fish held. Entries may stand in any order.
+// Ledger is what happened to the fish of a household, and what it is held against. Start is the first day of week 0 of
+// the plan and of the annual cap; entries before it are of earlier years and count as held. Fresh is how long whole
+// fish keeps. Unsealed says until when a jar that did not seal counts as fish held. Entries may stand in any order.
 type Ledger struct {
 	Rule     Rule     `wire:"required"`
 	Unsealed Counting `wire:"required"`
@@ -23,12 +23,13 @@ type Ledger struct {
 // MarshalJSON writes the ledger as an object of its fields.
 func (l Ledger) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
 
-// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a units.FieldError. Only
-// products and entries may be left out.
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a
+// units.FieldError. Only products and entries may be left out.
 func (l *Ledger) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
 
-// Product is what an entry makes: pints of salmon, smoked fillets in the refrigerator, the same in the freezer. Keeps counts from
-// the day of the entry. Quality says that the time is one of quality and not of safety, as the year of a jar is.
+// Product is what an entry makes: pints of salmon, smoked fillets in the refrigerator, the same in the freezer. Keeps
+// counts from the day of the entry. Quality says that the time is one of quality and not of safety, as the year of a
+// jar is.
 type Product struct {
 	Name    string  `wire:"required"`
 	Keeps   Keeping `wire:"required"`

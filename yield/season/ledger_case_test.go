@@ -50,7 +50,8 @@ func audit(t testing.TB, l season.Ledger, on season.Day) season.State {
 	return s
 }
 
-// conserves checks that every quantum and every container of a state is somewhere, and that what is eaten first may be eaten.
+// conserves checks that every quantum and every container of a state is somewhere, and that what is eaten first may be
+// eaten.
 func conserves(t testing.TB, l season.Ledger, s season.State) {
 	t.Helper()
 	var left units.Mass

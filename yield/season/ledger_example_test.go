@@ -67,6 +67,7 @@ func ExampleState_YearFrom() {
 	on, _ := season.ParseDay("2026-05-03") // the last day of week 3
 	s, _ := season.Audit(spring(), on)
 	y := twoDays()
+	y.Weekly = 2 * units.Kilogram
 	rest, err := s.YearFrom(y)
 	fmt.Println(rest.Weeks, "weeks,", len(rest.Trips), "trips,", rest.Start.Used, "fish kept so far", err)
 	for _, h := range rest.Start.Holdings {
@@ -80,7 +81,7 @@ func ExampleState_YearFrom() {
 	// 16 weeks, 2 trips, 5 fish kept so far <nil>
 	// 2 fish until week 3 2.25 kg of each
 	// 2 fish until week 47 3.50 kg of each
-	// infeasible: short 3 weeks, first in week 13; the largest supply found is 41.5 kg of round fish of 48.0 kg wanted, from 10 fish
+	// feasible: 7 fish kept, at most 8 held
 	// day of the state, the last of a week of the year, 2026-05-04 is out of range: expected 2026-05-03 to 2026-05-10
 }
 

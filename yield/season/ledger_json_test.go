@@ -197,7 +197,8 @@ func TestAuditRefuses(t *testing.T) {
 	}
 }
 
-// FuzzParseEntries: no text makes it fail otherwise than by an error that says where, and every ledger that is read has a state.
+// FuzzParseEntries: no text makes it fail otherwise than by an error that says where, and every ledger that is read
+// has a state.
 func FuzzParseEntries(f *testing.F) {
 	f.Add(printed.File(f, "season/records/ledger-year.csv"))
 	for _, text := range ledgerCases(f) {

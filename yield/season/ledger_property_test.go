@@ -86,7 +86,8 @@ func TestLedgerOrderDoesNotMatter(t *testing.T) {
 	require.Greater(t, clean, 20)
 }
 
-// clearLedger returns a random ledger without what contradicts: entries that lead to a finding of that kind are left out.
+// clearLedger returns a random ledger without what contradicts: entries that lead to a finding of that kind are left
+// out.
 func clearLedger(t *testing.T, rng *rand.Rand, n int) season.Ledger {
 	all := randomLedger(t, rng, n)
 	l := all
@@ -109,7 +110,8 @@ func clearLedger(t *testing.T, rng *rand.Rand, n int) season.Ledger {
 	return l
 }
 
-// A batch that is split into two of half the jars, with everything that happens to it halved, changes nothing but its name.
+// A batch that is split into two of half the jars, with everything that happens to it halved, changes nothing but its
+// name.
 func TestSplittingABatchChangesNothing(t *testing.T) {
 	rng := rand.New(rand.NewSource(42))
 	split := 0
@@ -206,7 +208,8 @@ func followed(t testing.TB, start season.Day, p season.Plan) []season.Entry {
 	return all
 }
 
-// The entries of a plan that is followed give the plan's own state in every week, and from any week on the plan's own rest.
+// The entries of a plan that is followed give the plan's own state in every week, and from any week on the plan's own
+// rest.
 func TestAPlanThatIsFollowed(t *testing.T) {
 	rng := rand.New(rand.NewSource(43))
 	weeks, rests := 0, 0
@@ -255,7 +258,8 @@ func TestAPlanThatIsFollowed(t *testing.T) {
 	require.Greater(t, rests, 60)
 }
 
-// only reports whether a state has no finding but of a rule: a plan may fish for several days of a week, and the test writes one.
+// only reports whether a state has no finding but of a rule: a plan may fish for several days of a week, and the test
+// writes one.
 func only(s season.State, rule verdict.Rule) bool {
 	for _, f := range s.Findings {
 		if f.Rule != rule {
@@ -265,7 +269,8 @@ func only(s season.State, rule verdict.Rule) bool {
 	return true
 }
 
-// What is planned from the midst of a year breaks no limit, eats nothing too old, and accounts for every quantum, whatever is there.
+// What is planned from the midst of a year breaks no limit, eats nothing too old, and accounts for every quantum,
+// whatever is there.
 func TestPlanFromAnyState(t *testing.T) {
 	rng := rand.New(rand.NewSource(44))
 	planned, thrown := 0, 0

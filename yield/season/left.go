@@ -14,7 +14,8 @@ import (
 func (r *replay) state() State {
 	s := State{
 		Day: r.on, Start: r.ledger.Start, Rule: r.ledger.Rule, Held: r.held, Limits: r.limits, Used: r.used,
-		Kept: r.in, Eaten: r.eaten, GivenAway: r.given, ThrownOut: r.thrown, Left: r.in - r.eaten - r.given - r.thrown, Weeks: r.weeks,
+		Kept: r.in, Eaten: r.eaten, GivenAway: r.given, ThrownOut: r.thrown, Weeks: r.weeks,
+		Left: r.in - r.eaten - r.given - r.thrown,
 	}
 	for _, i := range r.inOrder() {
 		x := &r.lots[i]
@@ -35,7 +36,8 @@ func (r *replay) state() State {
 	return s
 }
 
-// inOrder are the lots that were begun, by the day and the name of their catch, then by how often they were made, their day and name.
+// inOrder are the lots that were begun, by the day and the name of their catch, then by how often they were made,
+// their day and name.
 func (r *replay) inOrder() []int {
 	all := make([]int, 0, len(r.lots))
 	for i := range r.lots {
@@ -109,7 +111,8 @@ func (s *State) sort(l Lot) {
 	case s.Day > l.Until:
 		aside(good, PastKeeping)
 	case good > 0:
-		s.EatFirst = append(s.EatFirst, Food{Batch: l.Batch, Product: l.Product, Count: good, Until: l.Until, Days: int(l.Until - s.Day)})
+		f := Food{Batch: l.Batch, Product: l.Product, Count: good, Until: l.Until, Days: int(l.Until - s.Day)}
+		s.EatFirst = append(s.EatFirst, f)
 	}
 	aside(l.Failed, DidNotSeal)
 	aside(l.Unchecked, NotChecked)
@@ -124,7 +127,8 @@ var (
 	}
 	asEntered = cite.Caution{
 		ID: "season.as-entered", Deciding: true,
-		Text: "A contradicting entry was not counted, so what is held may be more or less than shown. Count the shelf and put the entry right.",
+		Text: "A contradicting entry was not counted, so what is held may be more or less than shown. " +
+			"Count the shelf and put the entry right.",
 	}
 	givenAway = cite.Caution{
 		ID:   "season.given-away",
@@ -132,10 +136,11 @@ var (
 	}
 	jarSigns = cite.Caution{
 		ID: "season.look-before-eating", Deciding: true,
-		Text:     "Look at every jar before it is opened, and boil its food before anyone tastes it where any step is in doubt.",
+		Text: "Look at every jar before it is opened. " +
+			"Boil its food before anyone tastes it where any step is in doubt.",
 		Citation: cite.Citation{Source: cite.USDAGuide1Rev1994, Where: "For Safety's Sake", Basis: cite.Read},
 	}
-	keepsFromMemory = cite.Caution{
+	keepsAsStated = cite.Caution{
 		ID: "season.keeps-as-stated", Deciding: true,
 		Text: "Days left are by the keeping times put in, and hold for food stored as their source says and no longer.",
 	}
@@ -146,7 +151,7 @@ func (s *State) cautions() []cite.Caution {
 	shape := s.Rule.Shape.Citation()
 	limits, recalled, reported := limitsChange, shapeRecalled, shapeReported
 	limits.Citation, recalled.Citation, reported.Citation = shape, shape, shape
-	all := []cite.Caution{limits, keepsFromMemory, countedWhole}
+	all := []cite.Caution{limits, keepsAsStated, countedWhole}
 	if s.Rule.Shape == Unpreserved {
 		all = append(all, recalled)
 	}

@@ -2,8 +2,8 @@ package season
 
 import "example.org/lakelarder/units"
 
-// lot is what is left of one trip's fish, not yet begun: so many of each state, of the mass each, which are eaten in the week until at
-// the latest. Those that were there when the plan began stand before all others.
+// lot is what is left of one trip's fish, not yet begun: so many of each state, of the mass each, which are eaten in
+// the week until at the latest. Those that were there when the plan began stand before all others.
 type lot struct {
 	week, fresh, preserved int
 	until                  int

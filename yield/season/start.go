@@ -8,15 +8,16 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Start is what is there when a plan begins. The zero Start is an empty shelf and a cap not yet used. State.YearFrom makes one of
-// a ledger.
+// Start is what is there when a plan begins. The zero Start is an empty shelf and a cap not yet used. State.YearFrom
+// makes one of a ledger.
 type Start struct {
 	Holdings []Holding
 	Used     int // fish kept before, which count against the annual cap
 }
 
-// Holding is fish of one catch that is there when a plan begins. Fish begun count whole; Each is what is left of each of them, on
-// average, in round mass, and none where they are held and are not food. Last is the last week in which they are eaten.
+// Holding is fish of one catch that is there when a plan begins. Fish begun count whole; Each is what is left of each
+// of them, on average, in round mass, and none where they are held and are not food. Last is the last week in which
+// they are eaten.
 type Holding struct {
 	Caught    int  `wire:"required"` // the week of the catch, below 0
 	Last      int  `wire:"required"` // below 0 where they are not food
@@ -28,7 +29,8 @@ type Holding struct {
 // MarshalJSON writes the start as an object of its fields.
 func (s Start) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
 
-// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a units.FieldError.
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a
+// units.FieldError.
 func (s *Start) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
 
 // mostHeld is the most fish that a plan may begin with, and that may have been kept before it.
@@ -52,7 +54,8 @@ func (s Start) check() error {
 				return within(what+c.what, c.got, c.low, c.high)
 			}
 		}
-		if err := units.Check(what+"mass of each", h.Each, 0, min(units.Tonne/10, 400*units.Tonne/units.Mass(h.Fish))); err != nil {
+		greatest := min(units.Tonne/10, 400*units.Tonne/units.Mass(h.Fish))
+		if err := units.Check(what+"mass of each", h.Each, 0, greatest); err != nil {
 			return err
 		}
 		sum += h.Fish
@@ -103,8 +106,8 @@ func (y Year) shelf() shelf {
 	return s
 }
 
-// even reports whether what is there is as what a plan has in the midst of it: whole fish of the mean mass that keep as long as
-// others do. Only then is it known which choice lets the most be eaten.
+// even reports whether what is there is as what a plan has in the midst of it: whole fish of the mean mass that keep
+// as long as others do. Only then is it known which choice lets the most be eaten.
 func (y Year) even() bool {
 	for i, h := range y.Start.Holdings {
 		if h.Each != y.Fish || h.Last != h.Caught+y.keeps() {
@@ -137,8 +140,8 @@ func (s Start) oldest() int {
 	return oldest
 }
 
-// throw takes from the shelf what was there and has passed its keeping time, or waits for room longer than fresh fish keeps, and
-// returns its mass.
+// throw takes from the shelf what was there and has passed its keeping time, or waits for room longer than fresh fish
+// keeps, and returns its mass.
 func (s *shelf) throw(week, waits int) units.Mass {
 	var thrown units.Mass
 	for i := range s.lots {

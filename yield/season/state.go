@@ -7,9 +7,10 @@ import (
 	"example.org/lakelarder/units/verdict"
 )
 
-// State is what a ledger comes to at the end of a Day. Its report holds what the entries contradict and which limits were passed;
-// an entry that contradicts what there is was not counted, and its batch is no food until the entry is put right. Lots, EatFirst and
-// Aside are what is left; the masses are round and add up: Kept is Left, Eaten, GivenAway and ThrownOut.
+// State is what a ledger comes to at the end of a Day. Its report holds what the entries contradict and which limits
+// were passed; an entry that contradicts what there is was not counted, and its batch is no food until the entry is
+// put right. Lots, EatFirst and Aside are what is left; the masses are round and add up: Kept is Left, Eaten,
+// GivenAway and ThrownOut.
 type State struct {
 	verdict.Report
 	Day       Day
@@ -35,9 +36,9 @@ func (s State) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
 func (s *State) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
 
-// Lot is what is left of a catch or of a batch. Of a catch it counts whole fish, of a batch containers. Food may be eaten, by its
-// verdict and its seal, whatever its age; Unchecked is jars whose seal nobody checked, Failed jars that did not seal. Until is the last
-// day of its keeping time. Verdict is of the fish, and of the audit of its load.
+// Lot is what is left of a catch or of a batch. Of a catch it counts whole fish, of a batch containers. Food may be
+// eaten, by its verdict and its seal, whatever its age; Unchecked is jars whose seal nobody checked, Failed jars that
+// did not seal. Until is the last day of its keeping time. Verdict is of the fish, and of the audit of its load.
 type Lot struct {
 	Batch     string
 	Event     Event
@@ -90,12 +91,14 @@ type Why uint8
 // The reasons. The first that holds is given.
 const (
 	NotProven   Why = iota + 1 // the audit of its load is no pass, or its entries contradict
-	DidNotSeal                 // or was found unsealed: within 24 h of the heat it may be processed again, later it is thrown out
+	DidNotSeal                 // or was found unsealed later
 	NotChecked                 // the seal
 	PastKeeping                // its keeping time is over
 )
 
-var reasons = word.List[Why]{What: "reason", Words: []string{"not proven", "did not seal", "seal not checked", "past its keeping time"}}
+var reasons = word.List[Why]{What: "reason", Words: []string{
+	"not proven", "did not seal", "seal not checked", "past its keeping time",
+}}
 
 // ParseWhy reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
 func ParseWhy(s string) (Why, error) { return reasons.Parse(s) }

@@ -12,7 +12,7 @@ func (r *replay) take(e *Entry) {
 		return // all were let go
 	}
 	if !named {
-		r.say(e, RuleBatch, "no entry begins it")
+		r.say(e, RuleBatch, "which no entry begins")
 		return
 	}
 	x := &r.lots[at]
@@ -42,7 +42,7 @@ func (r *replay) take(e *Entry) {
 func (r *replay) land(e *Entry, x *stored) {
 	if x.entry.Event != Kept || x.entry.Day != e.Day {
 		r.dispute(x)
-		r.say(e, RuleBatch, "no fish of it are kept on that day")
+		r.say(e, RuleBatch, "of which no fish are kept on that day")
 		return
 	}
 	x.landed += e.Count
@@ -105,17 +105,17 @@ func (e Event) origins() []Event {
 func (r *replay) make(e *Entry, at int) {
 	x := &r.lots[at]
 	if x.parent < 0 {
-		r.say(e, RuleBatch, "no entry begins "+e.From)
+		r.say(e, RuleBatch, "of "+e.From+", which no entry begins")
 		return
 	}
 	p := &r.lots[x.parent]
 	switch {
 	case !p.begun:
 		r.dispute(p)
-		r.say(e, RuleOrder, e.From+" is not made by then")
+		r.say(e, RuleOrder, "of "+e.From+", which is not made by then")
 		return
 	case !among(e.Event.origins(), p.entry.Event):
-		r.say(e, RuleBatch, "not made of what was "+p.entry.Event.String())
+		r.say(e, RuleBatch, "of what was "+p.entry.Event.String())
 		return
 	}
 	pools := p.pools(e)
@@ -152,8 +152,9 @@ func (r *replay) make(e *Entry, at int) {
 	r.recount(at)
 }
 
-// pools are from which of its own counts a lot gives what is made of it, in this order. Jars that did not seal are dealt with on the
-// day of the heat and the day after; later only sound ones are opened. Any jar may be processed again.
+// pools are from which of its own counts a lot gives what is made of it, in this order. Jars that did not seal are
+// dealt with on the day of the heat and the day after; later only sound ones are opened. Any jar may be processed
+// again.
 func (x *stored) pools(e *Entry) []*int {
 	switch {
 	case e.Event == Reprocessed:
@@ -178,7 +179,7 @@ func (r *replay) seal(e *Entry, at int) {
 	x := &r.lots[at]
 	if !x.entry.Event.heats() {
 		r.dispute(x)
-		r.say(e, RuleBatch, "no jars of a canner load")
+		r.say(e, RuleBatch, "which is no load of a canner")
 		return
 	}
 	there := x.unchecked
@@ -201,7 +202,8 @@ func (r *replay) seal(e *Entry, at int) {
 	r.recount(at)
 }
 
-// leave counts what is eaten, given away or thrown out. Only food is eaten or given away; what is thrown out is first what did not seal.
+// leave counts what is eaten, given away or thrown out. Only food is eaten or given away; what is thrown out is first
+// what did not seal.
 func (r *replay) leave(e *Entry, at int) {
 	x := &r.lots[at]
 	if e.Event == ThrownOut {
@@ -215,7 +217,7 @@ func (r *replay) leave(e *Entry, at int) {
 	}
 	if e.Count > x.good {
 		if e.Count <= x.left() {
-			r.say(e, RuleNotFood, "jars that did not seal or were not checked")
+			r.say(e, RuleNotFood, "more than is sealed")
 		} else {
 			r.sayAmount(e, e.Count, x.good)
 		}
@@ -226,7 +228,7 @@ func (r *replay) leave(e *Entry, at int) {
 		x.eatenBad = true
 		r.findings = append(r.findings, verdict.Finding{
 			Rule: RuleNotFood, What: about(e), Kind: verdict.Different, Verdict: verdict.NotMet,
-			Stated: units.InWords("its verdict is " + x.verdict().String()), Wanted: units.InWords("food"),
+			Stated: units.InWords(x.verdict().String()), Wanted: units.InWords("a pass"),
 		})
 	}
 	if e.Day > x.until {
