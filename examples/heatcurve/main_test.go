@@ -33,7 +33,7 @@ func TestDemo(t *testing.T) {
 
 func TestGolden(t *testing.T) {
 	for _, system := range []string{"us", "metric", "both"} {
-		trial.Golden(t, program.Printed(t, "-units", system), "testdata/"+system+".txt")
+		trial.Golden(t, trial.Answer(program.Printed(t, "-units", system)), "testdata/"+system+".txt")
 	}
 }
 

@@ -103,16 +103,24 @@ func ByHand(t testing.TB, text string, least int) {
 	}
 }
 
-// Golden compares the first 40 lines with a file; what differs is printed whole, for a person to read before it is
-// kept.
+// Golden compares the first 40 lines with a file, which a person read before it was kept.
 func Golden(t testing.TB, text, path string) {
 	t.Helper()
 	want, err := os.ReadFile(path)
 	if err != nil {
 		t.Errorf("golden: %v", err)
 	}
-	if got := First(text, 40); got != string(want) {
-		t.Errorf("%s: printed:\n%s\nwanted:\n%s", path, got, want)
+	got, wanted := strings.Split(First(text, 40), "\n"), strings.Split(string(want), "\n")
+	for i := 0; i < max(len(got), len(wanted)); i++ {
+		line := func(of []string) string {
+			if i < len(of) {
+				return of[i]
+			}
+			return "(no line)"
+		}
+		if line(got) != line(wanted) {
+			t.Errorf("%s: line %d: printed:\n%s\nwanted:\n%s", path, i+1, line(got), line(wanted))
+		}
 	}
 }
 
