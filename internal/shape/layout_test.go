@@ -126,7 +126,7 @@ const (
 )
 
 func mayBeLong(f file) bool {
-	return strings.HasPrefix(f.name, "table_") || f.path == "units/cite/bibliography.go"
+	return strings.HasPrefix(f.name, "table_") || strings.HasPrefix(f.path, "units/cite/bibliography_") || f.path == "units/cite/sources.go"
 }
 
 // sharesExample are the small methods that their type's Example may show.
