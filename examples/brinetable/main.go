@@ -1,6 +1,6 @@
-// Brinetable shows brine on every scale: its strength by mass, on the salometer, in degrees Baumé and to the volume, what
-// makes a batch of it, its water activity and freezing point, and which organisms it holds back. With -math it works out
-// the first strength by hand. The demo input is invented and says so.
+// Brinetable shows brine on every scale: its strength by mass, on the salometer, in degrees Baumé and to the volume,
+// what makes a batch of it, its water activity and freezing point, and which organisms it holds back. With -math it
+// works out the first strength by hand. The demo input is invented and says so.
 //
 //	go run ./examples/brinetable [-in FILE] [-units us|metric|both] [-math] [-sources]
 package main

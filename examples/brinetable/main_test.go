@@ -19,19 +19,24 @@ func TestPages(t *testing.T) {
 		if system != "both" {
 			trial.System(t, page, system, "reservoir at 4,350 ft")
 		}
-		trial.Contains(t, page, "Invented for demonstration", "60° on the salometer", "gives salt first", "Listeria monocytogenes", "(brinetable.growth-is-not-death)")
+		trial.Contains(t, page, "Invented for demonstration", "60° on the salometer", "gives salt first",
+			"Listeria monocytogenes", "(brinetable.growth-is-not-death)")
 	}
-	trial.Contains(t, program.Printed(t, "-units", "us"), "1.569 lb/gal", "1.48 lb of salt and 7.85 lb of water", "10.6 °F")
-	trial.Contains(t, program.Printed(t, "-units", "metric", "-sources"), "188.0 g/L", "669.7 g of salt", "-11.9 °C", "\nSOURCES\n[1] ")
+	trial.Contains(t, program.Printed(t, "-units", "us"), "1.569 lb/gal", "1.48 lb of salt and 7.85 lb of water",
+		"10.6 °F")
+	trial.Contains(t, program.Printed(t, "-units", "metric", "-sources"), "188.0 g/L", "669.7 g of salt", "-11.9 °C",
+		"\nSOURCES\n[1] ")
 }
 
-// 60 degrees of the salometer are 15.837 % by mass, 1.118 in gravity and 15.31 degrees Baumé, as the brine tables have them.
+// 60 degrees of the salometer are 15.837 % by mass, 1.118 in gravity and 15.31 degrees Baumé, as the brine tables have
+// them.
 func TestByHand(t *testing.T) {
 	page := program.Printed(t, "-math")
 	trial.ByHand(t, page, 15)
 	trial.Contains(t, page, "= 60.000 degrees of the salometer", "= 15.31 degrees Baumé", "= 669.6057 g", "= 0.88428")
 	for _, share := range []string{"0.5 %", "26.395 %"} {
-		out, err := program.Changed(t, []string{"brines.json"}, []string{"-math"}, trial.Change{"brines.json", `"15.837 %"`, `"` + share + `"`})
+		out, err := program.Changed(t, []string{"brines.json"}, []string{"-math"},
+			trial.Change{"brines.json", `"15.837 %"`, `"` + share + `"`})
 		require.NoError(t, err)
 		trial.ByHand(t, out, 15)
 	}
@@ -41,7 +46,8 @@ func TestHelp(t *testing.T) { trial.Help(t, program) }
 
 // The weakest strength of the list that holds an organism back is named, wherever it stands in the list.
 func TestHoldsBack(t *testing.T) {
-	out, err := program.Changed(t, []string{"brines.json"}, []string{"-units", "us"}, trial.Change{"brines.json", `["15.837 %", `, `["1 %", `})
+	out, err := program.Changed(t, []string{"brines.json"}, []string{"-units", "us"},
+		trial.Change{"brines.json", `["15.837 %", `, `["1 %", `})
 	require.NoError(t, err)
 	trial.Contains(t, out, "Staphylococcus aureus toxin 0.85 10 % 20 %")
 	require.NotContains(t, out, "15.84 %")

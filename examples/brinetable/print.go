@@ -18,14 +18,16 @@ var (
 	}
 	ofWater = cite.Caution{
 		ID: "brinetable.of-the-water", Deciding: true,
-		Text:     "These are strengths of the brine. The water of the fish in it has less salt until a laboratory says otherwise.",
+		Text: "These are strengths of the brine. The water of the fish in it has less salt until a laboratory " +
+			"says otherwise.",
 		Citation: cite.Citation{Where: "brine and water phase salt", Basis: cite.Practice},
 	}
 )
 
 func (f file) print(p *sheet.Sheet, all []brine) {
 	first := all[0]
-	p.Line("RESULT: %s of %s brine at %s: %s of salt and %s of water, %s on the salometer", sheet.Text(p, f.Volume), sheet.Text(p, first.Share), sheet.Text(p, f.Temperature),
+	p.Line("RESULT: %s of %s brine at %s: %s of salt and %s of water, %s on the salometer", sheet.Text(p, f.Volume),
+		sheet.Text(p, first.Share), sheet.Text(p, f.Temperature),
 		sheet.Up(p, first.makeup.Salt), sheet.Text(p, first.makeup.Water), degrees(first.Salometer, units.Percent, 1))
 	p.Do("weigh the salt. Count a hydrometer's reading only at the temperature that it is made for.")
 	p.Line("%s. %s", f.Title, f.About)
@@ -51,14 +53,18 @@ func (f file) printScales(p *sheet.Sheet, all []brine) {
 			continue
 		}
 		s := &sheet.Sheet{W: p.W, System: system}
-		rows := [][]string{{"by mass", "salometer", "Baumé", "gravity", "to water", "to its volume", "in the brine", "density"}}
+		rows := [][]string{{"by mass", "salometer", "Baumé", "gravity", "to water", "to its volume", "in the brine",
+			"density"}}
 		for _, b := range all {
-			rows = append(rows, []string{sheet.Text(s, b.Share), degrees(b.Salometer, units.Percent, 1), degrees(b.Baume, units.One, 2), units.In(b.SpecificGravity, units.One, 4).String(),
-				sheet.Text(s, b.PerWater), toVolume(system, b.PerVolumeWater), toVolume(system, b.PerVolumeBrine), toVolume(system, b.Density)})
+			rows = append(rows, []string{sheet.Text(s, b.Share), degrees(b.Salometer, units.Percent, 1),
+				degrees(b.Baume, units.One, 2), units.In(b.SpecificGravity, units.One, 4).String(),
+				sheet.Text(s, b.PerWater), toVolume(system, b.PerVolumeWater), toVolume(system, b.PerVolumeBrine),
+				toVolume(system, b.Density)})
 		}
 		p.Table(rows...)
 	}
-	p.Line("By mass is salt/(salt + water); 100° of the salometer is saturation%s. \"To its volume\" is salt to a volume of the water, \"in the brine\" to one of the brine%s.",
+	p.Line("By mass is salt/(salt + water); 100° of the salometer is saturation%s. \"To its volume\" is salt to a "+
+		"volume of the water, \"in the brine\" to one of the brine%s.",
 		p.From(saturation), p.From(solution.DensityCitation()))
 }
 
@@ -74,7 +80,8 @@ func (f file) printMakeup(p *sheet.Sheet, all []brine) {
 	p.Heading("To make " + sheet.Text(p, f.Volume))
 	rows := [][]string{{"by mass", "salt", "water", "which is"}}
 	for _, b := range all {
-		rows = append(rows, []string{sheet.Text(p, b.Share), sheet.Up(p, b.makeup.Salt), sheet.Text(p, b.makeup.Water), sheet.Text(p, b.makeup.WaterVolume)})
+		rows = append(rows, []string{sheet.Text(p, b.Share), sheet.Up(p, b.makeup.Salt), sheet.Text(p, b.makeup.Water),
+			sheet.Text(p, b.makeup.WaterVolume)})
 	}
 	p.Table(rows...)
 }
@@ -92,10 +99,12 @@ func printActivity(p *sheet.Sheet, all []brine) {
 		rows = append(rows, []string{sheet.Text(p, b.Share), units.In(b.activity, units.One, 4).String(), ice})
 	}
 	p.Table(rows...)
-	p.Line("Activity by the osmotic coefficient of salt in water%s; freezing by printed points%s", p.From(solution.ActivityCitation()), p.FromEach(from[:min(1, len(from))]))
+	p.Line("Activity by the osmotic coefficient of salt in water%s; freezing by printed points%s",
+		p.From(solution.ActivityCitation()), p.FromEach(from[:min(1, len(from))]))
 }
 
-// printGrowth is, of each organism, the weakest strength of the list that holds it back, by its printed salt or activity.
+// printGrowth is, of each organism, the weakest strength of the list that holds it back, by its printed salt or
+// activity.
 func printGrowth(p *sheet.Sheet, all []brine) {
 	p.Heading("What it holds back, everything else at its best")
 	rows := [][]string{{"organism", "least activity", "most salt", "held from", ""}}
@@ -110,7 +119,8 @@ func printGrowth(p *sheet.Sheet, all []brine) {
 		if weakest.Given {
 			held = sheet.Text(p, weakest.Value)
 		}
-		rows = append(rows, []string{limit.Organism, printed(p, limit.LeastActivity, true), printed(p, limit.MostSalt, false), held, p.From(limit.Citation)})
+		rows = append(rows, []string{limit.Organism, printed(p, limit.LeastActivity, true),
+			printed(p, limit.MostSalt, false), held, p.From(limit.Citation)})
 	}
 	p.Table(rows...)
 }

@@ -56,7 +56,8 @@ func (k *kitchen) answer() (a answer, err error) {
 	return a, err
 }
 
-// most is how many of the fish can be processed in time. What cannot be done with some fish cannot with more (see problem), so that the
+// most is how many of the fish can be processed in time. What cannot be done with some fish cannot with more (see
+// problem), so that the
 // number is found by halving.
 func (k *kitchen) most() (inTime, error) {
 	possible, not := 0, k.Fish+1
@@ -91,7 +92,8 @@ func (k *kitchen) ways() (all []way, err error) {
 	try("a second canner beside the first, each with a person", func(o *kitchen) { o.Canner.Canners++ })
 	try("another pair of hands", func(o *kitchen) { o.Home.People++ })
 	if k.DoneBy.Given {
-		try("on ice until tomorrow, within the published two days, and not done by the hour that you want", func(o *kitchen) { o.DoneBy.Given = false })
+		try("on ice until tomorrow, within the published two days, and not done by the hour that you want",
+			func(o *kitchen) { o.DoneBy.Given = false })
 	}
 	return all, err
 }

@@ -43,12 +43,14 @@ func (k *kitchen) bound() (b bounds, err error) {
 	return b, nil
 }
 
-// possess is the caller's rule on the caller's figures. Package season checks the rule, and says what all anglers may hold together.
+// possess is the caller's rule on the caller's figures. Package season checks the rule, and says what all anglers may
+// hold together.
 func (k *kitchen) possess(b *bounds) error {
 	raw := k.limits.raw
 	plan, err := season.Keep(season.Year{
 		Rule: k.Rule, Fishing: season.Expected, Weeks: 1, Lag: 1, Fish: k.Mass, Weekly: k.Mass,
-		Fresh: season.Keeping{Time: season.Week, Citation: raw.citation}, Keeps: season.Keeping{Time: season.Week, Citation: raw.citation},
+		Fresh: season.Keeping{Time: season.Week, Citation: raw.citation}, Keeps: season.Keeping{Time: season.Week,
+			Citation: raw.citation},
 	})
 	if err != nil {
 		return err
@@ -57,7 +59,8 @@ func (k *kitchen) possess(b *bounds) error {
 	b.rooms = append(b.rooms, room{"daily limit", k.Rule.Anglers * k.Rule.Daily, h.Today})
 	for _, r := range []room{
 		{"all fish held", most.All, h.Fresh + h.Preserved}, {"fresh fish held", most.Fresh, h.Fresh},
-		{"preserved fish held, which today's become", most.Preserved, h.Fresh + h.Preserved}, {"fish of the year", k.Rule.Anglers * k.Rule.Annual, h.Year},
+		{"preserved fish held, which today's become", most.Preserved, h.Fresh + h.Preserved}, {"fish of the year",
+			k.Rule.Anglers * k.Rule.Annual, h.Year},
 	} {
 		if r.limit > 0 {
 			b.rooms = append(b.rooms, r)
@@ -78,7 +81,8 @@ func (b bounds) least() room {
 	return least
 }
 
-// eat is what the household wants of the weeks to come, less what it has. Whole fish, rounded down: more would be kept to be thrown away.
+// eat is what the household wants of the weeks to come, less what it has. Whole fish, rounded down: more would be
+// kept to be thrown away.
 func (k *kitchen) eat(b *bounds) error {
 	var wants []season.Want
 	for _, one := range []struct {
@@ -101,12 +105,14 @@ func (k *kitchen) eat(b *bounds) error {
 		}
 		best := times.Quality[0].Rule
 		wants = append(wants, season.Want{
-			Name: one.name, Meals: one.p.Meals, Serving: one.p.Serving, Pack: one.p.Pack, Served: one.p.Served, Yield: one.left.of, Load: one.load,
+			Name: one.name, Meals: one.p.Meals, Serving: one.p.Serving, Pack: one.p.Pack, Served: one.p.Served,
+			Yield: one.left.of, Load: one.load,
 			Keeps: season.Keeping{Time: best.Low, Citation: best.Citation},
 		})
 	}
 	var err error
-	if b.larder, err = season.Size(season.Household{People: k.Year.People, Weeks: k.Year.Weeks, Fish: k.Mass}, wants...); err != nil {
+	if b.larder, err = season.Size(season.Household{People: k.Year.People, Weeks: k.Year.Weeks, Fish: k.Mass},
+		wants...); err != nil {
 		return err
 	}
 	b.eats = int(b.larder.Round / k.Mass)
@@ -114,7 +120,8 @@ func (k *kitchen) eat(b *bounds) error {
 	return nil
 }
 
-// advise is how many fish the advisory's meals are, of a meal as the intake has it. The fish is the one of which most is eaten: the safe side.
+// advise is how many fish the advisory's meals are, of a meal as the intake has it. The fish is the one of which most
+// is eaten: the safe side.
 func (k *kitchen) advise(b *bounds) (err error) {
 	if b.advice, err = yield.Advise(k.Advisory, k.Intake); err != nil {
 		return err
@@ -122,7 +129,8 @@ func (k *kitchen) advise(b *bounds) (err error) {
 	b.periods = int64(time.Duration(k.Year.Weeks) * season.Week / b.advice.Period)
 	b.meals = b.periods * int64(b.advice.Meals) * int64(k.Year.People)
 	b.eaten = units.Mass(b.meals) * k.Intake.Meal
-	for _, one := range []struct{ left, served units.Ratio }{{k.jarred.of, k.Year.Canned.Served}, {k.filets.of, k.Year.Smoked.Served}} {
+	for _, one := range []struct{ left, served units.Ratio }{{k.jarred.of, k.Year.Canned.Served}, {k.filets.of,
+		k.Year.Smoked.Served}} {
 		part, err := units.ProrateUp(k.Mass, one.left, units.One)
 		if err != nil {
 			return err

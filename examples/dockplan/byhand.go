@@ -11,7 +11,8 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// byHand is fish to jars to loads, the cycle of a load, the hands on the dock, and the arithmetic of the rule, the year and the advisory.
+// byHand is fish to jars to loads, the cycle of a load, the hands on the dock, and the arithmetic of the rule, the
+// year and the advisory.
 func (a answer) byHand(out io.Writer) error {
 	p := byhand.New(out, fmt.Sprintf("how many fish to keep of %d, and what they take", a.Fish))
 	if a.work.jarred > 0 {
@@ -55,7 +56,8 @@ func (a answer) jarsByHand(p *byhand.Page) {
 // cycleByHand is the sum of the parts of a load, at the least and at the most.
 func (a answer) cycleByHand(p *byhand.Page) {
 	c := a.cycle
-	p.Step("One load, from turning on the heat to lifting the lid", c.HeatUp.Citation, c.Vent.Citation, c.Pressurize.Citation, c.Process.Citation, c.CoolDown.Citation,
+	p.Step("One load, from turning on the heat to lifting the lid", c.HeatUp.Citation, c.Vent.Citation,
+		c.Pressurize.Citation, c.Process.Citation, c.CoolDown.Citation,
 		c.Wait.Citation)
 	heat := c.HeatUp
 	heat.Most = a.heatUp
@@ -64,7 +66,8 @@ func (a answer) cycleByHand(p *byhand.Page) {
 		span   canner.Span
 		what   string
 	}{
-		{"u", heat, "heating up"}, {"v", c.Vent, "venting"}, {"g", c.Pressurize, "pressurizing"}, {"t", c.Process, "process"}, {"d", c.CoolDown, "cooling down"},
+		{"u", heat, "heating up"}, {"v", c.Vent, "venting"}, {"g", c.Pressurize, "pressurizing"}, {"t", c.Process,
+			"process"}, {"d", c.CoolDown, "cooling down"},
 		{"w", c.Wait, "from the weight to the lid"},
 	} {
 		p.Let(part.symbol+"1", minutes(part.span.Least), "min", part.what+", at least")
@@ -134,7 +137,8 @@ func (a answer) yearByHand(p *byhand.Page) {
 // adviceByHand is how many fish the meals of the advisory are.
 func (a answer) adviceByHand(p *byhand.Page) {
 	p.Step("What the advisory permits", a.advice.Citation)
-	whole(p, "P", int(a.periods), fmt.Sprintf("whole periods of %s in %d weeks", units.Lasting(a.advice.Period), a.Year.Weeks))
+	whole(p, "P", int(a.periods), fmt.Sprintf("whole periods of %s in %d weeks", units.Lasting(a.advice.Period),
+		a.Year.Weeks))
 	whole(p, "a", a.advice.Meals, "meals of one person in a period")
 	whole(p, "o", a.Year.People, "people")
 	p.Let("q", grams(a.Intake.Meal), "g", "a meal")

@@ -47,7 +47,8 @@ func (a answer) again() (d due) {
 	for _, s := range a.work.table.Slots {
 		for _, load := range a.work.problem.Restart.Tasks {
 			if by := s.Soonest + a.limits.again.within; s.Task == load && (d.bound.Gap == 0 || by < d.bound.Gap) {
-				d.bound = timetable.Bound{Name: "a load begun again, within a day of its first end", Gap: by, Citation: a.limits.again.citation}
+				d.bound = timetable.Bound{Name: "a load begun again, within a day of its first end", Gap: by,
+					Citation: a.limits.again.citation}
 				d.latest = a.work.table.Spare.Latest
 			}
 		}
@@ -55,7 +56,8 @@ func (a answer) again() (d due) {
 	return d
 }
 
-// latest is when a moment comes if every step before it takes its longest; for what may be run again, in the second run.
+// latest is when a moment comes if every step before it takes its longest; for what may be run again, in the second
+// run.
 func (a answer) latest(m timetable.Moment) time.Duration {
 	t := a.work.table
 	for _, s := range t.Slots {
@@ -119,18 +121,23 @@ func (a answer) printInputs(p *sheet.Sheet) {
 	}{
 		{"heat up", struct{ Least, Most time.Duration }{c.HeatUp.Least, a.heatUp}, c.HeatUp.Citation},
 		{"vent", struct{ Least, Most time.Duration }{c.Vent.Least, c.Vent.Most}, c.Vent.Citation},
-		{"pressurize", struct{ Least, Most time.Duration }{c.Pressurize.Least, c.Pressurize.Most}, c.Pressurize.Citation},
+		{"pressurize", struct{ Least, Most time.Duration }{c.Pressurize.Least, c.Pressurize.Most},
+			c.Pressurize.Citation},
 		{"process", struct{ Least, Most time.Duration }{c.Process.Least, c.Process.Most}, c.Process.Citation},
 		{"cool down", struct{ Least, Most time.Duration }{c.CoolDown.Least, c.CoolDown.Most}, c.CoolDown.Citation},
 		{"wait", struct{ Least, Most time.Duration }{c.Wait.Least, c.Wait.Most}, c.Wait.Citation},
 	} {
 		p.Item("%s: %s%s", part.name, between(part.span.Least, part.span.Most), p.From(part.from))
 	}
-	p.Item("a load: %d jars%s; %s of fish in each, at most %s%s", a.load.Jars, p.From(a.load.Packing.Citation), sheet.Text(p, a.Canner.Fill), sheet.Down(p, a.fill.Most), p.From(a.fill.Citation))
-	p.Item("of a fish of %s: %s for the jars%s, %s for the smoker%s", sheet.Text(p, a.Mass), a.jarred.of, p.From(a.jarred.citation), a.filets.of, p.From(a.filets.citation))
+	p.Item("a load: %d jars%s; %s of fish in each, at most %s%s", a.load.Jars, p.From(a.load.Packing.Citation),
+		sheet.Text(p, a.Canner.Fill), sheet.Down(p, a.fill.Most), p.From(a.fill.Citation))
+	p.Item("of a fish of %s: %s for the jars%s, %s for the smoker%s", sheet.Text(p, a.Mass), a.jarred.of,
+		p.From(a.jarred.citation), a.filets.of, p.From(a.filets.citation))
 	if a.Smoker.Fish > 0 {
-		p.Item("in salt %s%s; hold %s at %s or above%s; cold within %s%s", units.Lasting(a.salting.Time), p.From(a.salting.Citation), units.Lasting(a.smoking.Limit.Hold),
-			sheet.Up(p, a.smoking.Limit.AtLeast), p.From(a.smoking.Limit.Citation), units.Lasting(a.cooled()), p.From(a.cooling.Citation))
+		p.Item("in salt %s%s; hold %s at %s or above%s; cold within %s%s", units.Lasting(a.salting.Time),
+			p.From(a.salting.Citation), units.Lasting(a.smoking.Limit.Hold),
+			sheet.Up(p, a.smoking.Limit.AtLeast), p.From(a.smoking.Limit.Citation), units.Lasting(a.cooled()),
+			p.From(a.cooling.Citation))
 	}
 	rooms := ""
 	for i, r := range a.rooms {
@@ -140,11 +147,15 @@ func (a answer) printInputs(p *sheet.Sheet) {
 		rooms += fmt.Sprintf("%s %d less %d", r.name, r.limit, r.counts)
 	}
 	p.Item("your rule: %s", rooms)
-	p.Item("meals in the weeks: %d of %s; of every fish %s is eaten", a.meals, sheet.Text(p, a.Intake.Meal), sheet.Up(p, a.each))
+	p.Item("meals in the weeks: %d of %s; of every fish %s is eaten", a.meals, sheet.Text(p, a.Intake.Meal),
+		sheet.Up(p, a.each))
 	h := a.Home
-	p.Item("your own, as stated: gut %s a fish, ice %s, cut up %s a fish and on ice up to %s, refill %s; %d people, asleep %s to %s", h.Gut, h.Ice, h.Cut, units.Lasting(h.Waits), h.Refill, h.People, a.clockOf(h.Sleep.Value), a.clockOf(h.Wake.Value))
+	p.Item("your own, as stated: gut %s a fish, ice %s, cut up %s a fish and on ice up to %s, refill %s",
+		h.Gut, h.Ice, h.Cut, units.Lasting(h.Waits), h.Refill)
+	p.Item("%d people, asleep %s to %s", h.People, a.clockOf(h.Sleep.Value), a.clockOf(h.Wake.Value))
 	if s := a.Smoker; s.Fish > 0 {
-		p.Item("your own: fillet %s a fish, into salt %s, rinse %s, in salt at most %s longer", s.Fillet, s.LayIn, s.Rinse, units.Lasting(s.MayLie))
+		p.Item("your own: fillet %s a fish, into salt %s, rinse %s, out of the smoker %s, in salt at most %s longer",
+			s.Fillet, s.LayIn, s.Rinse, s.TakeOut, units.Lasting(s.MayLie))
 	}
 }
 
@@ -162,9 +173,11 @@ func (t takes) String() string { return between(t.Least, t.Most) }
 func (a answer) printDeadlines(p *sheet.Sheet) {
 	p.Heading("Deadlines, with every step at its longest")
 	for _, d := range a.deadlines() {
-		p.Item("%s: by %s, at the latest %s, %s to spare%s", d.bound.Name, a.when(d.bound.Gap), a.when(d.latest), units.Lasting(d.bound.Gap-d.latest), p.From(d.bound.Citation))
+		p.Item("%s: by %s, at the latest %s, %s to spare%s", d.bound.Name, a.when(d.bound.Gap), a.when(d.latest),
+			units.Lasting(d.bound.Gap-d.latest), p.From(d.bound.Citation))
 	}
-	p.Item("Landing, held against what is published after a catch: %s%s", a.landing.Verdict, p.FromEach(a.landing.Citations()))
+	p.Item("Landing, held against what is published after a catch: %s%s", a.landing.Verdict,
+		p.FromEach(a.landing.Citations()))
 	for _, f := range a.landing.Findings {
 		p.Item("  %s%s", f.Text(p.System), p.From(f.Citation))
 	}

@@ -28,7 +28,8 @@ const (
 	laneLeft = 44.0
 )
 
-// draw is the timetable from the top down, one lane a resource: dark while a step takes at least, light while it may still go on.
+// draw is the timetable from the top down, one lane a resource: dark while a step takes at least, light while it may
+// still go on.
 func (a answer) draw() (string, error) {
 	if a.keep == 0 {
 		return "", fmt.Errorf("no picture: no fish are kept today, so there is no timetable")
@@ -52,7 +53,8 @@ func (a answer) draw() (string, error) {
 	p.Line(chart.Width-8, laneTop, chart.Width-8, bottom, chart.Thin)
 	y := bottom + 20
 	for _, key := range [...]struct{ style, words string }{
-		{chart.Dark, "takes at least; starts not before its upper edge"}, {chart.Shade, "may take as long as this; spare: a load begun again"}, {night, "everybody sleeps"},
+		{chart.Dark, "takes at least; starts not before its upper edge"}, {chart.Shade,
+			"may take as long as this; spare: a load begun again"}, {night, "everybody sleeps"},
 	} {
 		p.Rect(laneLeft, y-9, 22, 10, key.style)
 		p.Text(laneLeft+30, y, "start", chart.Note, key.words)
@@ -107,7 +109,8 @@ func (a answer) lanes() (all []lane) {
 		for i := range units {
 			units[i].name = r.Name
 			if r.Capacity > 1 {
-				units[i].name = fmt.Sprintf("%s %d", strings.TrimSuffix(strings.Replace(r.Name, people, "person", 1), "s"), i+1)
+				units[i].name = fmt.Sprintf("%s %d", strings.TrimSuffix(strings.Replace(r.Name, people, "person", 1),
+					"s"), i+1)
 			}
 		}
 		for _, s := range slots {
@@ -149,7 +152,8 @@ func occupied(s timetable.Slot, t timetable.Task, resource string) (all []block)
 	return all
 }
 
-// put gives a block to the first units that are free; slots come in the order of their starts, and no more are occupied than there are.
+// put gives a block to the first units that are free; slots come in the order of their starts, and no more are
+// occupied than there are.
 func put(units []lane, b block) {
 	for i := range units {
 		if b.count == 0 {
@@ -168,13 +172,15 @@ func put(units []lane, b block) {
 
 // described is the picture in words.
 func (a answer) described(lanes []lane) string {
-	text := "Time runs down, one lane a resource. Dark is the least that a step takes, light the most; the nights are grey."
+	text := "Time runs down, one lane a resource. " +
+		"Dark is the least that a step takes, light the most; the nights are grey."
 	for _, l := range lanes {
 		for i, b := range l.blocks {
 			if i == 0 {
 				text += " " + l.name + ":"
 			}
-			text += fmt.Sprintf(" %s not before %s, ended by %s;", b.name, a.when(b.start), a.until(b.start, b.latest))
+			text += fmt.Sprintf(" %s not before %s, ended by %s;", b.name, a.when(b.start), a.until(b.start,
+				b.latest))
 		}
 	}
 	return text

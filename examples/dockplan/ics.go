@@ -10,9 +10,11 @@ import (
 )
 
 // decidesEnd is what stands in every entry of a task: none has an end.
-const decidesEnd = "The gauge, the probe or the scale decides when a step has ended. If it takes longer than its latest, plan again."
+const decidesEnd = "The gauge, the probe or the scale decides when a step has ended. " +
+	"If it takes longer than its latest, plan again."
 
-// calendar is the timetable as entries that only begin. It is stamped with the dock's own hour: written again for the same day it is the same file.
+// calendar is the timetable as entries that only begin. It is stamped with the dock's own hour: written again for the
+// same day it is the same file.
 func (a answer) calendar() (string, error) {
 	if a.keep == 0 {
 		return "", fmt.Errorf("no calendar: no fish are kept today, so there is no timetable")
@@ -31,7 +33,8 @@ func (a answer) calendar() (string, error) {
 	for _, d := range a.deadlines() {
 		c.Events = append(c.Events, calendar.Event{
 			Key: "deadline " + d.bound.Name, Start: a.at(d.bound.Gap).Truncate(time.Minute), Location: a.Place,
-			Summary: "deadline reached: " + d.bound.Name, Description: d.bound.Citation.String() + "\n" + "It ends no step. What has not come so far is not kept; do not shorten a step for it.",
+			Summary: "deadline reached: " + d.bound.Name, Description: d.bound.Citation.String() + "\n" +
+				"It ends no step. What has not come so far is not kept; do not shorten a step for it.",
 		})
 	}
 	return c.Text()

@@ -81,6 +81,7 @@ type fileSmoker struct {
 	Fillet   takes             `help:"to fillet one fish"`
 	LayIn    takes             `help:"to bury one batch in salt"`
 	Rinse    takes             `help:"to rinse one batch and hang it"`
+	TakeOut  takes             `help:"to take one batch out of the smoker and into the cold"`
 	MayLie   time.Duration     `help:"how much longer than the salting time a batch may lie in salt"`
 	Share    units.Ratio       `help:"of a fish that the two fillets are, as weighed; left out: a planning figure" example:"\"55 %\""`
 	Thin     units.Length      `help:"of the fillets, where the thinnest is thickest"`

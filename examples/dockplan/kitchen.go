@@ -7,11 +7,9 @@ import (
 
 	"example.org/lakelarder/brine"
 	"example.org/lakelarder/examples/internal/form"
-	"example.org/lakelarder/pressure"
 	"example.org/lakelarder/pressure/canner"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/smoke"
-	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/yield"
@@ -83,9 +81,12 @@ func (k *kitchen) clock() error {
 	if err != nil {
 		return fmt.Errorf("date and zone: %q %q: expected such as 2031-09-20 and -06:00", k.Date, k.Zone)
 	}
-	for what, c := range map[string]form.Clock{"caught": k.Caught, "dock": k.Dock, "home.sleep": k.Home.Sleep, "home.wake": k.Home.Wake} {
-		if !c.Given {
-			return fmt.Errorf("%s: expected a clock time, such as 11:15", what)
+	for _, c := range []struct {
+		what  string
+		clock form.Clock
+	}{{"caught", k.Caught}, {"dock", k.Dock}, {"home.sleep", k.Home.Sleep}, {"home.wake", k.Home.Wake}} {
+		if !c.clock.Given {
+			return fmt.Errorf("%s: expected a clock time, such as 11:15", c.what)
 		}
 	}
 	if k.Home.Sleep == k.Home.Wake {
@@ -102,16 +103,20 @@ func (k *kitchen) counts() error {
 		got, low, high int
 	}
 	all := []count{
-		{"fish", k.Fish, 1, 60}, {"home.people", k.Home.People, 1, 6}, {"home.fridge", k.Home.Fridge, 1, 10}, {"canner.canners", k.Canner.Canners, 1, 2},
-		{"held.fresh", k.Held.Fresh, 0, 1000}, {"held.preserved", k.Held.Preserved, 0, 1000}, {"held.today", k.Held.Today, 0, k.Held.Fresh},
-		{"held.year", k.Held.Year, 0, 10_000}, {"year.have", k.Year.Have, 0, 10_000}, {"smoker.fish", k.Smoker.Fish, 0, 60},
+		{"fish", k.Fish, 1, 60}, {"home.people", k.Home.People, 1, 6}, {"home.fridge", k.Home.Fridge, 1, 10},
+		{"canner.canners", k.Canner.Canners, 1, 2}, {"smoker.fish", k.Smoker.Fish, 0, 60},
+		{"held.fresh", k.Held.Fresh, 0, 1000}, {"held.preserved", k.Held.Preserved, 0, 1000},
+		{"held.today", k.Held.Today, 0, k.Held.Fresh}, {"held.year", k.Held.Year, 0, 10_000},
+		{"year.have", k.Year.Have, 0, 10_000},
 	}
 	if k.Smoker.Fish > 0 {
-		all = append(all, count{"smoker.batch", k.Smoker.Batch, 1, 60}, count{"smoker.standBy", k.Smoker.StandBy, 0, k.Home.People})
+		all = append(all, count{"smoker.batch", k.Smoker.Batch, 1, 60},
+			count{"smoker.standBy", k.Smoker.StandBy, 0, k.Home.People})
 	}
 	for _, c := range all {
 		if c.got < c.low || c.got > c.high {
-			return units.RangeError{What: c.what, Got: strconv.Itoa(c.got), Low: strconv.Itoa(c.low), High: strconv.Itoa(c.high)}
+			return units.RangeError{What: c.what, Got: strconv.Itoa(c.got), Low: strconv.Itoa(c.low),
+				High: strconv.Itoa(c.high)}
 		}
 	}
 	if err := units.Check("mass", k.Mass, 100*units.Gram, 50*units.Kilogram); err != nil {
@@ -124,21 +129,28 @@ func (k *kitchen) counts() error {
 }
 
 func (k *kitchen) durations() error {
-	work := map[string]takes{"home.gut": k.Home.Gut, "home.ice": k.Home.Ice, "home.cut": k.Home.Cut, "home.refill": k.Home.Refill}
-	if k.Smoker.Fish > 0 {
-		work["smoker.fillet"], work["smoker.layIn"], work["smoker.rinse"] = k.Smoker.Fillet, k.Smoker.LayIn, k.Smoker.Rinse
-		if err := units.CheckDuration("smoker.mayLie", k.Smoker.MayLie, 0, 4*time.Hour); err != nil {
+	type named struct {
+		what string
+		takes
+	}
+	work := []named{
+		{"home.gut", k.Home.Gut}, {"home.ice", k.Home.Ice}, {"home.cut", k.Home.Cut}, {"home.refill", k.Home.Refill},
+	}
+	if s := k.Smoker; s.Fish > 0 {
+		work = append(work, named{"smoker.fillet", s.Fillet}, named{"smoker.layIn", s.LayIn},
+			named{"smoker.rinse", s.Rinse}, named{"smoker.takeOut", s.TakeOut})
+		if err := units.CheckDuration("smoker.mayLie", s.MayLie, 0, 4*time.Hour); err != nil {
 			return err
 		}
 	}
 	if err := units.CheckDuration("home.waits", k.Home.Waits, 0, 12*time.Hour); err != nil {
 		return err
 	}
-	for what, t := range work {
-		if err := units.CheckDuration(what+".most", t.Most, time.Minute, 4*time.Hour); err != nil {
+	for _, t := range work {
+		if err := units.CheckDuration(t.what+".most", t.Most, time.Minute, 4*time.Hour); err != nil {
 			return err
 		}
-		if err := units.CheckDuration(what+".least", t.Least, time.Minute, t.Most); err != nil {
+		if err := units.CheckDuration(t.what+".least", t.Least, time.Minute, t.Most); err != nil {
 			return err
 		}
 	}
@@ -164,14 +176,19 @@ func shareOf(field string, weighed units.Ratio, stage yield.Stage) (share, error
 // can finds the process and counts what a load is and how long it takes.
 func (k *kitchen) can() (err error) {
 	c := k.Canner
-	if k.process, err = process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: c.Jar, Gauge: c.Gauge, Altitude: k.Altitude}); err != nil {
+	request := process.Request{
+		Product: process.Fish, Pack: process.RawPack, Jar: c.Jar, Gauge: c.Gauge, Altitude: k.Altitude,
+	}
+	if k.process, err = process.Find(request); err != nil {
 		return err
 	}
 	if k.jar, err = canner.FindJarSize(c.Mouth); err != nil {
 		return fmt.Errorf("canner.mouth: %w", err)
 	}
 	v := c.Vessel
-	vessel := canner.Vessel{Diameter: v.Diameter, Height: v.Height, Rack: v.Rack, Divider: v.Divider, Capacity: v.Capacity}
+	vessel := canner.Vessel{
+		Diameter: v.Diameter, Height: v.Height, Rack: v.Rack, Divider: v.Divider, Capacity: v.Capacity,
+	}
 	if k.load, err = canner.Fit(k.process, vessel, k.jar, v.Clearance); err != nil {
 		return fmt.Errorf("canner.vessel: %w", err)
 	}
@@ -189,7 +206,8 @@ func (k *kitchen) can() (err error) {
 	}
 	k.heatUp = k.cycle.HeatUp.Most
 	if k.cycle.HeatUp.Open || c.HeatUp != 0 {
-		if err = units.CheckDuration("canner.heatUp, for which no longest is published,", c.HeatUp, k.cycle.HeatUp.Most, 4*time.Hour); err != nil {
+		if err = units.CheckDuration("canner.heatUp, for which no longest is published,", c.HeatUp,
+			k.cycle.HeatUp.Most, 4*time.Hour); err != nil {
 			return err
 		}
 		k.heatUp = c.HeatUp
@@ -219,64 +237,5 @@ func (k *kitchen) published() error {
 		return err
 	}
 	k.limits.again = limit{24 * time.Hour, jar.Signs[0].Citation}
-	return nil
-}
-
-// smoke works the smoking through; with no fish for it there is none.
-func (k *kitchen) smoke() (err error) {
-	s := k.Smoker
-	if s.Fish == 0 {
-		return nil
-	}
-	if k.salting, err = brine.FindSaltingTime(s.Thick, s.Fatness); err != nil {
-		return fmt.Errorf("smoker.thick and fatness: %w", err)
-	}
-	one, err := k.filets.of.Of(k.Mass)
-	if err != nil {
-		return err
-	}
-	if k.cure, err = brine.BuryCure(one, s.Water, s.Excess, brine.Mix{Salt: 1}); err != nil {
-		return fmt.Errorf("smoker.excess: %w", err)
-	}
-	around, err := pressure.AirAt(k.Altitude.Value)
-	if err != nil {
-		return fmt.Errorf("altitude: %w", err)
-	}
-	outside, err := moistair.ByRelativeHumidity(s.Outside, s.Humidity, around.Pressure())
-	if err != nil {
-		return fmt.Errorf("smoker.outside: %w", err)
-	}
-	k.smoking = smoke.Schedule{
-		Batch: smoke.Batch{
-			Slab: smoke.FilletSlab(s.Thin, s.Thick, s.Faces, s.Start), Mass: one * units.Mass(s.Batch), Area: s.Area * units.Area(s.Batch), Water: s.Water,
-			WaterActivity: s.Activity,
-		},
-		Stages: s.Stages, Outside: outside, Film: moistair.SmokerFilm(), Limit: smoke.DefaultCoreLimit(),
-	}
-	if k.smoked, err = k.smoking.Plan(); err != nil {
-		return fmt.Errorf("smoker.stages: %w", err)
-	}
-	if !k.smoked.Fits {
-		return fmt.Errorf("smoker.stages: the slowest fillet is not through its hold of %s when the cooking ends: expected a hotter or a longer cook",
-			units.Lasting(k.smoking.Limit.Hold))
-	}
-	return k.stages(outside)
-}
-
-// stages checks that the smoking is the one that is planned here, and finds the pellicle and the cooling.
-func (k *kitchen) stages(outside moistair.Air) (err error) {
-	all := k.Smoker.Stages
-	if len(all) != 3 || all[0].Kind != smoke.Dry || all[1].Kind != smoke.Smoke || all[2].Kind != smoke.Cook {
-		return fmt.Errorf("smoker.stages: expected three: dry, smoke and cook")
-	}
-	air, err := outside.Heated(all[0].Air)
-	if err != nil {
-		return fmt.Errorf("smoker.stages: %w", err)
-	}
-	b := k.smoking.Batch
-	if k.tacky, err = smoke.DryPellicle(b.Mass, b.Area, air, k.smoking.Film, b.WaterActivity); err != nil {
-		return fmt.Errorf("smoker: %w", err)
-	}
-	k.cooling = smoke.DefaultCoolingRule()
 	return nil
 }

@@ -1,5 +1,7 @@
-// Dockplan says on the dock how many fish can be kept today, and makes a timetable by the clock of them for the two days
-// that follow: gutting and ice, salt, smoke and canner loads, for one kitchen and the people in it who also sleep. The
+// Dockplan says on the dock how many fish can be kept today, and makes a timetable by the clock of them for the two
+// days
+// that follow: gutting and ice, salt, smoke and canner loads, for one kitchen and the people in it who also sleep.
+// The
 // demo input is invented and says so.
 //
 //	go run ./examples/dockplan [-in FILE] [-units us|metric|both] [-svg FILE] [-ics FILE] [-math] [-sources]
@@ -17,8 +19,10 @@ import (
 func main() { command.Main("dockplan", run) }
 
 func run(args []string, out io.Writer) error {
-	line := command.New("dockplan", form.Beside("dock.json"), "the day's `file`", file{}).Drawing("the timetable, one lane a resource,")
-	ics := line.String("ics", "", "a `file` to write the timetable into as a calendar that a phone opens; none if empty")
+	line := command.New("dockplan", form.Beside("dock.json"), "the day's `file`",
+		file{}).Drawing("the timetable, one lane a resource,")
+	ics := line.String("ics", "",
+		"a `file` to write the timetable into as a calendar that a phone opens; none if empty")
 	if err := line.Parse(args, out); err != nil {
 		return err
 	}

@@ -28,8 +28,10 @@ func TestPage(t *testing.T) {
 	us := program.Printed(t, "-units", "us")
 	trial.Page(t, us, 40)
 	trial.System(t, us, "us")
-	trial.Contains(t, us, "RESULT: keep at most 13 fish today, of 16", "No advisory is stated for this water", "proven: no fixed starts do for 14",
-		"Do: first, from Sat 12:00: gut and ice all 13 fish, the last on ice by Sat 13:15", "TIMETABLE FOR 13 FISH", "a second canner beside the first, each with a person: 16 fish",
+	trial.Contains(t, us, "RESULT: keep at most 13 fish today, of 16", "No advisory is stated for this water",
+		"proven: no fixed starts do for 14",
+		"Do: first, from Sat 12:00: gut and ice all 13 fish, the last on ice by Sat 13:15", "TIMETABLE FOR 13 FISH",
+		"a second canner beside the first, each with a person: 16 fish",
 		"canned within two days: by Mon 11:15", "raw in the refrigerator: by Sun 11:15", "met [", "Invented for demonstration")
 	metric := program.Printed(t, "-units", "metric", "-sources")
 	trial.Page(t, metric, 40)
@@ -48,12 +50,14 @@ func TestGolden(t *testing.T) {
 
 func TestByHand(t *testing.T) {
 	trial.ByHand(t, program.Printed(t, "-math"), 14)
-	trial.Contains(t, program.Printed(t, "-math"), "= 155.000 min", "least is the least of the published cycle", "spare is what the plan leaves",
+	trial.Contains(t, program.Printed(t, "-math"), "= 155.000 min", "least is the least of the published cycle",
+		"spare is what the plan leaves",
 		"x4 = A × q4 − h4 = 3 × 15 − 18 = 27.0000 fish", "last is the last load of the plan")
 	path := filepath.Join(t.TempDir(), "dock.json")
 	text, err := os.ReadFile("dock.json")
 	require.NoError(t, err)
-	require.NoError(t, os.WriteFile(path, []byte(strings.Replace(string(text), `"daily": 5`, `"daily": 1`, 1)), 0o600))
+	require.NoError(t, os.WriteFile(path, []byte(strings.Replace(string(text), `"daily": 5`, `"daily": 1`, 1)),
+		0o600))
 	trial.ByHand(t, program.Printed(t, "-math", "-in", path), 12)
 }
 
@@ -61,7 +65,8 @@ func TestHelp(t *testing.T) { trial.Help(t, program) }
 
 func TestPicture(t *testing.T) {
 	picture := trial.Picture(t, program)
-	trial.Contains(t, picture, `viewBox="0 0 400 `, "person 2", "canner", "smoker", "refrigerator", "load 3 not before Sun 06:58", "spare not before Sun 10:53", "everybody sleeps")
+	trial.Contains(t, picture, `viewBox="0 0 400 `, "person 2", "canner", "smoker", "refrigerator",
+		"load 3 not before Sun 06:58", "spare not before Sun 10:53", "everybody sleeps")
 	require.NotRegexp(t, `#(?:[0-9a-f]{3}|[0-9a-f]{6})"`, greyless(picture), "grey and no colours")
 }
 
@@ -80,19 +85,29 @@ func TestDecides(t *testing.T) {
 		changes [][2]string
 		wants   []string
 	}{
-		{[][2]string{{`"fish": 16`, `"fish": 12`}}, []string{"RESULT: keep at most 12 fish today, of 12 caught or hoped for: all of them", "12 fish of 12 can be processed"}},
-		{[][2]string{{`"daily": 5`, `"daily": 3`}}, []string{"keep at most 9 fish", "the possession rule allows no more", "9 fish (daily limit 9 less 0)", "let 7 go"}},
-		{[][2]string{{`"processed": 15`, `"processed": 9`}}, []string{"keep at most 9 fish", "preserved fish held, which today's become 27 less 18"}},
-		{[][2]string{{`"preserved": 18`, `"preserved": 45`}}, []string{"RESULT: keep no fish today: the possession rule allows no more"}},
+		{[][2]string{{`"fish": 16`, `"fish": 12`}},
+			[]string{"RESULT: keep at most 12 fish today, of 12 caught or hoped for: all of them",
+				"12 fish of 12 can be processed"}},
+		{[][2]string{{`"daily": 5`, `"daily": 3`}}, []string{"keep at most 9 fish",
+			"the possession rule allows no more", "9 fish (daily limit 9 less 0)", "let 7 go"}},
+		{[][2]string{{`"processed": 15`, `"processed": 9`}}, []string{"keep at most 9 fish",
+			"preserved fish held, which today's become 27 less 18"}},
+		{[][2]string{{`"preserved": 18`, `"preserved": 45`}},
+			[]string{"RESULT: keep no fish today: the possession rule allows no more"}},
 		{[][2]string{{`"have": 18`, `"have": 31`}}, []string{"keep at most 4 fish", "the year eats no more"}},
 		{[][2]string{{`"have": 18`, `"have": 40`}}, []string{"keep no fish today"}},
-		{[][2]string{{stated[0], stated[1]}, {`"meals": 1,`, `"meals": 0,`}}, []string{"keep no fish today: the advisory permits no more", "(yield.do-not-eat)"}},
-		{[][2]string{{stated[0], stated[1]}, {`"period": "168 h"`, `"period": "252 h"`}}, []string{"keep at most 10 fish", "the advisory permits no more", "by the advisory ["}},
-		{[][2]string{{`"shape": "processed quota", "anglers": 3, "daily": 5, "processed": 15`, `"shape": "everything", "anglers": 3, "daily": 5, "possession": 10, "annual": 8`}},
+		{[][2]string{{stated[0], stated[1]}, {`"meals": 1,`, `"meals": 0,`}},
+			[]string{"keep no fish today: the advisory permits no more", "(yield.do-not-eat)"}},
+		{[][2]string{{stated[0], stated[1]}, {`"period": "168 h"`, `"period": "252 h"`}},
+			[]string{"keep at most 10 fish", "the advisory permits no more", "by the advisory ["}},
+		{[][2]string{{`"shape": "processed quota", "anglers": 3, "daily": 5, "processed": 15`,
+			`"shape": "everything", "anglers": 3, "daily": 5, "possession": 10, "annual": 8`}},
 			[]string{"keep at most 6 fish", "fish of the year 24 less 18"}},
-		{[][2]string{{`"shape": "processed quota", "anglers": 3, "daily": 5, "processed": 15`, `"shape": "one day", "anglers": 4, "daily": 5`}},
+		{[][2]string{{`"shape": "processed quota", "anglers": 3, "daily": 5, "processed": 15`,
+			`"shape": "one day", "anglers": 4, "daily": 5`}},
 			[]string{"keep at most 2 fish", "all fish held 20 less 18"}},
-		{[][2]string{{`"shape": "processed quota", "anglers": 3, "daily": 5, "processed": 15`, `"shape": "unpreserved", "anglers": 3, "daily": 5, "possession": 3`}},
+		{[][2]string{{`"shape": "processed quota", "anglers": 3, "daily": 5, "processed": 15`,
+			`"shape": "unpreserved", "anglers": 3, "daily": 5, "possession": 3`}},
 			[]string{"keep at most 9 fish", "fresh fish held 9 less 0"}},
 	} {
 		out, err := changed(t, c.changes...)
@@ -111,12 +126,18 @@ func TestGivesWay(t *testing.T) {
 		changes [][2]string
 		wants   []string
 	}{
-		{[][2]string{{`"dock": "12:00"`, `"dock": "12:50"`}}, []string{"gutted and on ice: the end of gut", "Sat 13:15", "what is published does not give way"}},
-		{[][2]string{{`"dock": "12:00"`, `"dock": "13:20"`}}, []string{"RESULT: keep no fish today: no more can be processed in time", "gutted and on ice", "fewer fish: 0"}},
-		{[][2]string{{`"fish": 16`, `"fish": 9, "doneBy": "21:30"`}, {`"thick": "1 in"`, `"thick": "3/4 in"`}, {`"thin": "3/4 in"`, `"thin": "1/2 in"`}},
+		{[][2]string{{`"dock": "12:00"`, `"dock": "12:50"`}}, []string{"gutted and on ice: the end of gut",
+			"Sat 13:15", "what is published does not give way"}},
+		{[][2]string{{`"dock": "12:00"`, `"dock": "13:20"`}},
+			[]string{"RESULT: keep no fish today: no more can be processed in time", "gutted and on ice",
+				"fewer fish: 0"}},
+		{[][2]string{{`"fish": 16`, `"fish": 9, "doneBy": "21:30"`}, {`"thick": "1 in"`, `"thick": "3/4 in"`},
+			{`"thin": "3/4 in"`, `"thin": "1/2 in"`}},
 			[]string{"on ice until tomorrow, within the published two days, and not done by the hour that you want: 9 fish"}},
-		{[][2]string{{`"mayLie": "30 min"`, `"mayLie": "0 min"`}}, []string{"RESULT: keep no fish", "no longer in salt than you stated"}},
-		{[][2]string{{`"caught": "11:15"`, `"caught": "12:00"`}, {`"dock": "12:00"`, `"dock": "12:00"`}, {`"people": 2`, `"people": 1`}}, []string{"another pair of hands"}},
+		{[][2]string{{`"mayLie": "30 min"`, `"mayLie": "0 min"`}}, []string{"RESULT: keep no fish",
+			"no longer in salt than you stated"}},
+		{[][2]string{{`"caught": "11:15"`, `"caught": "12:00"`}, {`"dock": "12:00"`, `"dock": "12:00"`},
+			{`"people": 2`, `"people": 1`}}, []string{"another pair of hands"}},
 	} {
 		out, err := changed(t, c.changes...)
 		require.NoError(t, err)
@@ -156,8 +177,10 @@ func TestBroken(t *testing.T) {
 		{`"ice": "32 °F"`, `"ice": "80 °F"`, "ice or water"},
 		{`"people": 2`, `"people": 0`, "home.people 0"},
 		{`"wake": "06:30"`, `"wake": "22:30"`, "people sleep"},
-		{`"gut": {"least": "4 min", "most": "6 min"}`, `"gut": {"least": "9 min", "most": "6 min"}`, "home.gut.least 9 min"},
-		{`"gut": {"least": "4 min", "most": "6 min"}`, `"gut": {"least": "0 min", "most": "6 min"}`, "home.gut.least 0 min"},
+		{`"gut": {"least": "4 min", "most": "6 min"}`, `"gut": {"least": "9 min", "most": "6 min"}`,
+			"home.gut.least 9 min"},
+		{`"gut": {"least": "4 min", "most": "6 min"}`, `"gut": {"least": "0 min", "most": "6 min"}`,
+			"home.gut.least 0 min"},
 		{`"gut": {"least": "4 min", "most": "6 min"}`, `"gut": {"most": "6 min"}`, "least"},
 		{`"waits": "2 h"`, `"waits": "20 h"`, "home.waits 20 h"},
 		{`"canners": 1`, `"canners": 3`, "canner.canners 3"},
@@ -193,5 +216,6 @@ func TestBroken(t *testing.T) {
 	}
 	require.ErrorContains(t, run([]string{"-units", "stone"}, &bytes.Buffer{}), "expected both, us or metric")
 	require.ErrorContains(t, run([]string{"-in", "missing.json"}, &bytes.Buffer{}), "missing.json")
-	require.ErrorContains(t, run([]string{"-ics", filepath.Join(t.TempDir(), "no", "way.ics")}, &bytes.Buffer{}), "way.ics")
+	require.ErrorContains(t, run([]string{"-ics", filepath.Join(t.TempDir(), "no", "way.ics")}, &bytes.Buffer{}),
+		"way.ics")
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"strings"
 
 	"example.org/lakelarder/examples/internal/sheet"
 	"example.org/lakelarder/units"
@@ -9,7 +10,8 @@ import (
 	"example.org/lakelarder/yield/timetable"
 )
 
-// print writes the answer, why it is so and what to do; then the timetable, and behind the cautions its steps and what it is made of.
+// print writes the answer, why it is so and what to do; then the timetable, and behind the cautions its steps and
+// what it is made of.
 func (a answer) print(p *sheet.Sheet) {
 	a.printAnswer(p)
 	a.printWhy(p)
@@ -37,7 +39,8 @@ func (a answer) printAnswer(p *sheet.Sheet) {
 		p.Line("RESULT: keep at most %s today, of %d caught or hoped for: %s.", fish(a.keep), a.Fish, a.decides())
 	}
 	if !a.Advisory.Given {
-		p.Line("No advisory is stated for this water: look it up. Reckoned with %s a week%s.", counted(a.advice.Meals, "serving"), p.From(a.advice.Citation))
+		p.Line("No advisory is stated for this water: look it up. Reckoned with %s a week%s.",
+			counted(a.advice.Meals, "serving"), p.From(a.advice.Citation))
 	}
 }
 
@@ -57,15 +60,19 @@ func (a answer) decides() string {
 }
 
 func (a answer) printWhy(p *sheet.Sheet) {
-	p.Line("Why: in time: %s of %d can be processed%s; %s", fish(a.inTime.fish), a.Fish, p.From(cite.Citation{Where: "search over the number of fish", Basis: cite.Computed}), a.inTime.sure(a.Fish))
+	p.Line("Why: in time: %s of %d can be processed%s; %s", fish(a.inTime.fish), a.Fish,
+		p.From(cite.Citation{Where: "search over the number of fish", Basis: cite.Computed}), a.inTime.sure(a.Fish))
 	r := a.least()
-	p.Line("Why: by your rule, shape %q%s: %s (%s %d less %d)", a.Rule.Shape, p.From(a.Rule.Shape.Citation()), fish(a.rule), r.name, r.limit, r.counts)
-	p.Line("Why: for %d weeks: %s (%d people eat %d, %d are there)", a.Year.Weeks, fish(a.year), a.Year.People, a.eats, a.Year.Have)
+	p.Line("Why: by your rule, shape %q%s: %s (%s %d less %d)", a.Rule.Shape, p.From(a.Rule.Shape.Citation()),
+		fish(a.rule), r.name, r.limit, r.counts)
+	p.Line("Why: for %d weeks: %s (%d people eat %d, %d are there)", a.Year.Weeks, fish(a.year), a.Year.People,
+		a.eats, a.Year.Have)
 	said := "by the advisory"
 	if !a.Advisory.Given {
 		said = "advisory not stated, by the federal advice"
 	}
-	p.Line("Why: %s%s: %s (%d for all meals, %d are there)", said, p.From(a.advice.Citation), fish(a.advisory), a.allowed, a.Year.Have)
+	p.Line("Why: %s%s: %s (%d for all meals, %d are there)", said, p.From(a.advice.Citation), fish(a.advisory),
+		a.allowed, a.Year.Have)
 }
 
 func (t inTime) sure(of int) string {
@@ -80,15 +87,21 @@ func (t inTime) sure(of int) string {
 
 func (a answer) printDo(p *sheet.Sheet) {
 	w := a.work
-	p.Do("first, from %s: gut and ice all %s, the last on ice by %s%s", a.when(w.table.Slots[0].Start), fish(a.keep), a.when(a.limits.gut.within-a.since), p.From(a.limits.gut.citation))
-	what := fmt.Sprintf("%s into %d jars, %d to %d fish a load", fish(w.jarred), w.jars, w.jarred/max(1, w.loads), a.perLoad())
+	p.Do("first, from %s: gut and ice all %s, the last on ice by %s%s", a.when(w.table.Slots[0].Start), fish(a.keep),
+		a.when(a.limits.gut.within-a.since), p.From(a.limits.gut.citation))
+	var parts []string
+	if w.loads > 0 {
+		parts = append(parts, fmt.Sprintf("%s into %d jars, %d in the last of %d loads", fish(w.jarred), w.jars, w.last,
+			w.loads))
+	}
 	if w.smoked > 0 {
-		what += fmt.Sprintf("; %s into the smoker, each in %s of salt", fish(w.smoked), sheet.Up(p, a.cure.Salt))
+		parts = append(parts, fmt.Sprintf("%s into the smoker, each in %s of salt", fish(w.smoked),
+			sheet.Up(p, a.cure.Salt)))
 	}
 	if let := a.Fish - a.keep; let > 0 {
-		what += fmt.Sprintf("; let %d go, alive, or do not catch them", let)
+		parts = append(parts, fmt.Sprintf("let %d go, alive, or do not catch them", let))
 	}
-	p.Do("%s", what)
+	p.Do("%s", strings.Join(parts, "; "))
 	p.Do("start nothing before its time; gauge, probe and scale end a step, never the clock")
 }
 
@@ -100,11 +113,12 @@ func (a answer) printTable(p *sheet.Sheet) {
 		how = "no fixed starts end sooner, proven"
 	}
 	p.Heading("Timetable for " + fish(a.keep))
-	p.Line("All ended by %s, room for a second run included: %s%s.", a.when(t.Finish), how, p.FromEach(citations(t.Cautions)))
+	p.Line("All ended by %s, room for a second run included: %s%s.", a.when(t.Finish), how,
+		p.FromEach(citations(t.Cautions)))
 	spare := func() {
 		if t.Spare.Task != "" {
-			p.Line("%s  %-9s room for one load begun again from zero, until %s%s", a.when(t.Spare.Start), "spare", a.until(t.Spare.Start, t.Spare.Latest),
-				p.From(a.limits.again.citation))
+			p.Line("%s  %-9s room for one load begun again from zero, until %s%s", a.when(t.Spare.Start), "spare",
+				a.until(t.Spare.Start, t.Spare.Latest), p.From(a.limits.again.citation))
 		}
 		t.Spare = timetable.Slot{}
 	}
@@ -129,11 +143,13 @@ func (a answer) about(p *sheet.Sheet, s timetable.Slot) string {
 	for _, step := range s.Steps {
 		switch step.Step {
 		case "process":
-			return fmt.Sprintf("; heat on from %s, timer not before %s", a.until(s.Start, s.Steps[1].Earliest), a.until(s.Start, step.Earliest))
+			return fmt.Sprintf("; heat on from %s, timer not before %s", a.until(s.Start, s.Steps[1].Earliest),
+				a.until(s.Start, step.Earliest))
 		case "salt":
 			return fmt.Sprintf("; %s in salt%s", units.Lasting(a.salting.Time), p.From(a.salting.Citation))
 		case "cook and hold":
-			return fmt.Sprintf("; smoke from %s, cook from %s, cold by the end%s", a.until(s.Start, s.Steps[2].Earliest), a.until(s.Start, step.Earliest), p.From(a.cooling.Citation))
+			return fmt.Sprintf("; smoke from %s, cook from %s, cold by the end%s",
+				a.until(s.Start, s.Steps[2].Earliest), a.until(s.Start, step.Earliest), p.From(a.cooling.Citation))
 		case "ice":
 			return "; " + s.Steps[0].Step
 		}

@@ -59,8 +59,8 @@ func (k *kitchen) plan(fish int) (w work, err error) {
 	return w, err
 }
 
-// problem is the tasks, the kitchen and the deadlines. More fish are never fewer tasks or shorter ones at their most, and no bound
-// looks at the end of what grows with them for anything but a deadline: what cannot be done with some fish cannot with more.
+// problem is the tasks, the kitchen and the deadlines. More fish are never fewer tasks, or shorter ones at their most, and
+// of what grows with them no bound asks that it ends no sooner: what cannot be done with some fish cannot with more.
 func (k *kitchen) problem(w *work) timetable.Problem {
 	p := timetable.Problem{Until: k.horizon(), Resources: k.resources()}
 	guts := k.gut(&p, w.fish)
@@ -117,15 +117,16 @@ func (t takes) times(pieces int) timetable.Times {
 func one(resource string) []timetable.Use { return []timetable.Use{{Resource: resource, Count: 1}} }
 
 // gut is the fish shared out among the people, each of whom beds his own in ice.
-func (k *kitchen) gut(p *timetable.Problem, fish int) (names []string) {
-	for i := 0; i < min(fish, k.Home.People); i++ {
-		share := fish / k.Home.People
-		if i < fish%k.Home.People {
+func (k *kitchen) gut(p *timetable.Problem, n int) (names []string) {
+	for i := 0; i < min(n, k.Home.People); i++ {
+		share := n / k.Home.People
+		if i < n%k.Home.People {
 			share++
 		}
 		name := fmt.Sprintf("gut %d", i+1)
 		p.Tasks = append(p.Tasks, timetable.Task{Name: name, Uses: one(people), Steps: []timetable.Step{
-			{Name: fmt.Sprintf("bleed and gut %s", counted(share, "fish")), Takes: k.Home.Gut.times(share)}, {Name: "ice", Takes: k.Home.Ice.times(1)},
+			{Name: "bleed and gut " + fish(share), Takes: k.Home.Gut.times(share)},
+			{Name: "ice", Takes: k.Home.Ice.times(1)},
 		}})
 		p.Bounds = append(p.Bounds, k.deadline("gutted and on ice", timetable.EndOf(name), k.limits.gut))
 		names = append(names, name)
@@ -135,7 +136,9 @@ func (k *kitchen) gut(p *timetable.Problem, fish int) (names []string) {
 
 // deadline is a published time since the first fish was caught.
 func (k *kitchen) deadline(name string, to timetable.Moment, l limit) timetable.Bound {
-	return timetable.Bound{Name: name, To: to, Sense: timetable.NotAfter, Gap: l.within - k.since, Citation: l.citation}
+	return timetable.Bound{
+		Name: name, To: to, Sense: timetable.NotAfter, Gap: l.within - k.since, Citation: l.citation,
+	}
 }
 
 func after(p *timetable.Problem, task string, before ...string) {
@@ -144,7 +147,8 @@ func after(p *timetable.Problem, task string, before ...string) {
 	}
 }
 
-// cans is the cutting for each load and the load. All are taken as full ones; that they follow in their order loses nothing, as they are alike.
+// cans is the cutting for each load and the load. All are taken as full ones; that they follow in their order loses
+// nothing, as they are alike.
 func (k *kitchen) cans(p *timetable.Problem, w *work, guts []string) {
 	perLoad, share := k.perLoad(), w.jarred
 	for i := 1; i <= w.loads; i++ {
@@ -156,10 +160,11 @@ func (k *kitchen) cans(p *timetable.Problem, w *work, guts []string) {
 		after(p, load, cut)
 		soon := timetable.Within(load, cut, k.Home.Waits)
 		soon.Name = "cut fish waits no longer than you stated"
-		p.Bounds = append(p.Bounds, soon)
-		p.Bounds = append(p.Bounds, k.deadline("canned within two days", timetable.Moment{Task: load, Step: "process", Edge: timetable.End}, k.limits.jars))
+		done := timetable.Moment{Task: load, Step: "process", Edge: timetable.End}
+		p.Bounds = append(p.Bounds, soon, k.deadline("canned within two days", done, k.limits.jars))
 		if i > 1 {
-			p.Bounds = append(p.Bounds, inOrder(cut, fmt.Sprintf("cut %d", i-1)), inOrder(load, fmt.Sprintf("load %d", i-1)))
+			p.Bounds = append(p.Bounds, inOrder(cut, fmt.Sprintf("cut %d", i-1)),
+				inOrder(load, fmt.Sprintf("load %d", i-1)))
 		}
 		p.Restart.Tasks = append(p.Restart.Tasks, load)
 	}
@@ -169,7 +174,9 @@ func (k *kitchen) cans(p *timetable.Problem, w *work, guts []string) {
 }
 
 func inOrder(task, before string) timetable.Bound {
-	return timetable.Bound{Name: "in order", To: timetable.StartOf(task), Sense: timetable.NotBefore, From: timetable.StartOf(before)}
+	return timetable.Bound{
+		Name: "in order", To: timetable.StartOf(task), Sense: timetable.NotBefore, From: timetable.StartOf(before),
+	}
 }
 
 // loadTask is one load from the filling of its jars to the lid, in which nobody leaves the canner.
@@ -190,67 +197,6 @@ func (k *kitchen) loadTask(name string) timetable.Task {
 			{Name: "wait", Takes: between(c.Wait.Least, c.Wait.Most)},
 		},
 	}
-}
-
-// smokes is each batch for the smoker: filleted, salted, and from the rinse to the cold without a pause.
-func (k *kitchen) smokes(p *timetable.Problem, w *work, guts []string) {
-	if w.smoked == 0 {
-		return
-	}
-	s := k.Smoker
-	hot := one(smoker)
-	if s.StandBy > 0 {
-		hot = append(hot, timetable.Use{Resource: people, Count: s.StandBy})
-	}
-	for left := w.smoked; left > 0; left -= s.Batch {
-		w.batches++
-		n := w.batches
-		fillet, salt, smoke := fmt.Sprintf("fillet %d", n), fmt.Sprintf("salt %d", n), fmt.Sprintf("smoke %d", n)
-		p.Tasks = append(p.Tasks,
-			timetable.Task{Name: fillet, Uses: one(people), Steps: []timetable.Step{{Name: "fillet", Takes: s.Fillet.times(min(left, s.Batch))}}},
-			timetable.Task{Name: salt, Uses: one(fridge), Steps: []timetable.Step{
-				{Name: "bury in salt", Takes: s.LayIn.times(1), Uses: one(people)}, {Name: "salt", Takes: timetable.Exactly(k.salting.Time)},
-			}},
-			timetable.Task{Name: smoke, Steps: []timetable.Step{
-				{Name: "rinse", Takes: s.Rinse.times(1), Uses: one(people)},
-				{Name: "pellicle", Takes: k.pellicle(), Uses: hot}, {Name: "smoke", Takes: timetable.Exactly(s.Stages[1].For), Uses: hot},
-				{Name: "cook and hold", Takes: k.cook(), Uses: hot}, {Name: "cool", Takes: timetable.Exactly(k.cooled()), Uses: one(fridge)},
-			}})
-		after(p, fillet, guts...)
-		after(p, salt, fillet)
-		after(p, smoke, salt)
-		late := timetable.Within(smoke, salt, s.MayLie)
-		late.Name = "no longer in salt than you stated"
-		p.Bounds = append(p.Bounds, late, k.deadline("raw in the refrigerator", timetable.Moment{Task: smoke, Step: "cook and hold", Edge: timetable.Start}, k.limits.raw))
-	}
-}
-
-// pellicle is from when the surface may be tacky to the end of the stage.
-func (k *kitchen) pellicle() timetable.Times {
-	most := k.Smoker.Stages[0].For
-	least := min(most, max(time.Minute, k.tacky.Tacky.Low.Truncate(time.Minute)))
-	return timetable.Times{Least: least, Likely: min(most, max(least, k.tacky.Tacky.High.Truncate(time.Minute))), Most: most}
-}
-
-// cook is from the quickest core that the model knows, and its hold, to the end of the stage.
-func (k *kitchen) cook() timetable.Times {
-	before := k.Smoker.Stages[0].For + k.Smoker.Stages[1].For
-	hold, most := k.smoking.Limit.Hold, k.Smoker.Stages[2].For
-	to := k.smoked.Core.ToLimit
-	at := func(t time.Duration) time.Duration { return min(most, max(0, t-before).Truncate(time.Minute)+hold) }
-	return timetable.Times{Least: at(to.Low), Likely: at(to.Likely), Most: most}
-}
-
-// cooled is by when the cooling rule has the fish cold.
-func (k *kitchen) cooled() time.Duration {
-	var all time.Duration
-	for _, s := range k.cooling.Steps {
-		if s.InAll {
-			return s.Within
-		}
-		all += s.Within
-	}
-	return all
 }
 
 func counted(n int, what string) string { return fmt.Sprintf("%d %s", n, what) }

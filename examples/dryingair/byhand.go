@@ -39,7 +39,9 @@ func celsius(t units.Temperature) string { return t.In(units.CelsiusScale, 6).St
 // saturation is the pressure of vapour over water, ASHRAE equation 6.
 func saturation(p *byhand.Page, symbol, t string) {
 	p.Work("T", t+" + 273.15", "K", 9)
-	p.Work(symbol, "exp(-5800.2206 / T + 1.3914993 − 0.048640239 × T + 4.1764768e-5 × T^2 − 1.4452093e-8 × T^3 + 6.5459673 × ln(T))", "Pa", 7)
+	p.Work(symbol,
+		"exp(-5800.2206 / T + 1.3914993 − 0.048640239 × T + 4.1764768e-5 × T^2 − 1.4452093e-8 × T^3 + 6.5459673 × "+
+			"ln(T))", "Pa", 7)
 }
 
 // surfaceByHand puts the found temperature of the surface into the heat balance, which it must meet.
@@ -48,12 +50,14 @@ func (d dried) surfaceByHand(p *byhand.Page) {
 		p.Note("The surface is below freezing; its balance is over ice, equation 35, and is not worked out here.")
 		return
 	}
-	p.Step("The wet surface: the temperature at which its heat balance holds, equation 33, found by trial", moistair.Source())
+	p.Step("The wet surface: the temperature at which its heat balance holds, equation 33, found by trial",
+		moistair.Source())
 	p.Let("ts", celsius(d.drying.Surface), "°C", "the surface, to be tried")
 	saturation(p, "pss", "ts")
 	p.Let("aw", units.In(d.Activity, units.Percent, 6).String(), "%", "water activity of the surface")
 	p.Work("Ws", "0.621945 × aw / 100 × pss / (pa − aw / 100 × pss)", "kg to 1 kg at the surface", 7)
-	p.Work("Wt", "((2501 − 2.326 × ts) × Ws − 1.006 × (t − ts)) / (2501 + 1.86 × t − 4.186 × ts)", "kg to 1 kg of the air around it", 5)
+	p.Work("Wt", "((2501 − 2.326 × ts) × Ws − 1.006 × (t − ts)) / (2501 + 1.86 × t − 4.186 × ts)",
+		"kg to 1 kg of the air around it", 5)
 	p.Meets("Wt", units.Float(d.heated.HumidityRatio(), units.One), 2e-5, "the air's own: the surface is right")
 }
 
@@ -71,10 +75,13 @@ func (d dried) timesByHand(p *byhand.Page) {
 		rate                units.Mass
 		tackyAfter, stopped float64
 	}{
-		{"weakest", d.film.Coefficient.Low, d.drying.PerMetreHour.Low, d.pellicle.Tacky.High.Minutes(), d.pellicle.Stop.High.Minutes()},
-		{"strongest", d.film.Coefficient.High, d.drying.PerMetreHour.High, d.pellicle.Tacky.Low.Minutes(), d.pellicle.Stop.Low.Minutes()},
+		{"weakest", d.film.Coefficient.Low, d.drying.PerMetreHour.Low, d.pellicle.Tacky.High.Minutes(),
+			d.pellicle.Stop.High.Minutes()},
+		{"strongest", d.film.Coefficient.High, d.drying.PerMetreHour.High, d.pellicle.Tacky.Low.Minutes(),
+			d.pellicle.Stop.Low.Minutes()},
 	} {
-		p.Let("h", units.In(film.h, units.WattPerSquareMetreKelvin, 6).String(), "W/(m² K)", fmt.Sprintf("the %s film", film.name))
+		p.Let("h", units.In(film.h, units.WattPerSquareMetreKelvin, 6).String(), "W/(m² K)",
+			fmt.Sprintf("the %s film", film.name))
 		p.Work("N", "h × (t − ts) × 3600 / λ", "g from 1 m² in 1 h", 6)
 		p.Meets("N", units.Float(film.rate, units.Gram), 1e-5, "the rate that the library finds")
 		p.Work("tacky", "0.005 × M / (N × A) × 60", "min until 0.5 % is lost", 4)

@@ -1,6 +1,6 @@
-// Dryingair follows the air from outside through a warm smoker: what water it holds, how warm a wet surface gets in it at
-// this altitude, how fast that surface dries and when a pellicle stands. With -math it does it by hand. The demo input is
-// invented and says so.
+// Dryingair follows the air from outside through a warm smoker: what water it holds, how warm a wet surface gets in it
+// at this altitude, how fast that surface dries and when a pellicle stands. With -math it does it by hand. The demo
+// input is invented and says so.
 //
 //	go run ./examples/dryingair [-in FILE] [-units us|metric|both] [-math] [-sources]
 package main

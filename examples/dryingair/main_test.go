@@ -31,11 +31,13 @@ func TestByHand(t *testing.T) {
 		{`"4,350 ft"`, `"0 ft"`}, {`"4,350 ft"`, `"10,000 ft"`}, {`"98 %"`, `"100 %"`}, {`"98 %"`, `"76 %"`},
 		{`"fillet"`, `"speed": "1 m/s", "fillet"`}, {`"85 °F"`, `"40 °C"`}, {`"40 %"`, `"85 %"`},
 	} {
-		out, err := program.Changed(t, []string{"drying.json"}, []string{"-math"}, trial.Change{"drying.json", c.old, c.new})
+		out, err := program.Changed(t, []string{"drying.json"}, []string{"-math"},
+			trial.Change{"drying.json", c.old, c.new})
 		require.NoError(t, err, c.new)
 		trial.ByHand(t, out, 20)
 	}
-	frozen, err := program.Changed(t, []string{"drying.json"}, []string{"-math"}, trial.Change{"drying.json", `"60 °F", "humidity": "40 %"`, `"33 °F", "humidity": "5 %"`},
+	frozen, err := program.Changed(t, []string{"drying.json"}, []string{"-math"},
+		trial.Change{"drying.json", `"60 °F", "humidity": "40 %"`, `"33 °F", "humidity": "5 %"`},
 		trial.Change{"drying.json", `"85 °F"`, `"35 °F"`})
 	require.NoError(t, err)
 	trial.Contains(t, frozen, "below freezing")
@@ -46,7 +48,8 @@ func TestHelp(t *testing.T) { trial.Help(t, program) }
 // Thin air lets a wet surface get less warm, and dries faster.
 func TestAltitude(t *testing.T) {
 	high := program.Printed(t, "-units", "metric")
-	low, err := program.Changed(t, []string{"drying.json"}, []string{"-units", "metric"}, trial.Change{"drying.json", `"4,350 ft"`, `"0 ft"`})
+	low, err := program.Changed(t, []string{"drying.json"}, []string{"-units", "metric"},
+		trial.Change{"drying.json", `"4,350 ft"`, `"0 ft"`})
 	require.NoError(t, err)
 	require.NotEqual(t, trial.First(high, 2), trial.First(low, 2))
 	trial.Contains(t, low, "The dryer is at 0 mm")

@@ -44,9 +44,9 @@ func (d planned) chillByHand(p *byhand.Page) {
 	p.Let("t0", celsius(d.Caught), "°C", "at the start")
 	p.Let("t1", celsius(d.Chilled), "°C", "in the middle at the end; the ice is at 0 °C")
 	p.Work("θ", "t1 / t0", "of the difference left", 6)
-	p.Work("Fo", "ln(c / θ) / z^2", "(Fourier number; the other terms are gone above 0.3)", 6)
+	p.Work("Fo", "ln(c / θ) / z^2", "(Fourier number; the other terms are gone above 0.5)", 6)
 	p.Work("time", "Fo × L^2 / α / 60", "min", 5)
-	if p.Float("Fo") > 0.3 {
+	if p.Float("Fo") > 0.5 {
 		p.Meets("time", d.chill.High.Minutes(), 3e-3, "the longer chilling time above")
 	}
 }
@@ -73,7 +73,8 @@ func (d planned) freezeByHand(p *byhand.Page) {
 	p.Let("ts", celsius(n.Start), "°C", "at the start")
 	p.Let("tc", celsius(n.Core), "°C", "in the middle at the end")
 	p.Let("ta", celsius(n.Medium), "°C", "air of the freezer")
-	p.Let("ρ", byhand.Digits(units.Float(n.Density, units.KilogramPerCubicMetre), 7), "kg/m³", "density, by Choi and Okos")
+	p.Let("ρ", byhand.Digits(units.Float(n.Density, units.KilogramPerCubicMetre), 7), "kg/m³",
+		"density, by Choi and Okos")
 	p.Let("λ", byhand.Digits(units.Float(n.Latent, units.KilojoulePerKilogram), 7), "kJ/kg", "latent heat of its water")
 	p.Let("c1", byhand.Digits(units.Float(n.HeatBefore, units.KilojoulePerKilogramKelvin), 7), "kJ/(kg K)", "unfrozen")
 	p.Let("c2", byhand.Digits(units.Float(n.HeatAfter, units.KilojoulePerKilogramKelvin), 7), "kJ/(kg K)", "frozen")

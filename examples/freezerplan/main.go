@@ -1,6 +1,6 @@
-// Freezerplan answers for fish that goes into a home freezer: whether its time there kills parasites, how long it takes to
-// chill in ice and to freeze through, and in how many daily loads it goes in. With -math it does it by hand. The demo
-// input is invented and says so.
+// Freezerplan answers for fish that goes into a home freezer: whether its time there kills parasites, how long it takes
+// to chill in ice and to freeze through, and in how many daily loads it goes in. With -math it does it by hand. The
+// demo input is invented and says so.
 //
 //	go run ./examples/freezerplan [-in FILE] [-units us|metric|both] [-math] [-sources]
 package main
@@ -79,7 +79,8 @@ func (f file) work() (d planned, err error) {
 	if d.chill, err = ice.ChillTime(f.fish(), ice.CrushedFilm(), units.Celsius(0), f.Chilled); err != nil {
 		return d, fmt.Errorf("chilled: %w", err)
 	}
-	if d.piece, err = f.Flesh.Piece(freezing.Slab, f.Thickness, f.Chilled, f.Core, f.Freezer, f.Film.Likely); err != nil {
+	if d.piece, err = f.Flesh.Piece(freezing.Slab, f.Thickness, f.Chilled, f.Core, f.Freezer,
+		f.Film.Likely); err != nil {
 		return d, fmt.Errorf("freezer: %w", err)
 	}
 	if d.through, err = d.piece.Between(f.Film.Low, f.Film.High); err != nil {

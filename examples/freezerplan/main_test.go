@@ -19,7 +19,8 @@ func TestPages(t *testing.T) {
 		if system != "both" {
 			trial.System(t, page, system)
 		}
-		trial.Contains(t, page, "Invented for demonstration", "VERDICT: MET", "51 min to 90 min", "4 h 51 min to 14 h 34 min", "3 daily loads", "all of it fits", "(freezing.raw-counts-from-last)")
+		trial.Contains(t, page, "Invented for demonstration", "VERDICT: MET", "51 min to 90 min",
+			"4 h 51 min to 14 h 34 min", "3 daily loads", "all of it fits", "(freezing.raw-counts-from-last)")
 	}
 	trial.Contains(t, program.Printed(t, "-sources"), "\nSOURCES\n[1] ")
 }
@@ -28,8 +29,10 @@ func TestByHand(t *testing.T) {
 	page := program.Printed(t, "-math")
 	trial.ByHand(t, page, 18)
 	trial.Contains(t, page, "= 89.567 min", "= 14.562 h", "= 14.0000 lb a day")
-	for _, c := range []struct{ old, new string }{{`"1 1/4 in"`, `"3 in"`}, {`"1 1/4 in"`, `"1/2 in"`}, {`"-4 °F"`, `"-20 °F"`}, {`"34 °F"`, `"50 °F"`}} {
-		out, err := program.Changed(t, []string{"freezer.json"}, []string{"-math"}, trial.Change{"freezer.json", c.old, c.new})
+	for _, c := range []struct{ old, new string }{{`"1 1/4 in"`, `"3 in"`}, {`"1 1/4 in"`, `"1/2 in"`},
+		{`"-4 °F"`, `"-20 °F"`}, {`"34 °F"`, `"50 °F"`}} {
+		out, err := program.Changed(t, []string{"freezer.json"}, []string{"-math"},
+			trial.Change{"freezer.json", c.old, c.new})
 		require.NoError(t, err, c.new)
 		trial.ByHand(t, out, 18)
 	}
@@ -48,7 +51,8 @@ func TestVerdicts(t *testing.T) {
 		{`"60 lb"`, `"240 lb"`, "VERDICT: MET", "25 lb is TOO MUCH"},
 		{`"1 1/4 in"`, `"7 in"`, "VERDICT: NOT MET", "(parasites.thick-fish)"},
 	} {
-		out, err := program.Changed(t, []string{"freezer.json"}, []string{"-units", "us"}, trial.Change{"freezer.json", c.old, c.new})
+		out, err := program.Changed(t, []string{"freezer.json"}, []string{"-units", "us"},
+			trial.Change{"freezer.json", c.old, c.new})
 		require.NoError(t, err, c.new)
 		trial.Contains(t, out, c.verdict, c.line)
 	}

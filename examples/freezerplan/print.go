@@ -10,19 +10,23 @@ import (
 )
 
 func (d planned) print(p *sheet.Sheet) {
-	p.Verdict(d.raw.Verdict, "fish to be eaten raw, "+sheet.Text(p, d.Stored)+" in a freezer of "+sheet.Text(p, d.Freezer))
+	p.Verdict(d.raw.Verdict, "fish to be eaten raw, "+sheet.Text(p, d.Stored)+" in a freezer of "+sheet.Text(p,
+		d.Freezer))
 	p.Findings(d.raw.Report, nil, nil)
 	for _, step := range d.raw.Next {
 		p.Do("%s", step.Text(p.System))
 	}
 	p.Line("%s. %s", d.Title, d.About)
 	p.Heading("How long")
-	p.Line("In crushed ice, %s thick from %s to %s in the middle: %s to %s%s; plan with the longer.", sheet.Text(p, d.Thickness), sheet.Text(p, d.Caught), sheet.Text(p, d.Chilled),
+	p.Line("In crushed ice, %s thick from %s to %s in the middle: %s to %s%s; plan with the longer.",
+		sheet.Text(p, d.Thickness), sheet.Text(p, d.Caught), sheet.Text(p, d.Chilled),
 		minutes(d.chill.Low), minutes(d.chill.High), p.From(d.chill.Citation))
-	p.Line("In the freezer, until the middle is at %s: %s to %s%s; plan with the longer.", sheet.Text(p, d.Core), minutes(d.through.Low.Time), minutes(d.through.High.Time),
+	p.Line("In the freezer, until the middle is at %s: %s to %s%s; plan with the longer.", sheet.Text(p, d.Core),
+		minutes(d.through.Low.Time), minutes(d.through.High.Time),
 		p.From(d.through.High.Citation))
 	p.Heading("How much a day")
-	p.Line("%s into a freezer of %s: at most %s a day%s, so %d daily loads; set it to %s, %s ahead.", sheet.Text(p, d.Load.Catch), room(p, d.Load.Room), sheet.Down(p, d.loads.PerDay),
+	p.Line("%s into a freezer of %s: at most %s a day%s, so %d daily loads; set it to %s, %s ahead.",
+		sheet.Text(p, d.Load.Catch), room(p, d.Load.Room), sheet.Down(p, d.loads.PerDay),
 		p.From(fishRule().Citation), d.loads.Days, sheet.Text(p, d.loads.Setting), sheet.Text(p, d.loads.Ahead))
 	fits := "all of it fits"
 	if d.loads.Over > 0 {

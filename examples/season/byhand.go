@@ -35,7 +35,8 @@ func (w worked) byHand(out io.Writer) error {
 	p.Let("d", digits(w.Cure.SaltToFish), "%", "salt to fish")
 	p.Work("S", "F × d / 100", "g of salt", 5)
 	p.Meets("S", grams(w.cure.Salt), 2e-5, "the salt of the cure")
-	p.Work("U", fmt.Sprintf("S × %d / %d", w.Cure.SugarParts, w.Cure.SaltParts), "g of sugar, by the parts of the mix", 5)
+	p.Work("U", fmt.Sprintf("S × %d / %d", w.Cure.SugarParts, w.Cure.SaltParts), "g of sugar, by the parts of the mix",
+		5)
 	p.Step("The mean fish", counted)
 	p.Grams("M", w.jars.whole+w.smoker.whole, "the whole catch")
 	p.Let("N", fmt.Sprint(len(w.Fish)), "", "fish in it")
@@ -131,7 +132,8 @@ func (w worked) weekByHand(p *byhand.Page) {
 	for _, limit := range []struct {
 		symbol, held string
 		of           int
-	}{{"spareAll", "held", w.plan.Limits.All}, {"spareFresh", "f1", w.plan.Limits.Fresh}, {"sparePreserved", "p1", w.plan.Limits.Preserved}} {
+	}{{"spareAll", "held", w.plan.Limits.All}, {"spareFresh", "f1", w.plan.Limits.Fresh}, {"sparePreserved", "p1",
+		w.plan.Limits.Preserved}} {
 		if limit.of > 0 {
 			p.Count(limit.symbol, fmt.Sprintf("%d − %s", limit.of, limit.held), "fish below the limit")
 		}

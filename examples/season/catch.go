@@ -55,7 +55,8 @@ func (s season) chain(b batch, to yield.Stage) (yield.Outcome, string, error) {
 		return o, "own weighing", err
 	}
 	if !isSalmon(b.species) {
-		return yield.Outcome{}, "", fmt.Errorf("weighed: no share of %s is known for %s; weigh one and add it", to, b.species)
+		return yield.Outcome{}, "", fmt.Errorf("weighed: no share of %s is known for %s; weigh one and add it", to,
+			b.species)
 	}
 	stages := []yield.Stage{yield.Bled, yield.Gutted, yield.Headed, yield.CanningReady}
 	if to == yield.SkinOnFillet {

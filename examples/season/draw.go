@@ -6,8 +6,8 @@ import (
 	"example.org/lakelarder/examples/internal/chart"
 )
 
-// draw is the stock of every week before eating: preserved fish below, fresh ones on them, the limits as lines, and whether
-// the year can be held.
+// draw is the stock of every week before eating: preserved fish below, fresh ones on them, the limits as lines, and
+// whether the year can be held.
 func (w worked) draw() string {
 	plan := w.plan
 	outcome := "feasible"
@@ -15,12 +15,15 @@ func (w worked) draw() string {
 		outcome = fmt.Sprintf("infeasible, %s", count(len(plan.Short), "short week"))
 	}
 	title := "Fish held each week: " + outcome
-	c := &chart.Plot{Picture: chart.New(title, "The stock before eating: preserved fish in dark grey, fresh fish on them in light grey, the limits as lines; short weeks are marked below. "+
-		plan.String()+".", 440), Left: 34, Top: 62, Right: chart.Width - 10, Bottom: 290}
+	c := &chart.Plot{Picture: chart.New(title,
+		"The stock before eating: preserved fish in dark grey, fresh fish on them in light grey, the limits as "+
+			"lines; short weeks are marked below. "+
+			plan.String()+".", 440), Left: 34, Top: 62, Right: chart.Width - 10, Bottom: 290}
 	c.X = chart.Axis{Low: 0, High: float64(len(plan.Weeks))}
 	c.Y = chart.Fitted(0, float64(max(plan.Peak.All, plan.Limits.All, plan.Limits.Preserved, 1)))
 	c.Text(10, 20, "start", chart.Bold, title)
-	c.Text(10, 36, "start", chart.Note, fmt.Sprintf("%d fish kept, at most %d held; records: %s", plan.Fish(), plan.Peak.All, w.Verdict))
+	c.Text(10, 36, "start", chart.Note, fmt.Sprintf("%d fish kept, at most %d held; records: %s", plan.Fish(),
+		plan.Peak.All, w.Verdict))
 	c.Frame("week; 0 is "+w.Year.First, "fish", nil, nil)
 	short := w.shortWeeks()
 	for week, one := range plan.Weeks {

@@ -119,14 +119,17 @@ func load(path string) (season, error) {
 }
 
 func (s *season) understand() (err error) {
-	for name, n := range map[string]int{"households": s.Households, "people": s.People, "canner.jarsPerLoad": s.Canner.JarsPerLoad, "fish": len(s.Fish)} {
-		if n <= 0 {
-			return fmt.Errorf("%s: expected a number above 0", name)
-		}
-	}
-	for name, m := range map[string]units.Mass{"serving": s.Serving, "packPerJar": s.PackPerJar} {
-		if m <= 0 {
-			return fmt.Errorf("%s: expected more than 0 g", name)
+	for _, c := range []struct {
+		name  string
+		above bool
+		wants string
+	}{
+		{"households", s.Households > 0, "a number above 0"}, {"people", s.People > 0, "a number above 0"},
+		{"canner.jarsPerLoad", s.Canner.JarsPerLoad > 0, "a number above 0"}, {"fish", len(s.Fish) > 0, "at least one"},
+		{"serving", s.Serving > 0, "more than 0 g"}, {"packPerJar", s.PackPerJar > 0, "more than 0 g"},
+	} {
+		if !c.above {
+			return fmt.Errorf("%s: expected %s", c.name, c.wants)
 		}
 	}
 	if err := s.understandFish(); err != nil {
@@ -165,7 +168,8 @@ func (s *season) understandFish() error {
 	}
 	for i, one := range s.Smoker {
 		if one.Largest < 0 || one.Largest > caught[one.Species] {
-			return fmt.Errorf("smoker[%d].largest: %d of %s for the smoker, but %d caught", i, one.Largest, one.Species, caught[one.Species])
+			return fmt.Errorf("smoker[%d].largest: %d of %s for the smoker, but %d caught", i, one.Largest, one.Species,
+				caught[one.Species])
 		}
 	}
 	return nil

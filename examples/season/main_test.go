@@ -36,28 +36,43 @@ func TestPages(t *testing.T) {
 func TestDemo(t *testing.T) {
 	us := program.Printed(t, "-units", "us")
 	trial.Contains(t, us,
-		"VERDICT: MET: the catch at Tamarack Bench Reservoir", "Invented for demonstration", "Cooler: met over 22 h, warmest 46 °F", "by HOT-160-PNW", "46 min 40 s without a break, 0 min owed",
-		"Canner: met, 103 min 22 s", "43.75 lb of raw fish, 77 % of it eaten: 33.68 lb", "at most 38 °F: no record here shows that", "185 servings of 4 oz, 18 for each of 10 people",
-		"With the expected catch: feasible: 55 fish kept, at most 37 held", "37 held before eating", "17 fish, 96.25 lb whole", "the stove stands at 4,350 ft",
-		"50 pint jars of 14 oz each", "6 canner loads of up to 9; the last has 5", "15 psi and never less; 100 min without a break", "vent 10 min of steady steam", "Steam at that setting here: 245.4 °F, 5.4 F° above 240 °F",
-		"8.66 oz of salt", "takes 9 pint regular jars", "185, for 22 canner loads", "BATCH SHEET, FISH CAUGHT IN WEEK 36", "193 of 14 oz raw", "cans drain to 76.64 % of pink salmon", "Together 55 fish",
-		"\n0        2        14        24    12\n", "\n  0  11 oooooooooooo  kept 12\n", "lids: 185, new for every jar", "canned or cured within 24 h", "fillets for 1 bag, 1 lb raw: 0.48 oz salt, 0.96 oz sugar",
-		"The local rules decide", "caught in week 0: 11 fish, 62.04 lb whole: 39 jars in 5 loads, 7 bags", "341.17 together, 1.77 a container, 0.66 a meal", "61.69 together",
-		"cooler.csv read as time in ", "steam.csv read as time in ", "coho core: 69 readings", "Listeria monocytogenes", "HOT-180-MSU")
+		"VERDICT: MET: the catch at Tamarack Bench Reservoir", "Invented for demonstration",
+		"Cooler: met over 22 h, warmest 46 °F", "by HOT-160-PNW", "46 min 40 s without a break, 0 min owed",
+		"Canner: met, 103 min 22 s", "43.75 lb of raw fish, 77 % of it eaten: 33.68 lb",
+		"at most 38 °F: no record here shows that", "185 servings of 4 oz, 18 for each of 10 people",
+		"With the expected catch: feasible: 55 fish kept, at most 37 held", "37 held before eating",
+		"17 fish, 96.25 lb whole", "the stove stands at 4,350 ft",
+		"50 pint jars of 14 oz each", "6 canner loads of up to 9; the last has 5",
+		"15 psi and never less; 100 min without a break", "vent 10 min of steady steam",
+		"Steam at that setting here: 245.4 °F, 5.4 F° above 240 °F",
+		"8.66 oz of salt", "takes 9 pint regular jars", "185, for 22 canner loads",
+		"BATCH SHEET, FISH CAUGHT IN WEEK 36", "193 of 14 oz raw", "cans drain to 76.64 % of pink salmon",
+		"Together 55 fish",
+		"\n0        2        14        24    12\n", "\n  0  11 oooooooooooo  kept 12\n", "lids: 185, new for every jar",
+		"canned or cured within 24 h", "fillets for 1 bag, 1 lb raw: 0.48 oz salt, 0.96 oz sugar",
+		"The local rules decide", "caught in week 0: 11 fish, 62.04 lb whole: 39 jars in 5 loads, 7 bags",
+		"341.17 together, 1.77 a container, 0.66 a meal", "61.69 together",
+		"cooler.csv read as time in ", "steam.csv read as time in ", "coho core: 69 readings", "Listeria monocytogenes",
+		"HOT-180-MSU")
 	require.Less(t, strings.Index(us, "CAN THE YEAR BE HELD?"), strings.Index(us, "\nCAUTIONS\n"))
-	trial.Contains(t, program.Printed(t, "-units", "metric"), "1,325.9 m", "43.66 kg whole", "50 pint jars of 396.9 g each", "103.5 kPa and never less", "118.6 °C, 3 C° above 115.6 °C", "245.5 g of salt")
+	trial.Contains(t, program.Printed(t, "-units", "metric"), "1,325.9 m", "43.66 kg whole",
+		"50 pint jars of 396.9 g each", "103.5 kPa and never less", "118.6 °C, 3 C° above 115.6 °C", "245.5 g of salt")
 }
 
 // The way by hand comes out for every shape of rule, and in a year that cannot be held.
 func TestByHand(t *testing.T) {
 	page := program.Printed(t, "-math")
 	trial.ByHand(t, page, 35)
-	trial.Contains(t, page, "= 245.42 g of salt", "preservedLimit = anglers × quota = 4 × 9 = 36 preserved fish", "held = p1 + f1 = 34 + 3 = 37 fish held before eating", "containers: 193")
+	trial.Contains(t, page, "= 245.42 g of salt", "preservedLimit = anglers × quota = 4 × 9 = 36 preserved fish",
+		"held = p1 + f1 = 34 + 3 = 37 fish held before eating", "containers: 193")
 	for _, c := range []struct{ old, new string }{
 		{`"processed": 9`, `"processed": 2`},
-		{`"shape": "processed quota", "anglers": 4, "daily": 3, "processed": 9`, `"shape": "one day", "anglers": 4, "daily": 3`},
-		{`"shape": "processed quota", "anglers": 4, "daily": 3, "processed": 9`, `"shape": "everything", "anglers": 4, "daily": 3, "possession": 6`},
-		{`"shape": "processed quota", "anglers": 4, "daily": 3, "processed": 9`, `"shape": "unpreserved", "anglers": 4, "daily": 3, "possession": 6`},
+		{`"shape": "processed quota", "anglers": 4, "daily": 3, "processed": 9`,
+			`"shape": "one day", "anglers": 4, "daily": 3`},
+		{`"shape": "processed quota", "anglers": 4, "daily": 3, "processed": 9`,
+			`"shape": "everything", "anglers": 4, "daily": 3, "possession": 6`},
+		{`"shape": "processed quota", "anglers": 4, "daily": 3, "processed": 9`,
+			`"shape": "unpreserved", "anglers": 4, "daily": 3, "possession": 6`},
 		{`"week": 0, "days": 2, "expected": 14`, `"week": 0, "days": 2, "expected": 0`},
 		{`"mealsAWeek": "1"`, `"mealsAWeek": "0.3"`},
 	} {
@@ -87,7 +102,8 @@ func TestBroken(t *testing.T) {
 		{"season.json", `"mass": "6 lb 4 oz"`, `"mass": "6 lb 4"`, "fish[1].mass: cannot read"},
 		{"season.json", `"mass": "6 lb 4 oz"`, `"mass": "0 lb"`, "fish[1].mass: expected more than 0 g"},
 		{"season.json", `"species": "coho"`, `"species": "carp"`, "fish[0].species: "},
-		{"season.json", `"species": "coho"`, `"species": "steelhead"`, "weighed: no share of canning-ready is known for steelhead"},
+		{"season.json", `"species": "coho"`, `"species": "steelhead"`,
+			"weighed: no share of canning-ready is known for steelhead"},
 		{"season.json", `"largest": 3`, `"largest": 12`, "smoker[0].largest: 12 of coho for the smoker, but 11 caught"},
 		{"season.json", `"gauge": "weighted"`, `"gauge": "steam"`, "canner.gauge: "},
 		{"season.json", `"jar": "pint"`, `"jar": "500 mL"`, "canner.jar: "},
@@ -98,7 +114,8 @@ func TestBroken(t *testing.T) {
 		{"season.json", `"table salt"`, `"sea salt"`, "cure.salt: "},
 		{"season.json", `"HOT-160-PNW"`, `"HOT-140"`, "coreLimit: "},
 		{"season.json", `"share": "66 %"`, `"share": "66"`, "weighed[0].share: cannot read"},
-		{"season.json", `"stage": "canning-ready"`, `"stage": "headed"`, "weighed: no share of canning-ready is known for lake whitefish"},
+		{"season.json", `"stage": "canning-ready"`, `"stage": "headed"`,
+			"weighed: no share of canning-ready is known for lake whitefish"},
 		{"season.json", `"core.csv"`, `"none.csv"`, "none.csv"},
 		{"season.json", `"low": "20 %"`, `"low": "40 %"`, "smokingLoss: low must not be above high"},
 		{"core.csv", "13:05,43.8", "13:05", "core.csv: line 4"},
@@ -116,8 +133,10 @@ func TestBroken(t *testing.T) {
 		{"season.json", `"daily": 3`, `"daily": 0`, "daily limit 0 is out of range"},
 		{"season.json", `"week": 2,`, `"week": 5,`, "trip 3: week 4 is out of range"},
 		{"season.json", `"lag": 1`, `"lag": 2`, "weeks until fish is preserved"},
-		{"season.json", `"served": "77 %"`, keeps + `"1 d", "citation": {"source": "Grandmother", "basis": "read"}}`, "year.jars.keeps.citation"},
-		{"season.json", `"served": "77 %"`, keeps + `"soon", "citation": {"source": "FDAStorageChart", "basis": "read"}}`, "year.jars.keeps.time"},
+		{"season.json", `"served": "77 %"`, keeps + `"1 d", "citation": {"source": "Grandmother", "basis": "read"}}`,
+			"year.jars.keeps.citation"},
+		{"season.json", `"served": "77 %"`, keeps +
+			`"soon", "citation": {"source": "FDAStorageChart", "basis": "read"}}`, "year.jars.keeps.time"},
 		{"season.json", `"served": "77 %"`, keeps + `"1 d"}`, "year.jars.keeps.citation: it is required"},
 		{"season.json", `"mealsAWeek": "1"`, `"mealsAWeek": "one"`, "year.jars.mealsAWeek: "},
 		{"season.json", `"served": "77 %"`, `"served": "170 %"`, "year.jars: served: "},
@@ -138,7 +157,8 @@ func TestOpenQuestion(t *testing.T) {
 	require.ErrorContains(t, err, `does "wet" mean that there is no reading?`)
 	require.ErrorContains(t, err, "set coolerFormat to {")
 	out, err := program.Changed(t, files, []string{"-units", "us"}, trial.Change{"cooler.csv", "15,44.2", "15,wet"},
-		trial.Change{"season.json", `"coolerLog": "cooler.csv",`, `"coolerLog": "cooler.csv", "coolerFormat": {"missing": ["wet"]},`})
+		trial.Change{"season.json", `"coolerLog": "cooler.csv",`,
+			`"coolerLog": "cooler.csv", "coolerFormat": {"missing": ["wet"]},`})
 	require.NoError(t, err)
 	trial.Contains(t, out, "Cooler: met over 22 h")
 }
@@ -146,7 +166,8 @@ func TestOpenQuestion(t *testing.T) {
 // TestFoodNeedsTheRecords: fish that no record vouches for is not counted as food.
 func TestFoodNeedsTheRecords(t *testing.T) {
 	for _, c := range []struct{ file, old, new, verdict, food string }{
-		{"cooler.csv", "", "elapsed (min),fish (°F)\n0,60\n25,60.5\n50,61\n75,60.5\n100,60\n125,61\n", "VERDICT: NOT MET", "Nothing is counted"},
+		{"cooler.csv", "", "elapsed (min),fish (°F)\n0,60\n25,60.5\n50,61\n75,60.5\n100,60\n125,61\n",
+			"VERDICT: NOT MET", "Nothing is counted"},
 		{"cooler.csv", "", "elapsed (min),fish (°F)\n0,36\n45,36\n", "VERDICT: CANNOT TELL", "Nothing is counted"},
 		{"season.json", "HOT-160-PNW", "HOT-180-MSU", "Smoker: not met", "Smoked: not counted"},
 		{"season.json", `"heatOff": "137 min"`, `"heatOff": "127 min"`, "Canner: not met", "Canned: not counted"},
@@ -164,10 +185,12 @@ func TestYearThatCannotBeHeld(t *testing.T) {
 	out, err := broken(t, "season.json", `"processed": 9`, `"processed": 2`)
 	require.NoError(t, err)
 	trial.Page(t, out, 42)
-	trial.Contains(t, out, "With the expected catch: infeasible: short 25 weeks, the first of them 16; at most ", " lb wanted, from 29 fish", "Every week of the year could be had with ", "  SHORT\n", "(season.cannot-be-held)")
+	trial.Contains(t, out, "With the expected catch: infeasible: short 25 weeks, the first of them 16; at most ",
+		" lb wanted, from 29 fish", "Every week of the year could be had with ", "  SHORT\n", "(season.cannot-be-held)")
 }
 
-// TestPicture: every week is a bar of preserved and one of fresh fish; a year that cannot be held marks its short weeks.
+// TestPicture: every week is a bar of preserved and one of fresh fish; a year that cannot be held marks its short
+// weeks.
 func TestPicture(t *testing.T) {
 	for _, system := range []string{"us", "metric"} {
 		svg := trial.Picture(t, program, "-units", system)
@@ -177,15 +200,18 @@ func TestPicture(t *testing.T) {
 	}
 	require.Error(t, run([]string{"-svg", filepath.Join(t.TempDir(), "no", "folder")}, &bytes.Buffer{}))
 	path := filepath.Join(t.TempDir(), "short.svg")
-	_, err := program.Changed(t, files, []string{"-svg", path}, trial.Change{"season.json", `"processed": 9`, `"processed": 2`})
+	_, err := program.Changed(t, files, []string{"-svg", path}, trial.Change{"season.json", `"processed": 9`,
+		`"processed": 2`})
 	require.NoError(t, err)
 }
 
 // TestTheShorterKeepingTimeCounts: the file may state less than is published, never more.
 func TestTheShorterKeepingTimeCounts(t *testing.T) {
 	const served = `"served": "70 %"`
-	for days, counted := range map[string]string{"30 d": "smoked and frozen 30 days", "90 d": "smoked and frozen 60 days"} {
-		out, err := broken(t, "season.json", served, served+`, "keeps": {"time": "`+days+`", "citation": {"source": "FDAStorageChart", "place": "chart", "basis": "read"}}`)
+	for days, counted := range map[string]string{"30 d": "smoked and frozen 30 days",
+		"90 d": "smoked and frozen 60 days"} {
+		out, err := broken(t, "season.json", served,
+			served+`, "keeps": {"time": "`+days+`", "citation": {"source": "FDAStorageChart", "place": "chart", "basis": "read"}}`)
 		require.NoError(t, err)
 		trial.Contains(t, out, counted)
 	}

@@ -28,7 +28,8 @@ func (w worked) printDetails(p *sheet.Sheet) {
 
 func (w worked) printCatch(p *sheet.Sheet) {
 	p.Heading("The catch")
-	p.Line("%d fish, %s whole, for %d households (%d people); the stove stands at %s", len(w.Fish), sheet.Text(p, w.jars.whole+w.smoker.whole), w.Households, w.People,
+	p.Line("%d fish, %s whole, for %d households (%d people); the stove stands at %s", len(w.Fish),
+		sheet.Text(p, w.jars.whole+w.smoker.whole), w.Households, w.People,
 		sheet.Text(p, w.Altitude.Value))
 	for _, to := range []struct {
 		name string
@@ -45,9 +46,11 @@ func (w worked) printWay(p *sheet.Sheet, title string, to way) {
 	p.Heading(title)
 	for i, c := range to.chains {
 		species := to.batches[i].species.String()
-		p.Line("%s, by %s%s: whole %s", species, c.from, p.From(practice(c.from+" for "+species+", "+to.to.String())), sheet.Text(p, c.Whole))
+		p.Line("%s, by %s%s: whole %s", species, c.from, p.From(practice(c.from+" for "+species+", "+to.to.String())),
+			sheet.Text(p, c.Whole))
 		for _, step := range c.Steps {
-			p.Line("  %s %s (%s goes to %s)", step.Step.Name, sheet.Text(p, step.Kept), sheet.Text(p, step.Left), step.Step.Rest)
+			p.Line("  %s %s (%s goes to %s)", step.Step.Name, sheet.Text(p, step.Kept), sheet.Text(p, step.Left),
+				step.Step.Rest)
 		}
 	}
 	p.Line("Together %s %s; weigh your own and plan again with that.", sheet.Text(p, to.kept.Likely), to.to)
@@ -58,9 +61,11 @@ func (w worked) printJars(p *sheet.Sheet) {
 	p.Line("%d %s jars of %s each", w.jarCount, w.Canner.Jar, sheet.Text(p, w.PackPerJar))
 	if over := units.Mass(w.over); over > 0 {
 		share, _ := units.RatioOf(over, w.PackPerJar)
-		p.Line("and %s over, %s of a jar: add it to the smoker's batch or freeze it, for a jar is packed full", sheet.Text(p, over), sheet.Text(p, units.RoundTo(share, units.Percent)))
+		p.Line("and %s over, %s of a jar: add it to the smoker's batch or freeze it, for a jar is packed full",
+			sheet.Text(p, over), sheet.Text(p, units.RoundTo(share, units.Percent)))
 	}
-	p.Line("%d canner loads of up to %d; the last has %d", w.loads(), w.Canner.JarsPerLoad, w.jarCount-(w.loads()-1)*int64(w.Canner.JarsPerLoad))
+	p.Line("%d canner loads of up to %d; the last has %d", w.loads(), w.Canner.JarsPerLoad,
+		w.jarCount-(w.loads()-1)*int64(w.Canner.JarsPerLoad))
 }
 
 // loads are those of the catch.
@@ -72,15 +77,20 @@ func (w worked) loads() int64 {
 func (w worked) printCanner(p *sheet.Sheet) {
 	s := w.schedule
 	p.Heading("The canner")
-	p.Line("Published for raw fish in %s jars, %s gauge%s: vent %s of steady steam%s; %s and never less; %s without a break, from when the pressure stands; headspace %s%s",
-		s.Jar, s.Gauge, p.From(s.Citation), units.Lasting(s.Vent), p.From(s.VentCitation), sheet.Up(p, s.Pressure), units.Lasting(s.Process), sheet.Text(p, s.Headspace), p.From(s.HeadspaceCitation))
+	p.Line("Published for raw fish in %s jars, %s gauge%s: vent %s of steady steam%s; %s and never less; %s without "+
+		"a break, from when the pressure stands; headspace %s%s",
+		s.Jar, s.Gauge, p.From(s.Citation), units.Lasting(s.Vent), p.From(s.VentCitation), sheet.Up(p,
+			s.Pressure), units.Lasting(s.Process), sheet.Text(p, s.Headspace), p.From(s.HeadspaceCitation))
 	if s.Unverified() {
 		p.Line("Part of this was not seen in print: check it before canning.")
 	}
-	p.Line("Steam at that setting here: %s, %s above %s%s. It explains the setting and changes nothing.", sheet.Text(p, w.margin.Steam), sheet.Text(p, w.margin.Above),
+	p.Line("Steam at that setting here: %s, %s above %s%s. It explains the setting and changes nothing.",
+		sheet.Text(p, w.margin.Steam), sheet.Text(p, w.margin.Above),
 		sheet.Text(p, w.margin.Reference), p.From(w.margin.Citation))
-	p.Line("At pressure the %d loads take %s, without heating, venting and cooling.", w.loads(), units.Lasting(time.Duration(w.loads())*s.Process))
-	p.Line("By its measure the canner takes %d %s jars, %d to a layer, %s%s; the households load %d.", w.load.Jars, w.jarSize.Name, w.load.PerLayer,
+	p.Line("At pressure the %d loads take %s, without heating, venting and cooling.", w.loads(),
+		units.Lasting(time.Duration(w.loads())*s.Process))
+	p.Line("By its measure the canner takes %d %s jars, %d to a layer, %s%s; the households load %d.", w.load.Jars,
+		w.jarSize.Name, w.load.PerLayer,
 		count(w.load.Layers, "layer"), p.From(w.load.Packing.Citation), w.Canner.JarsPerLoad)
 	if w.load.Jars < w.Canner.JarsPerLoad {
 		p.Line("That is more than fits: measure again.")
@@ -90,13 +100,16 @@ func (w worked) printCanner(p *sheet.Sheet) {
 
 func (w worked) printCure(p *sheet.Sheet) {
 	p.Heading("The cure")
-	p.Line("For %s of fillets, %s salt to fish by weight: %s of salt, %s of sugar", sheet.Text(p, w.cure.Fillet), sheet.Text(p, w.cure.Ratio), sheet.Up(p, w.cure.Salt), sheet.Text(p, w.cure.Sugar))
-	p.Line("Without a scale: %s of %s%s and %s of %s%s", spoons(p, w.volumes.Salt), w.salt.Name, p.From(w.salt.Citation), spoons(p, w.volumes.Sugar), w.sugar.Name, p.From(w.sugar.Citation))
+	p.Line("For %s of fillets, %s salt to fish by weight: %s of salt, %s of sugar", sheet.Text(p, w.cure.Fillet),
+		sheet.Text(p, w.cure.Ratio), sheet.Up(p, w.cure.Salt), sheet.Text(p, w.cure.Sugar))
+	p.Line("Without a scale: %s of %s%s and %s of %s%s", spoons(p, w.volumes.Salt), w.salt.Name,
+		p.From(w.salt.Citation), spoons(p, w.volumes.Sugar), w.sugar.Name, p.From(w.sugar.Citation))
 }
 
 // spoons is a volume in the measures of a kitchen.
 func spoons(p *sheet.Sheet, v units.Volume) string {
-	kitchen := units.Kitchen(units.CeilTo(v, units.Teaspoon/4), 4, units.Quart, units.Cup, units.Tablespoon, units.Teaspoon)
+	kitchen := units.Kitchen(units.CeilTo(v, units.Teaspoon/4), 4, units.Quart, units.Cup, units.Tablespoon,
+		units.Teaspoon)
 	metric := units.AmountOf(v).Text(units.Metric, units.Up)
 	switch p.System {
 	case units.US:
@@ -113,7 +126,8 @@ func (w worked) printCooler(p *sheet.Sheet) {
 	p.Line("%s", w.cooler.Read)
 	rows := [][]string{{"above", "for", ""}}
 	for _, h := range w.cold.Hours {
-		rows = append(rows, []string{sheet.Text(p, h.Above), units.Lasting(h.Time.Round(time.Second)), p.From(h.Citation)})
+		rows = append(rows, []string{sheet.Text(p, h.Above), units.Lasting(h.Time.Round(time.Second)),
+			p.From(h.Citation)})
 	}
 	p.Table(rows...)
 	p.Line("What each rule allows, and how much of it is used:")
@@ -122,7 +136,8 @@ func (w worked) printCooler(p *sheet.Sheet) {
 		if a.Hazard != 0 {
 			name += ", " + a.Hazard.String()
 		}
-		p.Line("  %s: %s, %s%s", name, a.Verdict, sheet.Text(p, units.CeilTo(a.Used, units.Percent)), p.FromEach(a.Citations()))
+		p.Line("  %s: %s, %s%s", name, a.Verdict, sheet.Text(p, units.CeilTo(a.Used, units.Percent)),
+			p.FromEach(a.Citations()))
 	}
 }
 
@@ -139,7 +154,8 @@ func (w worked) printCore(p *sheet.Sheet) {
 		if h.Limit.Home {
 			use = "home"
 		}
-		rows = append(rows, []string{fmt.Sprint(h.Limit.ID), h.Limit.Printed.Text(p.System), units.Lasting(h.Limit.Hold), use, h.Verdict.String(), p.From(h.Limit.Citation)})
+		rows = append(rows, []string{fmt.Sprint(h.Limit.ID), h.Limit.Printed.Text(p.System),
+			units.Lasting(h.Limit.Hold), use, h.Verdict.String(), p.From(h.Limit.Citation)})
 	}
 	p.Table(rows...)
 }

@@ -90,14 +90,16 @@ func (w *worked) lead(batches []batch, to yield.Stage) (way, error) {
 			return all, err
 		}
 		all.chains = append(all.chains, chain{o, from})
-		all.kept = units.Range[units.Mass]{Low: all.kept.Low + o.Kept.Low, Likely: all.kept.Likely + o.Kept.Likely, High: all.kept.High + o.Kept.High}
+		all.kept = units.Range[units.Mass]{Low: all.kept.Low + o.Kept.Low, Likely: all.kept.Likely + o.Kept.Likely,
+			High: all.kept.High + o.Kept.High}
 		all.whole += b.whole
 	}
 	return all, nil
 }
 
 func (w *worked) workProcess() (err error) {
-	w.schedule, err = process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: w.Canner.Jar, Gauge: w.Canner.Gauge, Altitude: w.Altitude})
+	w.schedule, err = process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: w.Canner.Jar,
+		Gauge: w.Canner.Gauge, Altitude: w.Altitude})
 	if err != nil {
 		return err
 	}
@@ -119,7 +121,8 @@ func (w *worked) workCure() (err error) {
 
 // workRecords judges the three records, and joins what is found.
 func (w *worked) workRecords() (err error) {
-	if w.cold, err = coldchain.Audit(w.cooler.Series, coldchain.Terms{MaxGap: coolerGap, Product: coldchain.RawFish}); err != nil {
+	if w.cold, err = coldchain.Audit(w.cooler.Series, coldchain.Terms{MaxGap: coolerGap,
+		Product: coldchain.RawFish}); err != nil {
 		return fmt.Errorf("%s: %w", w.CoolerLog, err)
 	}
 	if err := w.workCore(); err != nil {

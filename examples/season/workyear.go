@@ -67,10 +67,12 @@ func (w *worked) workCosts() error {
 	if w.plan.Fish() > 0 {
 		kilogram = trips.DivRound(units.In(units.Mass(w.plan.Fish())*w.plan.Year.Fish, units.Kilogram, 16), 8)
 	}
-	container := map[string]decimal.Decimal{w.year.jars.Name: w.Year.Prices.JarAndLid, w.year.smoked.Name: w.Year.Prices.Bag}
+	container := map[string]decimal.Decimal{w.year.jars.Name: w.Year.Prices.JarAndLid,
+		w.year.smoked.Name: w.Year.Prices.Bag}
 	w.costs = map[string]larder.Cost{}
 	for _, s := range w.wanted.Supplies {
-		cost, err := larder.Costs(w.wanted.Household, s, larder.Prices{Kilogram: kilogram, Container: container[s.Want.Name], Load: w.Year.Prices.CannerLoad}, 2)
+		cost, err := larder.Costs(w.wanted.Household, s, larder.Prices{Kilogram: kilogram,
+			Container: container[s.Want.Name], Load: w.Year.Prices.CannerLoad}, 2)
 		if err != nil {
 			return fmt.Errorf("year.prices: %w", err)
 		}
@@ -110,7 +112,8 @@ func (w worked) made(product larder.Want) (containers, loads int) {
 
 // cureOf is the cure of the fillets that a batch packs; none where it packs none.
 func (w worked) cureOf(b larder.Batch) brine.Cure {
-	cure, _ := brine.DryCure(units.Mass(madeIn(b, w.year.smoked).Containers)*w.year.smoked.Pack, w.Cure.SaltToFish, w.mix)
+	cure, _ := brine.DryCure(units.Mass(madeIn(b, w.year.smoked).Containers)*w.year.smoked.Pack, w.Cure.SaltToFish,
+		w.mix)
 	return cure
 }
 

@@ -44,29 +44,37 @@ type prices struct {
 	CannerLoad decimal.Decimal `wire:"required"`
 }
 
-// year is what the file says of it, understood: the year without the fish and what is eaten, and the two products without
-// their yields, which all follow from the catch.
+// year is what the file says of it, understood: the year without the fish and what is eaten, and the two products
+// without their yields, which all follow from the catch.
 type year struct {
 	plan         larder.Year
 	jars, smoked larder.Want
 }
 
 func (f fileYear) understand(c fileCanner) (y year, err error) {
-	for name, price := range map[string]decimal.Decimal{"year.pricePerTrip": f.PricePerTrip, "year.prices.jarAndLid": f.Prices.JarAndLid,
-		"year.prices.bag": f.Prices.Bag, "year.prices.cannerLoad": f.Prices.CannerLoad} {
-		if price.IsNegative() {
-			return y, fmt.Errorf("%s: %v: expected a number of 0 or more", name, price)
+	for _, price := range []struct {
+		name  string
+		value decimal.Decimal
+	}{
+		{"pricePerTrip", f.PricePerTrip}, {"prices.jarAndLid", f.Prices.JarAndLid}, {"prices.bag", f.Prices.Bag},
+		{"prices.cannerLoad", f.Prices.CannerLoad},
+	} {
+		if price.value.IsNegative() {
+			return y, fmt.Errorf("year.%s: %v: expected a number of 0 or more", price.name, price.value)
 		}
 	}
 	if f.IcePerFish < 0 || f.SaltPerJar < 0 {
 		return y, fmt.Errorf("year: ice and salt must not be negative")
 	}
-	y.plan = larder.Year{Weeks: f.Weeks, Lag: f.Lag, Rule: f.Rule, Trips: f.Trips, Fishing: larder.Expected, Fresh: keeps(f.Fresh, keeping.Raw, keeping.InRefrigerator)}
-	if y.jars, err = f.Jars.understand(c.Jar.String()+" jars", keeps(f.Jars.Keeps, keeping.HomeCanned, keeping.InCupboard)); err != nil {
+	y.plan = larder.Year{Weeks: f.Weeks, Lag: f.Lag, Rule: f.Rule, Trips: f.Trips, Fishing: larder.Expected,
+		Fresh: keeps(f.Fresh, keeping.Raw, keeping.InRefrigerator)}
+	if y.jars, err = f.Jars.understand(c.Jar.String()+" jars", keeps(f.Jars.Keeps, keeping.HomeCanned,
+		keeping.InCupboard)); err != nil {
 		return y, fmt.Errorf("year.jars: %w", err)
 	}
 	y.jars.Load = c.JarsPerLoad
-	if y.smoked, err = f.Smoked.understand("smoked, frozen", keeps(f.Smoked.Keeps, keeping.SmokedVacuum, keeping.InFreezer)); err != nil {
+	if y.smoked, err = f.Smoked.understand("smoked, frozen", keeps(f.Smoked.Keeps, keeping.SmokedVacuum,
+		keeping.InFreezer)); err != nil {
 		return y, fmt.Errorf("year.smoked: %w", err)
 	}
 	y.plan.Keeps = y.jars.Keeps

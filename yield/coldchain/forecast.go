@@ -60,7 +60,7 @@ func (r Running) forecast(j judge, now time.Duration, p piece) Forecast {
 		f.Verdict, f.At = verdict.NotMet, at
 		return f
 	}
-	if r.unknown > 0 || r.seen.Blind > 0 || r.seen.doubtful() {
+	if worst := r.total.blind(&r.seen); r.unknown > 0 || r.seen.doubtful() || worst != nil && !j.met(worst) {
 		f.Verdict = verdict.CannotTell
 	}
 	l, kitchen := append(ledger(nil), r.total...), r.terms.stayAt(now).kitchen()

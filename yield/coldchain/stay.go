@@ -32,11 +32,11 @@ func (s Stay) check(after time.Duration) error {
 	if err := places.Check(s.In); err != nil {
 		return err
 	}
-	if s.When.From < after || s.When.To <= s.When.From {
-		return units.RangeError{
-			What: "stretch of a stay", Got: units.Lasting(s.When.From) + " to " + units.Lasting(s.When.To),
-			Low: "at or after " + units.Lasting(after) + ", and longer than nothing",
-		}
+	switch {
+	case s.When.From < after:
+		return units.RangeError{What: "start of a stay", Got: units.Lasting(s.When.From), Low: units.Lasting(after)}
+	case s.When.To <= s.When.From:
+		return units.RangeError{What: "end of a stay", Got: units.Lasting(s.When.To), Low: units.Lasting(s.When.From), LowExclusive: true}
 	}
 	if !s.Air.IsSet() {
 		return nil

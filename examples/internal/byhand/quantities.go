@@ -36,8 +36,8 @@ func (p *Page) Count(symbol, formula, unit string) {
 	p.Work(symbol, formula, unit, len(strconv.FormatFloat(math.Abs(v), 'f', 0, 64)))
 }
 
-// Uptake works out the average uptake of a slab by its Fourier number: the first term of the short form up to 0.1, where
-// the next is below a millionth of it, and three terms of the long form beyond.
+// Uptake works out the average uptake of a slab by its Fourier number: the first term of the short form up to 0.1,
+// where the next is below a millionth of it, and three terms of the long form beyond.
 func (p *Page) Uptake(symbol, fourier string) {
 	if p.Float(fourier) <= 0.1 {
 		p.Work(symbol, "2 × sqrt("+fourier+" / 3.14159265)",
