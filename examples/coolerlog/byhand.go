@@ -18,15 +18,26 @@ func (v verdicts) byHand(w io.Writer, system units.System) error {
 	p := byhand.New(w, "the time in each band as a share of what it allows, and the ice")
 	for i, j := range v.fish {
 		j.crossingByHand(p, i, system)
-		governs := tightest(j.report)
+		governs, fullest := tightest(j.report), fullestBands(j.report)
 		for n, a := range j.report.Allowances {
-			if a.ID == governs.ID || a.Verdict == verdict.NotMet {
+			if a.ID == governs.ID || a.ID == fullest || a.Verdict == verdict.NotMet && a.Spared == 0 {
 				j.sumByHand(p, a, system, fmt.Sprintf("%d_%d", i+1, n+1))
 			}
 		}
 	}
 	v.iceByHand(p)
 	return p.Close()
+}
+
+// fullestBands is the hazard of table A-2 of which most was used, whether it decides or not.
+func fullestBands(r coldchain.Report) verdict.Rule {
+	var most coldchain.Allowance
+	for _, a := range r.Allowances {
+		if a.Rule == coldchain.TableA2 && (most.ID == "" || a.Used > most.Used) {
+			most = a
+		}
+	}
+	return most.ID
 }
 
 // crossingByHand shows how the time above a limit begins or ends between two readings.
@@ -56,6 +67,12 @@ func (j judged) crossingByHand(p *byhand.Page, nth int, system units.System) {
 // sumByHand adds up the bands of one allowance.
 func (j judged) sumByHand(p *byhand.Page, a coldchain.Allowance, system units.System, nth string) {
 	p.Step(j.name+": "+name(a)+", "+a.Verdict.String(), a.Citations()...)
+	if a.Spared != 0 {
+		p.Note("It is shown and does not decide: %s.", a.Spared)
+	}
+	if len(j.report.Terms.Stays) > 0 {
+		p.Note("Where the core warms, time counts at the warmest of what lies around it, as stated.")
+	}
 	var shares []string
 	single := 0
 	for i, l := range a.Lines {

@@ -23,9 +23,11 @@ type file struct {
 }
 
 type fileFish struct {
-	Name      string        `wire:"required"`
-	Log       string        `wire:"required" help:"the record of the warmest part inside the fish, a CSV file beside this one"`
-	Format    series.Format `wire:"partial" help:"how the record is written, as far as it does not say so itself" example:"{\"order\": \"day first\"}"`
+	Name      string          `wire:"required"`
+	Log       string          `wire:"required" help:"the record of the warmest part inside the fish, a CSV file beside this one"`
+	Format    series.Format   `wire:"partial" help:"how the record is written, as far as it does not say so itself" example:"{\"order\": \"day first\"}"`
+	Use       coldchain.Use   `help:"what it is for: the limits that govern it" example:"\"eaten raw\""`
+	Water     coldchain.Water `help:"where it is from" example:"\"freshwater\""`
 	Landing   fileLanding
 	KeepsLike string             `wire:"required" help:"the fish by whose published life on ice it is measured"`
 	Gutted    units.Stated[bool] `help:"whether it was gutted"`
@@ -61,9 +63,11 @@ type fileTest struct {
 // fileEvent is something that was done, from when on, and the storage that the fish went into, where that is to be
 // judged.
 type fileEvent struct {
-	At    time.Duration   `wire:"always" help:"since the record began"`
-	What  string          `wire:"required" help:"what was done"`
-	Store keeping.Storage `help:"refrigerator, freezer or cupboard, where it is to be judged" example:"\"refrigerator\""`
+	At    time.Duration     `wire:"always" help:"since the record began"`
+	What  string            `wire:"required" help:"what was done"`
+	In    coldchain.Place   `help:"where the fish lay from then on: ice, refrigerator, freezer or out"`
+	Air   units.Temperature `help:"the warmest air, water or surface around it there"`
+	Store keeping.Storage   `help:"refrigerator, freezer or cupboard, where it is to be judged" example:"\"refrigerator\""`
 }
 
 // cooler is what the file says, understood, with the logs beside it.
@@ -80,6 +84,8 @@ type fish struct {
 	record series.Series[units.Temperature]
 	read   string // how it was read
 	events []fileEvent
+	use    coldchain.Use
+	water  coldchain.Water
 }
 
 // load reads the file and the logs beside it; an error names the file and the field or line.
@@ -144,7 +150,7 @@ func (l *cooler) understand() error {
 		}
 		landed := coldchain.Landing{ForCanning: true, Gutted: f.Landing.Gutted, Iced: f.Landing.Iced,
 			Medium: f.Landing.In, Warmest: f.Landing.Warmest}
-		l.fish = append(l.fish, fish{name: f.Name, landed: landed, lives: lives, events: f.Events})
+		l.fish = append(l.fish, fish{name: f.Name, landed: landed, lives: lives, events: f.Events, use: f.Use, water: f.Water})
 	}
 	return nil
 }

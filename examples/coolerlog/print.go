@@ -133,8 +133,12 @@ func printStore(p *sheet.Sheet, s keeping.StoreReport) {
 func (j judged) printBudgets(p *sheet.Sheet) {
 	p.Line("What was used of each allowance; twenty marks are all of it:")
 	for _, a := range j.report.Allowances {
-		p.Line("%s %8s  %s: %s%s", bar(a.Used), units.Text(units.CeilTo(a.Used, units.Percent), units.Percent, 0),
-			a.Verdict, name(a), p.FromEach(a.Citations()))
+		spared := ""
+		if a.Spared != 0 {
+			spared = "; spared, for " + a.Spared.String()
+		}
+		p.Line("%s %8s  %s: %s%s%s", bar(a.Used), units.Text(units.CeilTo(a.Used, units.Percent), units.Percent, 0),
+			a.Verdict, name(a), spared, p.FromEach(a.Citations()))
 	}
 }
 
@@ -152,7 +156,7 @@ func (j judged) printNext(p *sheet.Sheet) {
 	}
 	var running []coldchain.Forecast
 	for _, f := range j.next {
-		if f.Runs {
+		if f.Runs && f.Spared == 0 {
 			running = append(running, f)
 		}
 	}
