@@ -29,7 +29,7 @@ func (f file) print(p *sheet.Sheet, all []brine) {
 	p.Line("RESULT: %s of %s brine at %s: %s of salt and %s of water, %s on the salometer", sheet.Text(p, f.Volume),
 		sheet.Text(p, first.Share), sheet.Text(p, f.Temperature),
 		sheet.Up(p, first.makeup.Salt), sheet.Text(p, first.makeup.Water), degrees(first.Salometer, units.Percent, 1))
-	p.Do("weigh the salt. Count a hydrometer's reading only at the temperature that it is made for.")
+	p.Do("Weigh the salt. Count a hydrometer's reading only at the temperature that it is made for.")
 	p.Line("%s. %s", f.Title, f.About)
 	f.printScales(p, all)
 	printActivity(p, all)

@@ -19,8 +19,8 @@ func (p plan) print(s *sheet.Sheet) {
 	s.Line("RESULT: %s of salt%s for %s of fish in %s; %s in the cold", sheet.Up(s, p.batch.Salt), with,
 		sheet.Text(s, p.batch.Fish),
 		counted(len(p.rows), "fillet"), units.Lasting(p.Cure.Time))
-	s.Do("weigh salt and sugar for every fillet by its own weight, from the table below.")
-	s.Do("have the water phase salt measured in the loin: at least %s for a low-oxygen pack%s. No estimate here says "+
+	s.Do("Weigh salt and sugar for every fillet by its own weight, from the table below.")
+	s.Do("Have the water phase salt measured in the loin: at least %s for a low-oxygen pack%s. No estimate here says "+
 		"that it is met.",
 		units.AmountOf(limit.Least).Text(s.System, units.Up), s.From(limit.Citation))
 	s.Line("%s. %s", p.Title, p.About)

@@ -45,7 +45,7 @@ func TestByHand(t *testing.T) {
 
 func TestHelp(t *testing.T) { trial.Help(t, program) }
 
-// Thin air lets a wet surface get less warm, and dries faster.
+// In thin air a wet surface stays cooler.
 func TestAltitude(t *testing.T) {
 	high := program.Printed(t, "-units", "metric")
 	low, err := program.Changed(t, []string{"drying.json"}, []string{"-units", "metric"},

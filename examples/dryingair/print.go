@@ -14,7 +14,7 @@ func (d dried) print(p *sheet.Sheet) {
 	p.Line("RESULT: the wet surface stays at %s in air of %s%s; tacky after %s, smoke on it by %s",
 		sheet.Text(p, d.drying.Surface), sheet.Text(p, d.Dryer),
 		p.From(moistair.Source()), span(tacky), span(stop))
-	p.Do("judge the skin by the finger: the times are a range over a film of air that is not known better.")
+	p.Do("Judge the skin by the finger: the times are a range over a film of air that is not known better.")
 	p.Line("%s. %s", d.Title, d.About)
 	p.Heading("The air")
 	rows := [][]string{{"", "dry bulb", "relative", "water to dry air", "dew point", "wet bulb"}}
@@ -25,8 +25,8 @@ func (d dried) print(p *sheet.Sheet) {
 		rows = append(rows, state(p, a.name, a.air))
 	}
 	p.Table(rows...)
-	p.Line("The dryer is at %s; at sea level the same outside air, heated as far, has the last line. Thin air lets a "+
-		"wet surface get less warm.", sheet.Text(p, d.Altitude.Value))
+	p.Line("The dryer is at %s; at sea level the same outside air, heated as far, has the last line. In thin "+
+		"air a wet surface stays cooler.", sheet.Text(p, d.Altitude.Value))
 	p.Heading("How it dries")
 	p.Line("From %s of fillet in %s: %s to %s of water, likely %s%s", area(p, d.Area), units.Lasting(d.During),
 		sheet.Text(p, d.lost.Low), sheet.Text(p, d.lost.High),

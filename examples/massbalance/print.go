@@ -35,10 +35,10 @@ func (w walk) print(s *sheet.Sheet) {
 	s.Line("RESULT: %s water phase salt by estimate, and %s of the raw weight left", sheet.Down(s, wps),
 		sheet.Text(s, ratio(total(w.final), total(w.raw))))
 	if wps < limit.Least {
-		s.Do("eat it fresh or freeze it. It is BELOW the strictest published limit, %s%s, and not cured for keeping.",
+		s.Do("Eat it fresh or freeze it. It is BELOW the strictest published limit, %s%s, and not cured for keeping.",
 			sheet.Up(s, limit.Least), s.From(limit.Citation))
 	} else {
-		s.Do("have the water phase salt measured. By this estimate it is not below the strictest published limit, "+
+		s.Do("Have the water phase salt measured. By this estimate it is not below the strictest published limit, "+
 			"%s%s; only a laboratory can say so.",
 			sheet.Up(s, limit.Least), s.From(limit.Citation))
 	}
