@@ -27,7 +27,7 @@ func TestPageRefuses(t *testing.T) {
 		"demo.boil stands":      func(t testing.TB) { Page(t, strings.Replace(sound, "demo.heat", "demo.boil", 1), 4) },
 		"no caution has":        func(t testing.TB) { Page(t, "VERDICT: MET\n\nCAUTIONS\nnone\n\nSources: 1\n", 4) },
 		"0 lines of sources":    func(t testing.TB) { Page(t, "VERDICT: MET\n", 4) },
-		`prints "4 in"`:       func(t testing.TB) { System(t, "14 in and 3 jars", "metric") },
+		`prints "4 in"`:         func(t testing.TB) { System(t, "14 in and 3 jars", "metric") },
 		`prints "1 psi"`:        func(t testing.TB) { System(t, "11 psi", "metric") },
 		`prints "1 kPa"`:        func(t testing.TB) { System(t, "11 kPa", "us") },
 		`prints "7 F°"`:         func(t testing.TB) { System(t, "7 F° more", "metric") },
