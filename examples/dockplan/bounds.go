@@ -49,8 +49,8 @@ func (k *kitchen) possess(b *bounds) error {
 	raw := k.limits.raw
 	plan, err := season.Keep(season.Year{
 		Rule: k.Rule, Fishing: season.Expected, Weeks: 1, Lag: 1, Fish: k.Mass, Weekly: k.Mass,
-		Fresh: season.Keeping{Time: season.Week, Citation: raw.citation}, Keeps: season.Keeping{Time: season.Week,
-			Citation: raw.citation},
+		Fresh: season.Keeping{Time: season.Week, Citation: raw.citation},
+		Keeps: season.Keeping{Time: season.Week, Citation: raw.citation},
 	})
 	if err != nil {
 		return err
@@ -59,8 +59,8 @@ func (k *kitchen) possess(b *bounds) error {
 	b.rooms = append(b.rooms, room{"daily limit", k.Rule.Anglers * k.Rule.Daily, h.Today})
 	for _, r := range []room{
 		{"all fish held", most.All, h.Fresh + h.Preserved}, {"fresh fish held", most.Fresh, h.Fresh},
-		{"preserved fish held, which today's become", most.Preserved, h.Fresh + h.Preserved}, {"fish of the year",
-			k.Rule.Anglers * k.Rule.Annual, h.Year},
+		{"preserved fish held, which today's become", most.Preserved, h.Fresh + h.Preserved},
+		{"fish of the year", k.Rule.Anglers * k.Rule.Annual, h.Year},
 	} {
 		if r.limit > 0 {
 			b.rooms = append(b.rooms, r)
@@ -84,6 +84,9 @@ func (b bounds) least() room {
 // eat is what the household wants of the weeks to come, less what it has. Whole fish, rounded down: more would be
 // kept to be thrown away.
 func (k *kitchen) eat(b *bounds) error {
+	if k.Smoker.Fish > 0 && k.Year.Smoked == (fileProduct{}) {
+		return units.UnsetError{What: "smoked, how much of the smoked fish people eat"}
+	}
 	var wants []season.Want
 	for _, one := range []struct {
 		name    string
@@ -111,8 +114,8 @@ func (k *kitchen) eat(b *bounds) error {
 		})
 	}
 	var err error
-	if b.larder, err = season.Size(season.Household{People: k.Year.People, Weeks: k.Year.Weeks, Fish: k.Mass},
-		wants...); err != nil {
+	house := season.Household{People: k.Year.People, Weeks: k.Year.Weeks, Fish: k.Mass}
+	if b.larder, err = season.Size(house, wants...); err != nil {
 		return err
 	}
 	b.eats = int(b.larder.Round / k.Mass)
@@ -129,8 +132,9 @@ func (k *kitchen) advise(b *bounds) (err error) {
 	b.periods = int64(time.Duration(k.Year.Weeks) * season.Week / b.advice.Period)
 	b.meals = b.periods * int64(b.advice.Meals) * int64(k.Year.People)
 	b.eaten = units.Mass(b.meals) * k.Intake.Meal
-	for _, one := range []struct{ left, served units.Ratio }{{k.jarred.of, k.Year.Canned.Served}, {k.filets.of,
-		k.Year.Smoked.Served}} {
+	for _, one := range []struct{ left, served units.Ratio }{
+		{k.jarred.of, k.Year.Canned.Served}, {k.filets.of, k.Year.Smoked.Served},
+	} {
 		part, err := units.ProrateUp(k.Mass, one.left, units.One)
 		if err != nil {
 			return err

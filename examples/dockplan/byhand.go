@@ -7,7 +7,6 @@ import (
 	"time"
 
 	"example.org/lakelarder/examples/internal/byhand"
-	"example.org/lakelarder/pressure/canner"
 	"example.org/lakelarder/units"
 )
 
@@ -57,21 +56,10 @@ func (a answer) jarsByHand(p *byhand.Page) {
 func (a answer) cycleByHand(p *byhand.Page) {
 	c := a.cycle
 	p.Step("One load, from turning on the heat to lifting the lid", c.HeatUp.Citation, c.Vent.Citation,
-		c.Pressurize.Citation, c.Process.Citation, c.CoolDown.Citation,
-		c.Wait.Citation)
-	heat := c.HeatUp
-	heat.Most = a.heatUp
-	for _, part := range [...]struct {
-		symbol string
-		span   canner.Span
-		what   string
-	}{
-		{"u", heat, "heating up"}, {"v", c.Vent, "venting"}, {"g", c.Pressurize, "pressurizing"}, {"t", c.Process,
-			"process"}, {"d", c.CoolDown, "cooling down"},
-		{"w", c.Wait, "from the weight to the lid"},
-	} {
-		p.Let(part.symbol+"1", minutes(part.span.Least), "min", part.what+", at least")
-		p.Let(part.symbol+"2", minutes(part.span.Most), "min", part.what+", at most")
+		c.Pressurize.Citation, c.Process.Citation, c.Wait.Citation)
+	for _, part := range a.parts() {
+		p.Let(part.symbol+"1", minutes(part.span.Least), "min", part.name+", at least")
+		p.Let(part.symbol+"2", minutes(part.span.Most), "min", part.name+", at most")
 	}
 	p.Work("least", "u1 + v1 + g1 + t1 + d1 + w1", "min", 6)
 	p.Meets("least", c.Total.Least.Minutes(), 0, "the least of the published cycle")
@@ -137,8 +125,7 @@ func (a answer) yearByHand(p *byhand.Page) {
 // adviceByHand is how many fish the meals of the advisory are.
 func (a answer) adviceByHand(p *byhand.Page) {
 	p.Step("What the advisory permits", a.advice.Citation)
-	whole(p, "P", int(a.periods), fmt.Sprintf("whole periods of %s in %d weeks", units.Lasting(a.advice.Period),
-		a.Year.Weeks))
+	whole(p, "P", int(a.periods), fmt.Sprintf("whole periods of %s in %d weeks", units.Lasting(a.advice.Period), a.Year.Weeks))
 	whole(p, "a", a.advice.Meals, "meals of one person in a period")
 	whole(p, "o", a.Year.People, "people")
 	p.Let("q", grams(a.Intake.Meal), "g", "a meal")

@@ -34,8 +34,11 @@ func (a answer) printConflict(p *sheet.Sheet) {
 	if len(c.Parts) == 0 {
 		return
 	}
-	p.Line("With %s these cannot hold together%s:", fish(a.more.fish), map[bool]string{true: ", and any one less can",
-		false: "; there may be some too many"}[c.Minimal])
+	how := "; there may be some too many"
+	if c.Minimal {
+		how = ", and any one less can"
+	}
+	p.Line("With %s these cannot hold together%s:", fish(a.more.fish), how)
 	seen := map[string]bool{}
 	for _, part := range c.Parts {
 		text, from := a.partOf(part)
@@ -56,26 +59,26 @@ func (a answer) partOf(part timetable.Part) (string, cite.Citation) {
 		return fmt.Sprintf("from %s to %s everybody sleeps: no canner is left alone, and the smoker is out",
 			a.clockOf(a.Home.Sleep.Value), a.clockOf(a.Home.Wake.Value)), none
 	case timetable.OfCapacity:
-		return fmt.Sprintf("of the %s there is no more%s", part.Resource, would(r, counted(r.Units,
-			"more")+" would do")), none
+		return fmt.Sprintf("of the %s there is no more%s", part.Resource,
+			would(r, counted(r.Units, "more")+" would do")), none
 	case timetable.OfRestart:
 		return fmt.Sprintf("there is to be room for one load begun again from zero, its end within %s of the first%s",
 			units.Lasting(a.limits.again.within),
 			would(r, "without it there would be time, and a load that fails would be lost")), a.limits.again.citation
 	case timetable.OfEnd:
-		return "all has ended when the two days are over" + would(r,
-			units.Lasting(r.By)+" more would do"), a.limits.jars.citation
+		return "all has ended when the two days are over" +
+			would(r, units.Lasting(r.By)+" more would do"), a.limits.jars.citation
 	}
 	b := part.Bound
 	switch {
 	case b.Name == wished:
-		return fmt.Sprintf("%s done by %s, as you want%s", b.To.Task, a.when(b.Gap), would(r,
-			units.Lasting(r.By)+" later would do")), none
+		return fmt.Sprintf("%s done by %s, as you want%s", b.To.Task, a.when(b.Gap),
+			would(r, units.Lasting(r.By)+" later would do")), none
 	case b.Sense == timetable.NotAfter && b.Citation == none:
 		return b.Name + would(r, units.Lasting(r.By)+" more would do"), none
 	case b.Sense == timetable.NotAfter:
-		return fmt.Sprintf("%s: %s by %s%s", b.Name, b.To, a.when(b.Gap), would(r,
-			"short by "+units.Lasting(r.By)+", and what is published does not give way")), b.Citation
+		return fmt.Sprintf("%s: %s by %s%s", b.Name, b.To, a.when(b.Gap),
+			would(r, "short by "+units.Lasting(r.By)+", and what is published does not give way")), b.Citation
 	}
 	return "", none
 }

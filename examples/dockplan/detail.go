@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"example.org/lakelarder/examples/internal/sheet"
+	"example.org/lakelarder/pressure/canner"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/yield/timetable"
@@ -47,8 +48,9 @@ func (a answer) again() (d due) {
 	for _, s := range a.work.table.Slots {
 		for _, load := range a.work.problem.Restart.Tasks {
 			if by := s.Soonest + a.limits.again.within; s.Task == load && (d.bound.Gap == 0 || by < d.bound.Gap) {
-				d.bound = timetable.Bound{Name: "a load begun again, within a day of its first end", Gap: by,
-					Citation: a.limits.again.citation}
+				d.bound = timetable.Bound{
+					Name: "a load begun again, within a day of its first end", Gap: by, Citation: a.limits.again.citation,
+				}
 				d.latest = a.work.table.Spare.Latest
 			}
 		}
@@ -109,25 +111,28 @@ func (a answer) printSteps(p *sheet.Sheet) {
 	}
 }
 
+// part is a part of a load.
+type part struct {
+	name, symbol string
+	span         canner.Span
+}
+
+// parts are those from the heat to the lid, with the longest heating up that the plan reckons with.
+func (k *kitchen) parts() []part {
+	c := k.cycle
+	c.HeatUp.Most = k.heatUp
+	return []part{
+		{"heat up", "u", c.HeatUp}, {"vent", "v", c.Vent}, {"pressurize", "g", c.Pressurize}, {"process", "t", c.Process},
+		{"cool down", "d", c.CoolDown}, {"wait", "w", c.Wait},
+	}
+}
+
 // printInputs is what the plan reckons with, published and the household's own.
 func (a answer) printInputs(p *sheet.Sheet) {
 	p.Heading("What it reckons with")
 	p.Line("%s, work from %s, first fish %s. %s", a.Place, a.when(0), a.when(-a.since), a.About)
-	c := a.cycle
-	for _, part := range []struct {
-		name string
-		span struct{ Least, Most time.Duration }
-		from cite.Citation
-	}{
-		{"heat up", struct{ Least, Most time.Duration }{c.HeatUp.Least, a.heatUp}, c.HeatUp.Citation},
-		{"vent", struct{ Least, Most time.Duration }{c.Vent.Least, c.Vent.Most}, c.Vent.Citation},
-		{"pressurize", struct{ Least, Most time.Duration }{c.Pressurize.Least, c.Pressurize.Most},
-			c.Pressurize.Citation},
-		{"process", struct{ Least, Most time.Duration }{c.Process.Least, c.Process.Most}, c.Process.Citation},
-		{"cool down", struct{ Least, Most time.Duration }{c.CoolDown.Least, c.CoolDown.Most}, c.CoolDown.Citation},
-		{"wait", struct{ Least, Most time.Duration }{c.Wait.Least, c.Wait.Most}, c.Wait.Citation},
-	} {
-		p.Item("%s: %s%s", part.name, between(part.span.Least, part.span.Most), p.From(part.from))
+	for _, part := range a.parts() {
+		p.Item("%s: %s%s", part.name, between(part.span.Least, part.span.Most), p.From(part.span.Citation))
 	}
 	p.Item("a load: %d jars%s; %s of fish in each, at most %s%s", a.load.Jars, p.From(a.load.Packing.Citation),
 		sheet.Text(p, a.Canner.Fill), sheet.Down(p, a.fill.Most), p.From(a.fill.Citation))

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"sort"
 	"strings"
 	"time"
 
@@ -53,8 +54,8 @@ func (a answer) draw() (string, error) {
 	p.Line(chart.Width-8, laneTop, chart.Width-8, bottom, chart.Thin)
 	y := bottom + 20
 	for _, key := range [...]struct{ style, words string }{
-		{chart.Dark, "takes at least; starts not before its upper edge"}, {chart.Shade,
-			"may take as long as this; spare: a load begun again"}, {night, "everybody sleeps"},
+		{chart.Dark, "takes at least; starts not before its upper edge"},
+		{chart.Shade, "may take as long as this; spare: a load begun again"}, {night, "everybody sleeps"},
 	} {
 		p.Rect(laneLeft, y-9, 22, 10, key.style)
 		p.Text(laneLeft+30, y, "start", chart.Note, key.words)
@@ -107,19 +108,21 @@ func (a answer) lanes() (all []lane) {
 	for _, r := range a.work.problem.Resources {
 		units := make([]lane, r.Capacity)
 		for i := range units {
-			units[i].name = r.Name
+			units[i].name = strings.Replace(r.Name, people, "person", 1)
 			if r.Capacity > 1 {
-				units[i].name = fmt.Sprintf("%s %d", strings.TrimSuffix(strings.Replace(r.Name, people, "person", 1),
-					"s"), i+1)
+				units[i].name += fmt.Sprintf(" %d", i+1)
 			}
 		}
+		var blocks []block
 		for _, s := range slots {
-			for _, b := range occupied(s, tasks[s.Task], r.Name) {
-				put(units, b)
-			}
+			blocks = append(blocks, occupied(s, tasks[s.Task], r.Name)...)
 		}
 		if spare := a.work.table.Spare; spare.Task != "" && (r.Name == people || r.Name == canned) {
-			put(units, block{"spare", spare.Start, spare.Start, spare.Latest, 1})
+			blocks = append(blocks, block{"spare", spare.Start, spare.Start, spare.Latest, 1})
+		}
+		sort.SliceStable(blocks, func(i, j int) bool { return blocks[i].start < blocks[j].start })
+		for _, b := range blocks {
+			put(units, b)
 		}
 		all = append(all, units...)
 	}
@@ -140,7 +143,7 @@ func occupied(s timetable.Slot, t timetable.Task, resource string) (all []block)
 		}
 		span := s.Steps[i]
 		if last := len(all) - 1; last >= 0 && i > 0 && all[last].latest == s.Steps[i-1].End {
-			all[last].soonest, all[last].latest = span.Soonest, span.End
+			all[last].name, all[last].soonest, all[last].latest = s.Task, span.Soonest, span.End
 			continue
 		}
 		name := s.Task
@@ -152,8 +155,8 @@ func occupied(s timetable.Slot, t timetable.Task, resource string) (all []block)
 	return all
 }
 
-// put gives a block to the first units that are free; slots come in the order of their starts, and no more are
-// occupied than there are.
+// put gives a block to the first units that are free. Blocks come in the order of their starts, and no more are occupied
+// than there are.
 func put(units []lane, b block) {
 	for i := range units {
 		if b.count == 0 {
@@ -179,8 +182,8 @@ func (a answer) described(lanes []lane) string {
 			if i == 0 {
 				text += " " + l.name + ":"
 			}
-			text += fmt.Sprintf(" %s not before %s, ended by %s;", b.name, a.when(b.start), a.until(b.start,
-				b.latest))
+			text += fmt.Sprintf(" %s not before %s, ended by %s;", b.name, a.when(b.start),
+				a.until(b.start, b.latest))
 		}
 	}
 	return text

@@ -206,6 +206,7 @@ func TestBroken(t *testing.T) {
 		{`"weeks": 48`, `"weeks": 0`, "year: "},
 		{`"serving": "4 oz"`, `"serving": "0 oz"`, "year: serving of jars"},
 		{`"intake":`, `"advisory": {"meals": -1, "period": "168 h"}, "intake":`, "advisory and intake: meals"},
+		{`"smoked": {"meals": "25 %", "serving": "3 oz", "pack": "1 lb", "served": "70 %"}`, `"smoked": {}`, "year: smoked"},
 		{`"dose": "0.0001 ppm"`, `"dose": "1 %"`, "advisory and intake: "},
 		{`"place"`, `"plaice"`, "plaice"},
 	} {

@@ -91,8 +91,8 @@ func (a answer) printDo(p *sheet.Sheet) {
 		a.when(a.limits.gut.within-a.since), p.From(a.limits.gut.citation))
 	var parts []string
 	if w.loads > 0 {
-		parts = append(parts, fmt.Sprintf("%s into %d jars, %d in the last of %d loads", fish(w.jarred), w.jars, w.last,
-			w.loads))
+		parts = append(parts, fmt.Sprintf("%s into %d jars, loads: %d, the last of %d jars", fish(w.jarred), w.jars,
+			w.loads, w.last))
 	}
 	if w.smoked > 0 {
 		parts = append(parts, fmt.Sprintf("%s into the smoker, each in %s of salt", fish(w.smoked),

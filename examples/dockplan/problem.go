@@ -181,22 +181,11 @@ func inOrder(task, before string) timetable.Bound {
 
 // loadTask is one load from the filling of its jars to the lid, in which nobody leaves the canner.
 func (k *kitchen) loadTask(name string) timetable.Task {
-	between := func(least, most time.Duration) timetable.Times {
-		return timetable.Times{Least: least, Likely: (least + most) / 2, Most: most}
+	steps := []timetable.Step{{Name: "fill", Takes: k.Home.Refill.times(1)}}
+	for _, part := range k.parts() {
+		steps = append(steps, timetable.Step{Name: part.name, Takes: takes{part.span.Least, part.span.Most}.times(1)})
 	}
-	c := k.cycle
-	return timetable.Task{
-		Name: name, Uses: append(one(canned), one(people)...),
-		Steps: []timetable.Step{
-			{Name: "fill", Takes: k.Home.Refill.times(1)},
-			{Name: "heat up", Takes: between(c.HeatUp.Least, k.heatUp)},
-			{Name: "vent", Takes: between(c.Vent.Least, c.Vent.Most)},
-			{Name: "pressurize", Takes: between(c.Pressurize.Least, c.Pressurize.Most)},
-			{Name: "process", Takes: between(c.Process.Least, c.Process.Most)},
-			{Name: "cool down", Takes: between(c.CoolDown.Least, c.CoolDown.Most)},
-			{Name: "wait", Takes: between(c.Wait.Least, c.Wait.Most)},
-		},
-	}
+	return timetable.Task{Name: name, Uses: append(one(canned), one(people)...), Steps: steps}
 }
 
 func counted(n int, what string) string { return fmt.Sprintf("%d %s", n, what) }

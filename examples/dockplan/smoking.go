@@ -36,9 +36,8 @@ func (k *kitchen) smoke() (err error) {
 	}
 	k.smoking = smoke.Schedule{
 		Batch: smoke.Batch{
-			Slab: smoke.FilletSlab(s.Thin, s.Thick, s.Faces,
-				s.Start), Mass: one * units.Mass(s.Batch), Area: s.Area * units.Area(s.Batch), Water: s.Water,
-			WaterActivity: s.Activity,
+			Slab: smoke.FilletSlab(s.Thin, s.Thick, s.Faces, s.Start),
+			Mass: one * units.Mass(s.Batch), Area: s.Area * units.Area(s.Batch), Water: s.Water, WaterActivity: s.Activity,
 		},
 		Stages: s.Stages, Outside: outside, Film: moistair.SmokerFilm(), Limit: smoke.DefaultCoreLimit(),
 	}
