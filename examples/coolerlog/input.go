@@ -58,7 +58,8 @@ type fileTest struct {
 	For     time.Duration     `help:"how long it stood"`
 }
 
-// fileEvent is something that was done, from when on, and the storage that the fish went into, where that is to be judged.
+// fileEvent is something that was done, from when on, and the storage that the fish went into, where that is to be
+// judged.
 type fileEvent struct {
 	At    time.Duration   `wire:"always" help:"since the record began"`
 	What  string          `wire:"required" help:"what was done"`
@@ -109,7 +110,8 @@ func (f fish) inside() error {
 	last, _ := f.record.Last()
 	for _, e := range f.events {
 		if e.At < first.At || e.At >= last.At {
-			return fmt.Errorf("%q at %s: expected within the record, %s to %s", e.What, units.Lasting(e.At), units.Lasting(first.At), units.Lasting(last.At))
+			return fmt.Errorf("%q at %s: expected within the record, %s to %s", e.What, units.Lasting(e.At),
+				units.Lasting(first.At), units.Lasting(last.At))
 		}
 	}
 	return nil
@@ -121,7 +123,8 @@ func (l *cooler) understand() error {
 	if err != nil {
 		return fmt.Errorf("ice.test: %w", err)
 	}
-	l.trip = ice.Trip{Fish: l.Ice.Fish, From: l.Ice.From, To: l.Ice.To, Outside: l.Ice.Outside, For: l.Ice.For, Spare: l.Ice.Spare, Box: box}
+	l.trip = ice.Trip{Fish: l.Ice.Fish, From: l.Ice.From, To: l.Ice.To, Outside: l.Ice.Outside, For: l.Ice.For,
+		Spare: l.Ice.Spare, Box: box}
 	if len(l.Fish) == 0 {
 		return fmt.Errorf("fish: expected at least one")
 	}
@@ -135,10 +138,12 @@ func (l *cooler) understand() error {
 		}
 		for n := 1; n < len(f.Events); n++ {
 			if f.Events[n].At <= f.Events[n-1].At {
-				return fmt.Errorf("fish[%d].events[%d].at: %s: expected later than the event before", i, n, units.Lasting(f.Events[n].At))
+				return fmt.Errorf("fish[%d].events[%d].at: %s: expected later than the event before", i, n,
+					units.Lasting(f.Events[n].At))
 			}
 		}
-		landed := coldchain.Landing{ForCanning: true, Gutted: f.Landing.Gutted, Iced: f.Landing.Iced, Medium: f.Landing.In, Warmest: f.Landing.Warmest}
+		landed := coldchain.Landing{ForCanning: true, Gutted: f.Landing.Gutted, Iced: f.Landing.Iced,
+			Medium: f.Landing.In, Warmest: f.Landing.Warmest}
 		l.fish = append(l.fish, fish{name: f.Name, landed: landed, lives: lives, events: f.Events})
 	}
 	return nil

@@ -147,7 +147,8 @@ func (f fish) stages(maxGap time.Duration) ([]stage, error) {
 	return all, nil
 }
 
-// recorded reports whether a time of the record lies at a reading, or between two that are not further apart than maxGap.
+// recorded reports whether a time of the record lies at a reading, or between two that are not further apart than
+// maxGap.
 func recorded(record series.Series[units.Temperature], at, maxGap time.Duration) bool {
 	after := sort.Search(record.Len(), func(i int) bool { r, _ := record.At(i); return r.At >= at })
 	next, _ := record.At(after)
@@ -158,8 +159,8 @@ func recorded(record series.Series[units.Temperature], at, maxGap time.Duration)
 	return next.At-before.At <= maxGap
 }
 
-// usedOverTime judges the record as it stood every half hour, but for gaps, by the limit that had least left then. Where a
-// gap lies, what was used is not known: the shares come in parts, one for each stretch without a gap.
+// usedOverTime judges the record as it stood every half hour, but for gaps, by the limit that had least left then.
+// Where a gap lies, what was used is not known: the shares come in parts, one for each stretch without a gap.
 func (l cooler) usedOverTime(record series.Series[units.Temperature]) ([][]share, error) {
 	first, _ := record.First()
 	last, _ := record.Last()

@@ -57,7 +57,8 @@ func meets(p *byhand.Page, m yield.Makeup) {
 	for _, c := range []struct {
 		symbol, name string
 		mass         units.Mass
-	}{{"w", "water", m.Water}, {"s", "salt", m.Salt}, {"pr", "protein", m.Protein}, {"f", "fat", m.Fat}, {"ash", "ash", m.Ash}} {
+	}{{"w", "water", m.Water}, {"s", "salt", m.Salt}, {"pr", "protein", m.Protein}, {"f", "fat", m.Fat}, {"ash", "ash",
+		m.Ash}} {
 		p.Agrees(c.symbol, grams(c.mass), 1e-4, "the "+c.name+" of the table")
 	}
 	p.Note("Water, salt, protein, fat and ash are those of the table.")
@@ -88,7 +89,8 @@ func (st stage) byHand(p *byhand.Page) {
 }
 
 func (w walk) targetByHand(p *byhand.Page) {
-	p.Step("What the target takes: protein, fat and ash stay, so that water and salt can be solved for", balance, brine.DefaultSaltLimit().Citation)
+	p.Step("What the target takes: protein, fat and ash stay, so that water and salt can be solved for", balance,
+		brine.DefaultSaltLimit().Citation)
 	p.Grams("N", w.raw.Protein+w.raw.Fat+w.raw.Ash, "protein, fat and ash of the raw fillet")
 	p.Grams("w0", w.raw.Water, "water of the raw fillet")
 	p.Grams("s0", w.raw.Salt, "its own salt")
@@ -121,7 +123,8 @@ func (w walk) tiedByHand(p *byhand.Page) {
 }
 
 func (w walk) servingByHand(p *byhand.Page) {
-	factors := map[yield.EnergyFactors][2]string{yield.FishFactors: {"4.27", "9.02"}, yield.GeneralFactors: {"4", "9"}}[w.eaten.factors]
+	factors := map[yield.EnergyFactors][2]string{yield.FishFactors: {"4.27", "9.02"},
+		yield.GeneralFactors: {"4", "9"}}[w.eaten.factors]
 	p.Step("A serving: each component by its share of the smoked fillet", balance)
 	p.Grams("q", w.Serving, "a serving")
 	p.Work("pq", "pr × q / m", "g of protein", 5)

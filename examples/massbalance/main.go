@@ -1,6 +1,6 @@
 // Massbalance follows one fillet from raw to smoked: what it is made of after each step, where each gram went, what a
-// target would take, what an analysis says of the yield, and what a serving holds. With -math it does all of it by hand,
-// in grams. The demo input is invented and says so.
+// target would take, what an analysis says of the yield, and what a serving holds. With -math it does all of it by
+// hand, in grams. The demo input is invented and says so.
 //
 //	go run ./examples/massbalance [-in FILE] [-units us|metric|both] [-math] [-sources]
 package main

@@ -118,14 +118,16 @@ func (w *walk) serve() error {
 		}
 		return m
 	}
-	w.eaten.part = yield.Makeup{Salt: share(w.final.Salt), Protein: share(w.final.Protein), Fat: share(w.final.Fat), Ash: share(w.final.Ash)}
+	w.eaten.part = yield.Makeup{Salt: share(w.final.Salt), Protein: share(w.final.Protein), Fat: share(w.final.Fat),
+		Ash: share(w.final.Ash)}
 	w.eaten.part.Water = w.Serving - w.eaten.part.Salt - w.eaten.part.Protein - w.eaten.part.Fat - w.eaten.part.Ash
 	if err != nil {
 		return err
 	}
 	// EPA and DHA stay with the fat; a row with neither has none to tell.
 	if w.row.EPA.Given && w.row.DHA.Given && w.row.Proximate.Fat > 0 {
-		if w.eaten.omega3, err = units.Prorate(w.eaten.part.Fat, w.row.EPA.Value+w.row.DHA.Value, w.row.Proximate.Fat); err != nil {
+		if w.eaten.omega3, err = units.Prorate(w.eaten.part.Fat, w.row.EPA.Value+w.row.DHA.Value,
+			w.row.Proximate.Fat); err != nil {
 			return err
 		}
 	}

@@ -422,7 +422,7 @@ var documents = [...]Document{
 	},
 	KitchenMeasures: {
 		Key: "KitchenMeasures", Kind: KindUnofficial, Title: "kitchen measures outside the SI (metric cup, Australian tablespoon)",
-		Publisher: "common usage", HowRead: FromMemory,
+		Publisher: "common usage", HowRead: "as quoted on other pages",
 	},
 	USStandardAtmosphere1976: {
 		Key: "USStandardAtmosphere1976", Kind: KindStandard, Title: "US Standard Atmosphere",
@@ -1497,7 +1497,7 @@ var documents = [...]Document{
 	},
 	PowerOutageAdvice: {
 		Key: "PowerOutageAdvice", Kind: KindGuidance, Title: "food safety in a power outage",
-		Publisher: "USDA and FDA", HowRead: FromMemory,
+		Publisher: "USDA and FDA", HowRead: "as quoted on other pages",
 	},
 	WSUPowerOutage2011: {
 		Key: "WSUPowerOutage2011", Kind: KindGuidance, Title: "news page on freezers in a power outage",
@@ -1808,7 +1808,7 @@ var documents = [...]Document{
 	},
 	FSAListeriaShortList: {
 		Key: "FSAListeriaShortList", Kind: KindGuidance, Title: "equivalents of 70 C for 2 minutes",
-		Publisher: "UK FSA and ACMSF", HowRead: FromMemory,
+		Publisher: "UK FSA and ACMSF", HowRead: "as quoted in three training pages",
 	},
 	NZMPI201605: {
 		Key: "NZMPI201605", Kind: KindGuidance, Title: "technical paper 2016/05, origin of 70 C for 2 minutes",
@@ -1852,7 +1852,7 @@ var documents = [...]Document{
 	},
 	Tchigeov1979: {
 		Key: "Tchigeov1979", Kind: KindStudy, Author: "Tchigeov", Title: "share of frozen water in foods",
-		Year: "1979", HowRead: FromMemory,
+		Year: "1979", HowRead: "the equation as coded after an ASHRAE chapter",
 	},
 	ClelandEarle1977: {
 		Key: "ClelandEarle1977", Kind: KindStudy, Author: "Cleland and Earle", Title: "freezing times of slabs",

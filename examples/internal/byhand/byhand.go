@@ -1,7 +1,7 @@
-// Package byhand writes how a result is worked out by hand: every formula in the order of its use, with its symbols, this
-// case's numbers filled in, and the result to the digits that the next line takes. It computes from the printed digits
-// only, as a person with a pocket calculator does, and never from what stands behind them; Meets then compares with
-// what the library found on its own way. Check does it all once more from the printed page.
+// Package byhand writes how a result is worked out by hand: every formula in the order of its use, with its symbols,
+// this case's numbers filled in, and the result to the digits that the next line takes. It computes from the printed
+// digits only, as a person with a pocket calculator does, and never from what stands behind them; Meets then compares
+// with what the library found on its own way. Check does it all once more from the printed page.
 package byhand
 
 import (
@@ -72,8 +72,8 @@ func (p *Page) Let(symbol, digits, unit, what string) {
 	p.write(strings.TrimRight(fmt.Sprintf("    %s: %s %s", symbol, digits, unit), " ") + ", " + what)
 }
 
-// Work writes a formula in symbols, with their digits filled in, and its result to so many significant digits, which the
-// symbol stands for from here on. The result is worked out from the digits filled in.
+// Work writes a formula in symbols, with their digits filled in, and its result to so many significant digits, which
+// the symbol stands for from here on. The result is worked out from the digits filled in.
 func (p *Page) Work(symbol, formula, unit string, digits int) {
 	filled, plain := p.fill(formula)
 	v, err := Evaluate(filled)
@@ -142,7 +142,8 @@ func (p *Page) fill(formula string) (filled string, plain bool) {
 			start := at
 			at++
 			if letters[start] >= '0' && letters[start] <= '9' {
-				for at < len(letters) && (isName(letters[at]) || letters[at] == '.' || letters[at-1] == 'e' && (letters[at] == '-' || letters[at] == '+')) {
+				for at < len(letters) && (isName(letters[at]) || letters[at] == '.' || letters[at-1] == 'e' &&
+					(letters[at] == '-' || letters[at] == '+')) {
 					at++
 				}
 			}

@@ -41,10 +41,14 @@ func TestApart(t *testing.T) {
 		stated, wanted, by units.Amount
 		want               string
 	}{
-		{units.AmountOf(12 * units.PSI), units.AmountOf(13 * units.PSI), units.AmountOf(units.PSI), "= 13 − 12 = 1.000 psi"},
-		{units.AmountOf(90 * time.Minute), units.AmountOf(100 * time.Minute), units.AmountOf(10 * time.Minute), "= 100 − 90 = 10.00 min"},
-		{units.AmountOf(units.Fahrenheit(45)), units.AmountOf(units.Fahrenheit(38)), units.AmountOf(7 * units.FahrenheitDegrees), "= 38 − 45 = -7.000 F°"},
-		{units.AmountOf(1000 * units.Foot), units.AmountOf(2000 * units.Foot), units.AmountOf(1000 * units.Foot), "= 2000 − 1000 = 1000 ft"},
+		{units.AmountOf(12 * units.PSI), units.AmountOf(13 * units.PSI), units.AmountOf(units.PSI),
+			"= 13 − 12 = 1.000 psi"},
+		{units.AmountOf(90 * time.Minute), units.AmountOf(100 * time.Minute), units.AmountOf(10 * time.Minute),
+			"= 100 − 90 = 10.00 min"},
+		{units.AmountOf(units.Fahrenheit(45)), units.AmountOf(units.Fahrenheit(38)),
+			units.AmountOf(7 * units.FahrenheitDegrees), "= 38 − 45 = -7.000 F°"},
+		{units.AmountOf(1000 * units.Foot), units.AmountOf(2000 * units.Foot), units.AmountOf(1000 * units.Foot),
+			"= 2000 − 1000 = 1000 ft"},
 		{units.AmountOf(units.PSI), units.AmountOf(units.Foot), units.Amount{}, ""},
 	} {
 		var out bytes.Buffer
@@ -56,13 +60,31 @@ func TestApart(t *testing.T) {
 		require.NoError(t, err)
 	}
 	p := New(&bytes.Buffer{}, "a wrong difference")
-	p.Apart("it", units.AmountOf(12*units.PSI), units.AmountOf(13*units.PSI), units.AmountOf(2*units.PSI), units.US, cite.Citation{})
+	p.Apart("it", units.AmountOf(12*units.PSI), units.AmountOf(13*units.PSI), units.AmountOf(2*units.PSI), units.US,
+		cite.Citation{})
 	require.ErrorContains(t, p.Close(), "apart is ")
+}
+
+func TestCount(t *testing.T) {
+	var out bytes.Buffer
+	p := New(&out, "counts")
+	p.Let("n", "12", "", "fish")
+	p.Count("all", "n × 4", "fish")
+	p.Count("none", "n − 12", "fish")
+	p.Count("less", "n − 15", "fish")
+	require.NoError(t, p.Close())
+	require.Contains(t, out.String(), "all = n × 4 = 12 × 4 = 48 fish")
+	require.Contains(t, out.String(), "none = n − 12 = 12 − 12 = 0 fish")
+	require.Contains(t, out.String(), "less = n − 15 = 12 − 15 = -3 fish")
+	p = New(&bytes.Buffer{}, "no count")
+	p.Count("half", "1 / 2", "fish")
+	require.ErrorContains(t, p.Close(), "no whole number")
 }
 
 // Where the two forms meet they are the same.
 func TestUptake(t *testing.T) {
-	for fourier, want := range map[string]string{"0.1": "0.356825", "0.100001": "0.356826", "1": "0.931259", "0.0001": "0.0112838"} {
+	for fourier, want := range map[string]string{"0.1": "0.356825", "0.100001": "0.356826", "1": "0.931259",
+		"0.0001": "0.0112838"} {
 		p := New(&bytes.Buffer{}, "uptake")
 		p.Let("Fo", fourier, "", "Fourier number")
 		p.Uptake("E", "Fo")

@@ -9,7 +9,8 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// TestThinned: whatever the points, no extreme of them is lost, nor the ends, and a picture has no more than it can show.
+// TestThinned: whatever the points, no extreme of them is lost, nor the ends, and a picture has no more than it can
+// show.
 func TestThinned(t *testing.T) {
 	var points []Point
 	for i := 0; i < 20_000; i++ {
@@ -31,7 +32,8 @@ func TestThinned(t *testing.T) {
 
 // TestPicture: it is well-formed, names itself, and escapes what it is given.
 func TestPicture(t *testing.T) {
-	c := &Plot{Picture: New("A <plot> & more", "what is \"seen\"", 300), Left: 40, Top: 40, Right: 390, Bottom: 250, X: Axis{0, 100}, Y: Fitted(3, 17)}
+	c := &Plot{Picture: New("A <plot> & more", "what is \"seen\"", 300), Left: 40, Top: 40, Right: 390, Bottom: 250,
+		X: Axis{0, 100}, Y: Fitted(3, 17)}
 	c.Frame("minutes", "psi", nil, nil)
 	c.Key(c.Patch(290, Shade, "shade <"), Limit, "limit")
 	c.Area(Dark, []Point{{1, 2}, {3, 4}, {5, 6}})

@@ -88,8 +88,8 @@ type Log[T series.Value] struct {
 	Read   string // "read as column 2 in °F"
 }
 
-// ReadLog reads a logger's file that lies beside the form. How it is written is found from the file, after what the form
-// states of its format; what neither says is an error that lists the questions and how to answer each.
+// ReadLog reads a logger's file that lies beside the form. How it is written is found from the file, after what the
+// form states of its format; what neither says is an error that lists the questions and how to answer each.
 func ReadLog[T series.Value](path, name, field string, stated series.Format) (Log[T], error) {
 	full := filepath.Join(filepath.Dir(path), name)
 	data, err := os.ReadFile(full)
@@ -118,6 +118,9 @@ func ReadLogs[T series.Value](path, name, field string, stated series.Format) ([
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", full, err)
 	}
+	if err := passedOver[T](full, head(data), stated, proposal); err != nil {
+		return nil, err
+	}
 	if len(proposal.Questions) == 0 || proposal.Questions[0].Ask != series.AskColumn {
 		log, err := ReadLog[T](path, name, field, stated)
 		return []Log[T]{log}, err
@@ -137,6 +140,36 @@ func ReadLogs[T series.Value](path, name, field string, stated series.Format) ([
 	return all, nil
 }
 
+// passedOver refuses a column that is neither read nor known to hold another quantity: a probe left out may be the
+// coldest.
+func passedOver[T series.Value](full string, head []byte, stated series.Format, p series.Proposal) error {
+	for _, column := range p.Headings {
+		isTime := false
+		for _, t := range p.Format.Time {
+			isTime = isTime || t.Column.Number == column.Number
+		}
+		format := stated
+		format.Value = column
+		if !isTime && !holds[T](head, format) && !holds[units.Temperature](head, format) &&
+			!holds[units.Pressure](head, format) &&
+			!holds[units.Mass](head, format) && !holds[units.Ratio](head, format) {
+			return fmt.Errorf("%s: %v: its heading names no known unit, and a probe that is left out may be the coldest", full, column)
+		}
+	}
+	return nil
+}
+
+// holds reports whether a column is of a quantity, by its unit.
+func holds[T series.Value](head []byte, stated series.Format) bool {
+	p, err := series.Sniff[T](head, stated)
+	for _, q := range p.Questions {
+		if q.Ask == series.AskUnit {
+			return false
+		}
+	}
+	return err == nil
+}
+
 func readAsProposed[T series.Value](full string, data []byte, proposal series.Proposal) (Log[T], error) {
 	location, err := locationOf(proposal.Format.Zone)
 	if err != nil {
@@ -150,7 +183,13 @@ func readAsProposed[T series.Value](full string, data []byte, proposal series.Pr
 	if open := strings.LastIndex(column, " ("); open > 0 {
 		column = column[:open]
 	}
-	return Log[T]{Name: column, Series: log.Series, Rows: log.Rows, Read: filepath.Base(full) + " " + readAs(proposal.Format)}, nil
+	read := filepath.Base(full) + " " + readAs(proposal.Format)
+	if len(log.Rows) > 0 {
+		first := log.Rows[0]
+		read += fmt.Sprintf("; %d rows hold no reading, the first in line %d (%s)", len(log.Rows), first.Line,
+			first.Why)
+	}
+	return Log[T]{Name: column, Series: log.Series, Rows: log.Rows, Read: read}, nil
 }
 
 // head is the first lines and the last, cut at line ends: Sniff takes a mebibyte.
