@@ -10,13 +10,14 @@ import (
 // was made of something else, and its event.
 type placed struct {
 	key uint64
-	i   int
+	i   int // of the entry
+	lot int // that it is of; below 0 where there is none
 }
 
 // arrange finds what the ledger begins, and returns its entries in the order in which they are taken: by day, and
 // within a day so that what is made of a batch comes after it. Entries that are alike in all of that go by what else
 // they state, so that their order in the ledger does not matter.
-func (r *replay) arrange() []int {
+func (r *replay) arrange() []placed {
 	entries := r.ledger.Entries
 	r.names = make(map[string]int, len(entries)/2)
 	for i := range entries {
@@ -35,7 +36,7 @@ func (r *replay) arrange() []int {
 	}
 	all := make([]placed, len(entries))
 	for i := range entries {
-		all[i] = placed{r.key(&entries[i]), i}
+		all[i] = r.place(i)
 	}
 	order := func(a, b placed) int {
 		if a.key != b.key {
@@ -46,11 +47,7 @@ func (r *replay) arrange() []int {
 	if !slices.IsSortedFunc(all, order) {
 		slices.SortFunc(all, order)
 	}
-	places := make([]int, len(all))
-	for i, p := range all {
-		places[i] = p.i
-	}
-	return places
+	return all
 }
 
 // unknown is a depth not yet found, tracing one that is being looked for.
@@ -83,16 +80,19 @@ func (r *replay) trace(i int) int {
 // deepest is as deep as the order reckons; what is deeper has no place in a kitchen.
 const deepest = 1<<16 - 1
 
-func (r *replay) key(e *Entry) uint64 {
-	depth := 0
+// place finds the lot of an entry and its order.
+func (r *replay) place(i int) placed {
+	e := &r.ledger.Entries[i]
+	p := placed{i: i, lot: -1}
+	depth, leaves := 0, uint64(0)
 	if at, ok := r.names[e.Batch]; ok {
-		depth = r.lots[at].depth
+		p.lot, depth = at, r.lots[at].depth
 	}
-	leaves := uint64(0)
 	if e.Event.leaves() {
 		leaves, depth = 1, 0
 	}
-	return uint64(e.Day)<<32 | leaves<<24 | uint64(depth)<<8 | uint64(e.Event)
+	p.key = uint64(e.Day)<<32 | leaves<<24 | uint64(depth)<<8 | uint64(e.Event)
+	return p
 }
 
 // compare orders entries by everything they state.

@@ -20,14 +20,13 @@ func Audit(l Ledger, on Day) (State, error) {
 		return State{}, err
 	}
 	r := replay{ledger: &l, limits: l.Rule.limits(), on: on, week: PastWeek{}}
-	order := r.arrange()
-	for _, i := range order {
-		e := &l.Entries[i]
+	for _, p := range r.arrange() {
+		e := &l.Entries[p.i]
 		if e.Day > on {
 			break
 		}
 		r.advance(e.Day)
-		r.take(e)
+		r.take(e, p.lot)
 	}
 	r.advance(on + 1)
 	if r.err != nil {
@@ -51,6 +50,7 @@ type stored struct {
 	fish, load              verdict.Verdict // of what went in, and of the audit
 	eatenBad                bool            // some of it was eaten although it is no food
 
+	there     units.Mass // of what is left
 	counted   units.Mass // what of it counts as fish held
 	landed    int        // of a catch, where it is stated
 	preserved units.Mass // of a catch: what was made of it and counts
@@ -98,17 +98,21 @@ func (r *replay) advance(to Day) {
 	r.day, r.morning, r.kept = to, r.held, 0
 }
 
-// recount brings what a lot counts into its catch and into what is held.
+// recount weighs what is left of a lot, and brings what counts of it into its catch and into what is held.
 func (r *replay) recount(i int) {
 	x := &r.lots[i]
+	n := x.left()
 	if !x.entry.Event.makes() {
+		x.there = r.share(x, n)
 		return
 	}
-	n := x.left()
 	if r.ledger.Unsealed == UntilFailed {
 		n -= x.failed
 	}
 	now := r.share(x, n)
+	if x.there = now; n < x.left() {
+		x.there = r.share(x, x.left())
+	}
 	root := &r.lots[x.root]
 	root.preserved += now - x.counted
 	x.counted = now
@@ -145,7 +149,7 @@ func (r *replay) share(x *stored, n int) units.Mass {
 // out takes so many from a lot, from its pools in their order, and returns their round mass.
 func (r *replay) out(i, n int, pools ...*int) units.Mass {
 	x := &r.lots[i]
-	before := r.share(x, x.left())
+	before := x.there
 	if !x.entry.Event.makes() {
 		r.held.Fresh -= n
 		r.held.All -= n
@@ -156,5 +160,5 @@ func (r *replay) out(i, n int, pools ...*int) units.Mass {
 		n -= some
 	}
 	r.recount(i)
-	return before - r.share(x, x.left())
+	return before - x.there
 }

@@ -17,7 +17,7 @@ var (
 	emptyShelf = cite.Caution{
 		ID: "season.empty-shelf", Deciding: true,
 		Text: "The plan begins with an empty shelf and a cap not yet used. Fish still held or caught before it " +
-			"count against the limits too: take them off the limits put in.",
+			"count against the limits too: put them in as what is there at the start.",
 	}
 	thrownOut = cite.Caution{
 		ID: "season.start-thrown-out", Deciding: true,

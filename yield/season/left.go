@@ -84,7 +84,7 @@ func (r *replay) lot(x *stored) Lot {
 		Batch: x.entry.Batch, Event: x.entry.Event, From: x.entry.From, Made: x.entry.Day,
 		Catch: root.Batch, Caught: root.Day, OfFish: root.Count, OfRound: root.Round,
 		Product: x.entry.Product, Count: x.entry.Count, Left: x.left(), Unchecked: x.unchecked, Failed: x.failed,
-		Round: r.share(x, x.left()), Held: x.counted, Until: x.until, Quality: x.quality, Verdict: x.verdict(),
+		Round: x.there, Held: x.counted, Until: x.until, Quality: x.quality, Verdict: x.verdict(),
 	}
 	if !x.entry.Event.makes() {
 		l.Held = l.Round

@@ -5,9 +5,9 @@ import (
 	"example.org/lakelarder/units/verdict"
 )
 
-// take counts one entry, or finds what it contradicts.
-func (r *replay) take(e *Entry) {
-	at, named := r.names[e.Batch]
+// take counts one entry of a lot, or finds what it contradicts. Entries that no entry begins have none, below 0.
+func (r *replay) take(e *Entry, at int) {
+	named := at >= 0
 	if e.Event == Caught && !named {
 		return // all were let go
 	}
@@ -50,7 +50,7 @@ func (r *replay) land(e *Entry, x *stored) {
 
 func (r *replay) keep(e *Entry, x *stored) {
 	x.begun, x.product, x.good, x.round = true, -1, e.Count, e.Round
-	x.fish, x.load = worstOf(x.fish), verdict.Met
+	x.fish, x.load, x.there = worstOf(x.fish), verdict.Met, e.Round
 	x.until = e.Day.keepsUntil(r.ledger.Fresh.Time)
 	if x.landed > 0 && e.Count > x.landed {
 		r.dispute(x)
