@@ -21,7 +21,7 @@ const (
 var (
 	sparseSource = cite.Citation{Where: "longest time between readings, by what the short rules allow above 70 °F", Basis: cite.Practice}
 	stuckSource  = cite.Citation{Where: "a probe that stands still in a refrigerator that cycles", Basis: cite.Practice}
-	colderSource = cite.Citation{Where: "nothing warms in what is colder than it", Basis: cite.Practice}
+	colderSource = cite.Citation{Where: "nothing warms in what is colder than it, or cools in what is warmer", Basis: cite.Practice}
 	rawSource    = chain.ReadIn(cite.FDAHazardsGuide2020, "Appendix 4, summary, p. 417")
 	ambient      = chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 12, pp. 211-212")
 	laterSource  = chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 12, p. 215")
@@ -29,8 +29,14 @@ var (
 
 // doubtful reports whether something of the record cannot be believed.
 func (f *followed) doubtful() bool {
-	return f.Moved.Given || f.Stuck.Given || f.Against.Given || f.Sparse.Given
+	return f.Moved.Given || f.Stuck.Given || f.Against.Given || f.Sparse.Given || f.mostly()
 }
+
+// mostly reports whether so many readings were left out as of no core that nobody knows which are of it.
+func (f *followed) mostly() bool { return f.Doubted > f.Seen/mostDoubted }
+
+// mostDoubted is what share of the readings may be of a probe that was moved and put back: a quarter.
+const mostDoubted = 4
 
 // doubts are the findings about what cannot be believed, and what is not known of where the fish lay.
 func (r *Report) doubts(all []verdict.Finding, seen *followed) []verdict.Finding {
@@ -43,8 +49,16 @@ func (r *Report) doubts(all []verdict.Finding, seen *followed) []verdict.Finding
 			units.Figure{}, stuckSource, lookAtProbe))
 	}
 	if m := seen.Against; m.Given {
-		all = append(all, impossible("core that warms", m.Value.When, units.Exactly(m.Value.Here),
-			units.AtMost(m.Value.From.Add(colderBy)).With("in what is around it"), colderSource, probeInPlace))
+		wanted := units.AtMost(m.Value.From.Add(colderBy))
+		if m.Value.Here.Below(m.Value.From) {
+			wanted = units.AtLeast(m.Value.From.Add(-colderBy))
+		}
+		all = append(all, impossible("core", m.Value.When, units.Exactly(m.Value.Here), wanted.With("in what is around it"),
+			colderSource, probeInPlace))
+	}
+	if seen.mostly() {
+		all = append(all, impossible("readings that no core comes to", series.Stretch{From: seen.Start, To: seen.End},
+			units.Exactly(units.Count(seen.Doubted)), units.AtMost(units.Count(seen.Seen/mostDoubted)), chain.BeliefCitation, probeInPlace))
 	}
 	if s := seen.Sparse; s.Given {
 		all = append(all, verdict.Finding{
@@ -54,8 +68,10 @@ func (r *Report) doubts(all []verdict.Finding, seen *followed) []verdict.Finding
 		})
 	}
 	if top := units.Fahrenheit(guideTop); r.Terms.Product != CookedFish && r.Highest.Value.Above(top) {
-		all = append(all, impossible("raw fish", series.Stretch{From: r.Highest.At, To: r.Highest.At}, units.Exactly(r.Highest.Value),
-			units.AtMost(top).With("to be called raw"), rawSource, noLongerRaw))
+		f := impossible("raw fish", series.Stretch{From: r.Highest.At, To: r.Highest.At}, units.Exactly(r.Highest.Value),
+			units.AtMost(top).With("to be called raw"), rawSource, noLongerRaw)
+		f.Rule = RuleRaw
+		all = append(all, f)
 	}
 	if seen.Blind > 0 && r.blindDecides() {
 		all = append(all, verdict.Finding{

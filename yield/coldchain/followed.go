@@ -8,14 +8,14 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// What is made of a record; practice, with the reasons. A core that rises by more than 2 K, faster than a kelvin in an hour,
+// What is made of a record; practice, with the reasons. A core that rises by more than 2 K, faster than half a kelvin in an hour,
 // is warming: slower, what is around it is hardly warmer. Two hours are what the short rules allow above 70 °F (21.1 °C), so
 // that a longer gap may hide all of it. A refrigerator cycles within the hour, and a probe that shows tenths of a degree
 // moves with it: two dozen same readings over more than eight hours, above what melting ice and freezing fish hold, are a
 // probe that stands still; of one with steps of half a degree or more, over more than a day.
 const (
 	rises        = 2 * units.CelsiusDegrees
-	creeps       = time.Hour / time.Duration(units.CelsiusDegrees) // for each quantum
+	creeps       = 2 * time.Hour / time.Duration(units.CelsiusDegrees) // for each quantum
 	longestBlind = 2 * time.Hour
 	sameReadings = 24
 	standsStill  = 8 * time.Hour
@@ -38,6 +38,7 @@ type followed struct {
 	Taken      int                               // those that are believed
 	Last       series.Reading[units.Temperature] // of these
 	Dropouts   int                               // codes of a broken probe
+	Fault      units.Temperature                 // the code that it shows, until it is believed again
 	Doubted    int                               // readings that no core could have come to
 	Away       bool                              // the last reading was one
 	Moved      units.Stated[move]                // the first time that it did not come back
@@ -109,7 +110,7 @@ func (f *followed) take(b *believing, r series.Reading[units.Temperature]) (is t
 	if f.Away {
 		f.comesBack(r)
 	}
-	f.Seen, f.End = f.Seen+1, r.At
+	f.Seen, f.End, f.Fault = f.Seen+1, r.At, units.Temperature{}
 	f.still(b, r, q == last)
 	if gap := r.At - f.Last.At; gap > longestBlind && gap <= b.terms.MaxGap && !b.terms.Undisturbed && !f.Sparse.Given {
 		if !b.terms.keptCold(f.Last.At, r.At) {
@@ -128,7 +129,7 @@ func (f *followed) take(b *believing, r series.Reading[units.Temperature]) (is t
 func (f *followed) doubts(b *believing, r series.Reading[units.Temperature]) (taken, error) {
 	sign := series.Sign(0)
 	switch {
-	case b.belief.IsCode(r.Value):
+	case b.belief.IsCode(r.Value), f.Fault.IsSet() && r.Value == f.Fault:
 		sign = series.FaultCode
 	case f.Taken == 0 || f.Taken == 1 && b.belief.Wakes(f.Last, r):
 	default:
@@ -148,13 +149,14 @@ func (f *followed) doubts(b *believing, r series.Reading[units.Temperature]) (ta
 	switch {
 	case sign == series.FaultCode:
 		f.Dropouts++
+		f.Fault = r.Value
 	case sign == series.Jump:
 		f.Doubted++
 		f.Away = true
 	case f.Taken == 0 || f.Taken == 1 && b.belief.Wakes(f.Last, r):
 		f.Dropouts += f.Taken
 		f.Taken, f.Last, f.Floor, f.High, f.Since = 1, r, r.Value, r.Value, r.At
-		f.Frozen, f.Same, f.SameSince, f.Away = r.Value.Below(chain.Frozen), 0, r.At, false
+		f.Frozen, f.Same, f.SameSince, f.Away, f.Fault = r.Value.Below(chain.Frozen), 0, r.At, false, units.Temperature{}
 		f.Seen, f.End = f.Seen+1, r.At
 		return first, nil
 	default:

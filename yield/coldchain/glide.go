@@ -12,7 +12,7 @@ import (
 // look: a tight loop, for most of a record ends here. It takes nothing of a record that has marks, or while the fish is
 // frozen or the probe was away.
 func (f *followed) glide(b *believing, record series.Series[units.Temperature], i int) int {
-	if f.Taken == 0 || f.Away || f.Frozen || b.terms.marked() {
+	if f.Taken == 0 || f.Away || f.Fault.IsSet() || f.Frozen || b.terms.marked() {
 		return i
 	}
 	longest := b.terms.MaxGap

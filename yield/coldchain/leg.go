@@ -82,6 +82,22 @@ func (t *Terms) recorded(from, to time.Duration) (warmest units.Temperature) {
 	}
 }
 
+// coldest is the coldest reading of the air in a stretch, not set where the record has a gap in it.
+func (t *Terms) coldest(from, to time.Duration) (coldest units.Temperature) {
+	if !t.recorded(from, to).IsSet() {
+		return coldest
+	}
+	for i := sort.Search(len(t.Air), func(i int) bool { return t.Air[i].At > from }) - 1; i < len(t.Air); i++ {
+		if !coldest.IsSet() || t.Air[i].Value.Below(coldest) {
+			coldest = t.Air[i].Value
+		}
+		if t.Air[i].At >= to {
+			break
+		}
+	}
+	return coldest
+}
+
 // legs appends the legs of a line. Where the core is warming and what is around it is not known, followed counts it.
 func (f *followed) legs(to []leg, b *believing, before, next series.Reading[units.Temperature], warm bool) []leg {
 	line := between(before, next)
@@ -99,8 +115,11 @@ func (f *followed) legs(to []leg, b *believing, before, next series.Reading[unit
 			end = line.at(int64(until - before.At))
 		}
 		l := leg{interval: interval{dt: int64(until - from), a: a, b: end}, from: from, kitchen: stay.kitchen()}
-		if warm {
+		switch {
+		case warm:
 			f.surround(b, &l, stay)
+		case b.core:
+			f.tooCold(b, &l, until, stay)
 		}
 		to = append(to, l)
 		from, a = until, end
@@ -149,6 +168,28 @@ func (f *followed) contradicted(b *believing, l *leg, end time.Duration, air uni
 		f.Against = units.State(move{series.Stretch{From: l.from, To: end}, warmest, here})
 	}
 }
+
+// tooCold is that the core falls, or in ice stays for half a day, below everything that was around it for an hour.
+func (f *followed) tooCold(b *believing, l *leg, end time.Duration, stay *Stay) {
+	if f.Against.Given || l.b >= chain.Quanta(chain.Frozen) {
+		return
+	}
+	coldest := b.terms.coldest(l.from-settles, end)
+	inIce := stay != nil && stay.In == InIce && l.from-stay.When.From >= thawsInIce
+	if !coldest.IsSet() && stay != nil && stay.In != Out && !stay.Air.IsSet() && l.from-stay.When.From >= settles {
+		coldest, _ = stay.believed()
+	}
+	if inIce || l.b < l.a && coldest.IsSet() && l.b < chain.Quanta(coldest.Add(-colderBy)) {
+		if !coldest.IsSet() {
+			coldest, _ = stay.believed()
+		}
+		here := units.FromAbsoluteZero(units.TemperatureChange(l.b))
+		f.Against = units.State(move{series.Stretch{From: l.from, To: end}, coldest, here})
+	}
+}
+
+// thawsInIce is how long frozen fish is believed to stay below Frozen in melting ice.
+const thawsInIce = 12 * time.Hour
 
 // at is the line a time after its start, rounded to the warmer side.
 func (v interval) at(dt int64) int64 {

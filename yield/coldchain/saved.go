@@ -206,7 +206,7 @@ func (r *Running) consistent() error {
 func (r *Running) blank() error {
 	blank, err := Watch(r.terms)
 	f := r.seen
-	empty := followed{Start: f.Start, End: f.End, Seen: f.Seen, Dropouts: f.Dropouts}
+	empty := followed{Start: f.Start, End: f.End, Seen: f.Seen, Dropouts: f.Dropouts, Fault: f.Fault}
 	if err != nil || r.first != blank.first || r.highest != blank.highest || r.unknown != 0 || r.longestGap != blank.longestGap ||
 		!slices.Equal(r.total, blank.total) || !slices.Equal(r.lost, blank.lost) || f != empty || f.Seen != f.Dropouts {
 		return faulty("it has no readings and yet what they came to")

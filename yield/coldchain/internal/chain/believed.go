@@ -67,8 +67,8 @@ func (b *Belief) Reach() (low, high int64) { return b.low, b.high }
 // Sign is what a reading shows after the last that was believed: a code, a jump, or none.
 func (b *Belief) Sign(last, r series.Reading[units.Temperature]) series.Sign {
 	limits := b.Thawed
-	if last.Value.Below(Frozen) || r.Value.Below(Frozen) {
-		limits = b.Hard
+	if thaw := units.Celsius(0); last.Value.Below(thaw) && r.Value.Below(thaw) && (last.Value.Below(Frozen) || r.Value.Below(Frozen)) {
+		limits = b.Hard // but not through freezing and thawing, which take far longer
 	}
 	d, err := series.WatchDoubts(limits)
 	if err != nil {
@@ -101,12 +101,8 @@ func (b *Belief) Wakes(first, next series.Reading[units.Temperature]) bool {
 	if by < 0 {
 		by = -by
 	}
-	limits := b.Thawed
-	if first.Value.Below(Frozen) || next.Value.Below(Frozen) {
-		limits = b.Hard
-	}
-	limits.JumpCodes = nil
-	plain := Belief{Thawed: limits, Hard: limits}
+	plain := *b
+	plain.Thawed.JumpCodes, plain.Hard.JumpCodes = nil, nil
 	return by > Noise && plain.Sign(first, next) == series.Jump
 }
 
