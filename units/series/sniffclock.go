@@ -59,7 +59,8 @@ func (s *sniffer) besideClock(spans []int) {
 			continue
 		}
 		unit, base, ok := elapsedUnit(c.name)
-		if ok && isElapsedName(base) && len(c.values) > 1 && c.values[0] != c.values[len(c.values)-1] {
+		if ok && isElapsedName(base) && len(c.values) > 1 && c.values[0] != c.values[len(c.values)-1] &&
+			!s.leastOf(i) {
 			s.time(i, Elapsed, unitName(unit))
 			return
 		}
@@ -67,6 +68,11 @@ func (s *sniffer) besideClock(spans []int) {
 	if len(spans) == 1 && strings.Contains(strings.ToLower(s.cols[spans[0]].name), "elapsed") {
 		s.time(spans[0], ElapsedClock, "")
 	}
+}
+
+// leastOf reports a column of lowest values, which "min" means beside one of highest.
+func (s *sniffer) leastOf(i int) bool {
+	return strings.EqualFold(s.cols[i].bare, "min") && s.named("max", "maximum") >= 0
 }
 
 func isElapsedName(base string) bool {
