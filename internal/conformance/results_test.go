@@ -22,6 +22,7 @@ type results struct {
 	lines []string
 	named map[string]bool // whether it had a result that was no error
 	good  int             // results that were none
+	also  func(function string, fn reflect.Value, args []any)
 }
 
 // add writes down what a function made of its arguments. An error is a result like any other, but only as such: its

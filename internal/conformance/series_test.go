@@ -46,6 +46,9 @@ func seriesGrid(r *results) {
 }
 
 func askGrid(r *results, s []any) {
+	var times, quanta [20]int64
+	n := s[0].(record).Copy(2, times[:], quanta[:])
+	r.add("Series.Copy", nil, []any{n, times, quanta}, s[0])
 	r.sweep("Series.Len", record.Len, s)
 	r.sweep("Series.At", record.At, s, these(0, 3, 1_000))
 	r.sweep("Series.Readings", record.Readings, s)

@@ -45,6 +45,9 @@ func (r *results) call(name string, fn reflect.Value, args []any) []any {
 	for i, arg := range args {
 		in[i] = reflect.ValueOf(arg)
 	}
+	if r.also != nil {
+		r.also(name, fn, args)
+	}
 	out := fn.Call(in)
 	var err error
 	if last := len(out) - 1; last >= 0 && out[last].Type() == reflect.TypeOf((*error)(nil)).Elem() {
