@@ -216,12 +216,12 @@ func TestGapsOnTheEdge(t *testing.T) {
 func TestHoldCautions(t *testing.T) {
 	hot := fahrenheit(t, 10*time.Minute, 185, 185, 185, 185)
 	const core, cold, stricter, trade, unseen = "smoke.probe-in-core", "smoke.not-by-heat-alone", "smoke.stricter-exists", "smoke.commercial", "smoke.limit-unseen"
-	const warm = "smoke.begins-warm"
+	const three, check, warm = "smoke.three-fish", "smoke.check-thermometer", "smoke.begins-warm"
 	for id, want := range map[string][]cite.CautionID{
-		"HOT-180-MSU":    {core, cold, warm},
-		"HOT-160-PNW":    {core, cold, stricter, warm},
-		"HOT-145-MI":     {core, cold, stricter, trade, warm},
-		"HOT-145-STATES": {core, cold, unseen, stricter, trade, warm},
+		"HOT-180-MSU":    {core, cold, three, check, warm},
+		"HOT-160-PNW":    {core, cold, stricter, three, check, warm},
+		"HOT-145-MI":     {core, cold, stricter, trade, three, check, warm},
+		"HOT-145-STATES": {core, cold, unseen, stricter, trade, three, check, warm},
 	} {
 		h, err := AuditHold(limit(t, id), recorded(10*time.Minute, hot))
 		require.NoError(t, err)

@@ -14,6 +14,16 @@ var (
 		Text:     "The same numbers in the other scale, or doubled, would reach the limit: check how the logger writes degrees.",
 		Citation: cite.Citation{Where: "the numbers of the record read in another way", Basis: cite.Computed},
 	}
+	threeFish = cite.Caution{
+		ID:       "smoke.three-fish",
+		Text:     "The guide for the trade measures at the thickest part of three of the largest fish, not of one.",
+		Citation: readIn(cite.FDAHazardsGuide2020, "ch. 13, control strategy 1C, p. 265"),
+	}
+	checkThermometer = cite.Caution{
+		ID:       "smoke.check-thermometer",
+		Text:     "Check the thermometer in an ice slurry, or in boiling water corrected for the altitude.",
+		Citation: readIn(cite.FDAHazardsGuide2020, "ch. 13, control strategy 1C, p. 265"),
+	}
 	badSite = cite.Caution{
 		ID: "smoke.bad-site", Deciding: true,
 		Text: "A probe near bone, near the rack or in a thin tail is warmer than the middle of the thickest part. " +
@@ -54,7 +64,7 @@ func readIn(source cite.Source, where string) cite.Citation {
 
 // holdCautions are the cautions of a hold; a probe that sits badly stands first.
 func holdCautions(limit CoreLimit, site Site) []cite.Caution {
-	all := make([]cite.Caution, 0, 7)
+	all := make([]cite.Caution, 0, 9)
 	if site > InThickest {
 		all = append(all, badSite)
 	}
@@ -70,5 +80,5 @@ func holdCautions(limit CoreLimit, site Site) []cite.Caution {
 			ID: "smoke.limit-unseen", Deciding: true, Text: "This limit was not seen in print.", Citation: limit.Citation,
 		})
 	}
-	return all
+	return append(all, threeFish, checkThermometer)
 }

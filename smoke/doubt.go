@@ -55,13 +55,13 @@ func (d *doubt) look(r Record, fast reach, probe int) {
 	core := r.Cores[probe]
 	var e envelope
 	going := pace{reach: fast}
-	hottest := hottest{air: r.Air}
+	met := airOf{air: r.Air}
 	same := r.Air.Len() > 0
 	for i := 0; i < core.Len(); i++ {
 		a, _ := core.At(i)
-		medium, withAir := hottest.until(a.At, r.MaxGap)
+		medium, withAir := met.until(a.At, r.MaxGap)
 		before, last := e.at, e.is
-		if e = e.step(&going, a.At, a.Value.Celsius(), medium); e.is != believed {
+		if e.step(&going, a.At, quanta(a.Value), medium) != believed {
 			if e.is != last {
 				d.why = append(d.why, disbelief{probe: probe, of: e.is, when: series.Stretch{From: before}, worst: a.Value, bound: e.bound(), withAir: withAir})
 			}
@@ -90,15 +90,15 @@ func (d *doubt) goesOn(a series.Reading[units.Temperature]) {
 	}
 }
 
-// hottest follows the air of a record.
-type hottest struct {
+// airOf follows the air of a record.
+type airOf struct {
 	air  series.Series[units.Temperature]
 	next int
 	met  airMet
 }
 
-// until is the hottest that a core has met until a time, in °C, and whether that was recorded.
-func (h *hottest) until(at, maxGap time.Duration) (celsius float64, recorded bool) {
+// until is the hottest that a core has met until a time, in quanta, and whether that was recorded.
+func (h *airOf) until(at, maxGap time.Duration) (most float64, recorded bool) {
 	for a, ok := h.air.At(h.next); ok && a.At <= at; a, ok = h.air.At(h.next) {
 		h.met = airMet{at: a.At, most: warmest(h.met.most, a.Value)}
 		h.next++
@@ -112,13 +112,13 @@ type airMet struct {
 	most units.Temperature
 }
 
-// medium is what a core may have met by a time, in °C: the hottest air, and the hottest oven there is where the air was not
+// medium is what a core may have met by a time, in quanta: the hottest air, and the hottest oven there is where the air was not
 // recorded for longer than a gap that is believed.
-func (m airMet) medium(at, maxGap time.Duration) (celsius float64, recorded bool) {
+func (m airMet) medium(at, maxGap time.Duration) (most float64, recorded bool) {
 	if !m.most.IsSet() || at-m.at > maxGap {
-		return hottestOven, false
+		return hottest, false
 	}
-	return m.most.Celsius() + airTolerance, true
+	return quanta(m.most) + airTolerance, true
 }
 
 func warmest(most, air units.Temperature) units.Temperature {

@@ -65,11 +65,12 @@ func (h RunningHold) NextInAir(at time.Duration, air units.Temperature, cores ..
 		h.air = airMet{at: at, most: warmest(h.air.most, air)}
 	}
 	h.probes = len(cores)
-	hottest, _ := h.air.medium(at, h.maxGap)
+	medium, _ := h.air.medium(at, h.maxGap)
 	going, doubted := pace{reach: h.reach}, false
 	for i, core := range cores {
-		h.envelopes[i] = h.envelopes[i].step(&going, at, core.Celsius(), hottest)
-		doubted = doubted || h.envelopes[i].is == tooHot
+		if h.envelopes[i].step(&going, at, quanta(core), medium) == tooHot {
+			doubted = true
+		}
 		if core != air {
 			h.unlike |= 1 << i
 		}

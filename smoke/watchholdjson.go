@@ -39,7 +39,7 @@ type watchedCore struct {
 	Unlike    bool
 }
 
-// MarshalJSON writes the hold so that a watch goes on where it was saved, to a quantum of temperature; one not made by
+// MarshalJSON writes the hold so that a watch goes on where it was saved; one not made by
 // WatchHold is a units.UnsetError.
 func (h RunningHold) MarshalJSON() ([]byte, error) {
 	if h.maxGap == 0 {
@@ -47,7 +47,7 @@ func (h RunningHold) MarshalJSON() ([]byte, error) {
 	}
 	w := watched{Limit: h.limit, MaxGap: h.maxGap, Piece: h.piece, Air: h.air.most, AirAt: h.air.at, Seen: h.seen.saved(), Believed: h.believed.saved()}
 	for i, e := range h.envelopes[:h.probes] {
-		w.Probes = append(w.Probes, watchedCore{e.at, units.Celsius(e.high), units.Celsius(e.low), e.is == tooHot, e.is == outside, h.unlike>>i&1 == 1})
+		w.Probes = append(w.Probes, watchedCore{e.at, ofQuanta(e.high), ofQuanta(e.low), e.is == tooHot, e.is == outside, h.unlike>>i&1 == 1})
 	}
 	return wire.Marshal(w)
 }
@@ -85,7 +85,7 @@ func (h *RunningHold) UnmarshalJSON(data []byte) error {
 		if !p.High.IsSet() || !p.Low.IsSet() || p.High.Below(p.Low) || p.At > w.Seen.At || p.At < 0 {
 			return errNoWatch
 		}
-		read.envelopes[i] = envelope{at: p.At, high: p.High.Celsius(), low: p.Low.Celsius(), begun: true}
+		read.envelopes[i] = envelope{at: p.At, high: quanta(p.High), low: quanta(p.Low), begun: true}
 		switch {
 		case p.Above:
 			read.envelopes[i].is = tooHot

@@ -86,7 +86,7 @@ func (d *dimension) symbol(quanta int64) (string, bool) {
 
 // grouped prints x with commas between thousands.
 func grouped(x decimal.Decimal, places int32) string {
-	s := x.StringFixed(places)
+	s := x.StringFixed(max(-mostPlaces, min(mostPlaces, places)))
 	start := 0
 	if s[0] == '-' {
 		start = 1

@@ -21,7 +21,7 @@ const (
 )
 
 var activityCitation = cite.Citation{
-	Source: cite.HamerWu1972, Where: "sodium chloride at 25 °C", Basis: cite.Recalled,
+	Source: cite.HamerWu1972, Where: "sodium chloride at 25 °C", Basis: cite.Quoted,
 }
 
 // Activity returns the water activity of salt in water at 25 °C. Share is salt/(salt + water), such as a water
@@ -36,8 +36,8 @@ func Activity(share units.Ratio) (units.Ratio, error) {
 	return units.OfFloat(math.Ceil(activity(molality(units.Float(share, units.One)))*1e12)/1e12, units.One)
 }
 
-// ActivityCitation returns where Activity and its inverse are from. The coefficients are from memory; the equation
-// of Pitzer and Mayorga, whose coefficients were read, gives the same activity within 0.0007.
+// ActivityCitation returns where Activity and its inverse are from. The coefficients were seen as quoted in a program;
+// the equation of Pitzer and Mayorga, whose coefficients were read, gives the same activity within 0.0007.
 func ActivityCitation() cite.Citation { return activityCitation }
 
 // ShareAt returns the least share of salt, salt/(salt + water), that brings water to an activity at 25 °C, rounded

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"example.org/lakelarder/examples/internal/byhand"
+	"example.org/lakelarder/examples/internal/chart"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain"
@@ -13,14 +14,14 @@ import (
 )
 
 // byHand is the way to the shares of the allowances that decide, band by band, and to the ice.
-func (v verdicts) byHand(w io.Writer) error {
+func (v verdicts) byHand(w io.Writer, system units.System) error {
 	p := byhand.New(w, "the time in each band as a share of what it allows, and the ice")
 	for i, j := range v.fish {
-		j.crossingByHand(p, i)
-		governs := tightest(j.report)
+		j.crossingByHand(p, i, system)
+		governs, fullest := tightest(j.report), fullestBands(j.report)
 		for n, a := range j.report.Allowances {
-			if a.ID == governs.ID || a.Verdict == verdict.NotMet {
-				j.sumByHand(p, a, fmt.Sprintf("%d_%d", i+1, n+1))
+			if a.ID == governs.ID || a.ID == fullest || a.Verdict == verdict.NotMet && a.Spared == 0 {
+				j.sumByHand(p, a, system, fmt.Sprintf("%d_%d", i+1, n+1))
 			}
 		}
 	}
@@ -28,8 +29,19 @@ func (v verdicts) byHand(w io.Writer) error {
 	return p.Close()
 }
 
+// fullestBands is the hazard of table A-2 of which most was used, whether it decides or not.
+func fullestBands(r coldchain.Report) verdict.Rule {
+	var most coldchain.Allowance
+	for _, a := range r.Allowances {
+		if a.Rule == coldchain.TableA2 && (most.ID == "" || a.Used > most.Used) {
+			most = a
+		}
+	}
+	return most.ID
+}
+
 // crossingByHand shows how the time above a limit begins or ends between two readings.
-func (j judged) crossingByHand(p *byhand.Page, nth int) {
+func (j judged) crossingByHand(p *byhand.Page, nth int, system units.System) {
 	floor := units.Fahrenheit(40)
 	readings := j.record.Readings()
 	for i := 1; i < len(readings); i++ {
@@ -37,17 +49,30 @@ func (j judged) crossingByHand(p *byhand.Page, nth int) {
 		if a.Value.Above(floor) == b.Value.Above(floor) || b.At-a.At > j.report.Terms.MaxGap {
 			continue
 		}
-		p.Step("When " + j.name + " first passes 40 °F: a straight line between two readings; times in a band end and begin so")
-		p.Let("L", "40", "°F", "a limit of the kitchen rule and of table A-2")
-		fahrenheit := func(t units.Temperature) string { return t.In(units.FahrenheitScale, 3).String() }
-		p.Crossing(fmt.Sprintf("x%d", nth+1), "L", byhand.Digits(a.At.Minutes(), 6), byhand.Digits(b.At.Minutes(), 6), fahrenheit(a.Value), fahrenheit(b.Value), "min", "°F")
+		p.Step("When " + j.name + " first passes " + scaleText(floor, system) +
+			": a straight line between two readings; times in a band end and begin so")
+		degrees := func(t units.Temperature) string {
+			if system == units.Metric {
+				return t.In(units.CelsiusScale, 6).String()
+			}
+			return t.In(units.FahrenheitScale, 3).String()
+		}
+		p.Let("L", degrees(floor), chart.Scale(system), "a limit of the kitchen rule and of table A-2")
+		p.Crossing(fmt.Sprintf("x%d", nth+1), "L", byhand.Digits(a.At.Minutes(), 6), byhand.Digits(b.At.Minutes(), 6),
+			degrees(a.Value), degrees(b.Value), "min", chart.Scale(system))
 		return
 	}
 }
 
 // sumByHand adds up the bands of one allowance.
-func (j judged) sumByHand(p *byhand.Page, a coldchain.Allowance, nth string) {
+func (j judged) sumByHand(p *byhand.Page, a coldchain.Allowance, system units.System, nth string) {
 	p.Step(j.name+": "+name(a)+", "+a.Verdict.String(), a.Citations()...)
+	if a.Spared != 0 {
+		p.Note("It is shown and does not decide: %s.", a.Spared)
+	}
+	if len(j.report.Terms.Stays) > 0 {
+		p.Note("Where the core warms, time counts at the warmest of what lies around it, as stated.")
+	}
 	var shares []string
 	single := 0
 	for i, l := range a.Lines {
@@ -55,8 +80,9 @@ func (j judged) sumByHand(p *byhand.Page, a coldchain.Allowance, nth string) {
 			single++ // a row of one temperature holds by itself
 			continue
 		}
-		t, limit, share := fmt.Sprintf("t%s_%d", nth, i+1), fmt.Sprintf("A%s_%d", nth, i+1), fmt.Sprintf("s%s_%d", nth, i+1)
-		p.Let(t, byhand.Digits(l.Used.Hours(), 7), "h", "recorded "+bandText(l.Limit))
+		t, limit, share := fmt.Sprintf("t%s_%d", nth, i+1), fmt.Sprintf("A%s_%d", nth, i+1), fmt.Sprintf("s%s_%d",
+			nth, i+1)
+		p.Let(t, byhand.Digits(l.Used.Hours(), 7), "h", "recorded "+bandText(l.Limit, system))
 		p.Let(limit, byhand.Digits(l.Limit.Allowed.Hours(), 4), "h", "allowed there")
 		p.Work(share, t+" / "+limit, "", 6)
 		shares = append(shares, share)
@@ -77,10 +103,10 @@ func (j judged) sumByHand(p *byhand.Page, a coldchain.Allowance, nth string) {
 	p.Meets(used, units.Float(a.Used, units.One), 1e-4, "the share that the library finds")
 }
 
-func bandText(l coldchain.Limit) string {
-	text := "above " + l.Over.Text(units.FahrenheitScale, 1)
+func bandText(l coldchain.Limit, system units.System) string {
+	text := "above " + units.AmountOf(l.Over).Text(system, units.Nearest)
 	if l.UpTo.IsSet() {
-		text += ", up to " + l.UpTo.Text(units.FahrenheitScale, 1)
+		text += ", up to " + units.AmountOf(l.UpTo).Text(system, units.Nearest)
 	}
 	return text
 }
@@ -91,12 +117,14 @@ func (v verdicts) iceByHand(p *byhand.Page) {
 	kilograms := func(m units.Mass) string { return units.In(m, units.Kilogram, 5).String() }
 	constant := ice.Constants()[0]
 	p.Step("Ice to chill the fish: Mi = k Mf (ts − tc), the largest of the constants in circulation", constant.Citation)
-	p.Let("k", units.In(constant.PerDegree, units.One, 8).String(), "kg of ice for a kg of fish and a °C", constant.Name)
+	p.Let("k", units.In(constant.PerDegree, units.One, 8).String(), "kg of ice for a kg of fish and a °C",
+		constant.Name)
 	p.Let("Mf", kilograms(t.Fish), "kg", "fish")
 	p.Let("ts", celsius(t.From), "°C", "as caught")
 	p.Let("tc", celsius(t.To), "°C", "aimed at")
 	p.Work("Mi", "k × Mf × (ts − tc)", "kg", 5)
-	p.Meets("Mi", units.Float(v.ice.Chill, units.Kilogram), 3e-4, "the ice to chill, which the library rounds up to the gram")
+	p.Meets("Mi", units.Float(v.ice.Chill, units.Kilogram), 3e-4,
+		"the ice to chill, which the library rounds up to the gram")
 	p.Step("How fast the box melts ice: K = (before − after) / (outside × time)", t.Box.Citation)
 	p.Let("m1", kilograms(v.Ice.Test.Before), "kg", "put in")
 	p.Let("m2", kilograms(v.Ice.Test.After), "kg", "left")
@@ -107,10 +135,12 @@ func (v verdicts) iceByHand(p *byhand.Page) {
 	p.Let("t2", celsius(t.Outside), "°C", "air around the box on the trip")
 	p.Let("h2", byhand.Digits(t.For.Hours(), 5), "h", "length of the trip")
 	p.Work("Mh", "K × t2 × h2", "kg", 5)
-	p.Meets("Mh", units.Float(v.ice.Hold, units.Kilogram), 2e-3, "the ice to hold, which the library rounds up to the gram")
+	p.Meets("Mh", units.Float(v.ice.Hold, units.Kilogram), 2e-3,
+		"the ice to hold, which the library rounds up to the gram")
 	p.Step("Together")
 	p.Let("r", units.In(t.Spare, units.One, 4).String(), "", "share to be left over")
 	p.Work("Ms", "r × (Mi + Mh)", "kg", 5)
 	p.Work("M", "Mi + Mh + Ms", "kg", 5)
-	p.Meets("M", units.Float(v.ice.Total, units.Kilogram), 6e-4, "the ice of the trip, each part which the library rounds up to the gram")
+	p.Meets("M", units.Float(v.ice.Total, units.Kilogram), 6e-4,
+		"the ice of the trip, each part which the library rounds up to the gram")
 }

@@ -16,7 +16,8 @@ var drawn = [...]struct {
 }{{38, "smokehouse rules"}, {40, "kitchen: 2 h above"}, {50, "raw fish: 5 h above"}, {70, "raw fish: 2 h above"}}
 
 // lines are the styles of the fish, told apart without colours.
-var lines = [...]string{chart.Strong, chart.Second, `stroke="#000" stroke-width="1.2" stroke-dasharray="1 3"`, `stroke="#777" stroke-width="2.4"`}
+var lines = [...]string{chart.Strong, chart.Second, `stroke="#000" stroke-width="1.2" stroke-dasharray="1 3"`,
+	`stroke="#777" stroke-width="2.4"`}
 
 // draw is the record of every fish over the temperatures at which limits begin, and below it how much of its tightest
 // allowance is used, and which that is. A gap in the record is left blank in both.
@@ -37,7 +38,8 @@ func (v verdicts) draw(system units.System) string {
 	}
 	x := chart.Axis{Low: 0, High: math.Ceil(end.Hours())}
 	above := &chart.Plot{Picture: c, Left: 38, Top: 62, Right: chart.Width - 20, Bottom: 280, X: x,
-		Y: chart.Axis{Low: math.Floor(chart.Degrees(units.Celsius(-2), system)), High: math.Ceil(chart.Degrees(high, system))}}
+		Y: chart.Axis{Low: math.Floor(chart.Degrees(units.Celsius(-2), system)),
+			High: math.Ceil(chart.Degrees(high, system))}}
 	above.Frame("hours since the record began", "inside the fish, "+chart.Scale(system), nil, nil)
 	for _, l := range drawn {
 		y := above.AtY(chart.Degrees(units.Fahrenheit(l.fahrenheit), system))
@@ -46,16 +48,19 @@ func (v verdicts) draw(system units.System) string {
 		if l.fahrenheit == 38 { // close below the next
 			shift = 10
 		}
-		above.Text(above.Right, y+shift, "end", chart.Halo, scaleText(units.Fahrenheit(l.fahrenheit), system)+" "+l.what)
+		above.Text(above.Right, y+shift, "end", chart.Halo, scaleText(units.Fahrenheit(l.fahrenheit),
+			system)+" "+l.what)
 	}
-	below := &chart.Plot{Picture: c, Left: 38, Top: 348, Right: chart.Width - 20, Bottom: 500, X: x, Y: chart.Axis{Low: 0, High: 200}}
+	below := &chart.Plot{Picture: c, Left: 38, Top: 348, Right: chart.Width - 20, Bottom: 500, X: x,
+		Y: chart.Axis{Low: 0, High: 200}}
 	below.Frame("hours since the record began", "% used of the allowance that governs (at most 200 shown)", nil, nil)
 	below.Line(below.Left, below.AtY(100), below.Right, below.AtY(100), chart.Limit)
 	y := 545.
 	for i, j := range v.fish {
 		style := lines[i%len(lines)]
 		j.curves(above, below, style, float64(18*(i%2)), system)
-		y = below.Key(y, style, fmt.Sprintf("%s: %s; events %s1 to %s%d", j.name, j.all.Verdict, j.name[:1], j.name[:1], len(j.events)))
+		y = below.Key(y, style, fmt.Sprintf("%s: %s; events %s1 to %s%d", j.name, j.all.Verdict, j.name[:1],
+			j.name[:1], len(j.events)))
 		c.Text(70, y, "start", chart.Small, "governs: "+name(tightest(j.report))+", "+units.Text(tightest(j.report).Used, units.Percent, 0))
 		y += 20
 	}

@@ -23,9 +23,11 @@ type file struct {
 }
 
 type fileFish struct {
-	Name      string        `wire:"required"`
-	Log       string        `wire:"required" help:"the record of the warmest part inside the fish, a CSV file beside this one"`
-	Format    series.Format `wire:"partial" help:"how the record is written, as far as it does not say so itself" example:"{\"order\": \"day first\"}"`
+	Name      string          `wire:"required"`
+	Log       string          `wire:"required" help:"the record of the warmest part inside the fish, a CSV file beside this one"`
+	Format    series.Format   `wire:"partial" help:"how the record is written, as far as it does not say so itself" example:"{\"order\": \"day first\"}"`
+	Use       coldchain.Use   `help:"what it is for: the limits that govern it" example:"\"eaten raw\""`
+	Water     coldchain.Water `help:"where it is from" example:"\"freshwater\""`
 	Landing   fileLanding
 	KeepsLike string             `wire:"required" help:"the fish by whose published life on ice it is measured"`
 	Gutted    units.Stated[bool] `help:"whether it was gutted"`
@@ -58,11 +60,14 @@ type fileTest struct {
 	For     time.Duration     `help:"how long it stood"`
 }
 
-// fileEvent is something that was done, from when on, and the storage that the fish went into, where that is to be judged.
+// fileEvent is something that was done, from when on, and the storage that the fish went into, where that is to be
+// judged.
 type fileEvent struct {
-	At    time.Duration   `wire:"always" help:"since the record began"`
-	What  string          `wire:"required" help:"what was done"`
-	Store keeping.Storage `help:"refrigerator, freezer or cupboard, where it is to be judged" example:"\"refrigerator\""`
+	At    time.Duration     `wire:"always" help:"since the record began"`
+	What  string            `wire:"required" help:"what was done"`
+	In    coldchain.Place   `help:"where the fish lay from then on: ice, refrigerator, freezer or out"`
+	Air   units.Temperature `help:"the warmest air, water or surface around it there"`
+	Store keeping.Storage   `help:"refrigerator, freezer or cupboard, where it is to be judged" example:"\"refrigerator\""`
 }
 
 // cooler is what the file says, understood, with the logs beside it.
@@ -79,6 +84,8 @@ type fish struct {
 	record series.Series[units.Temperature]
 	read   string // how it was read
 	events []fileEvent
+	use    coldchain.Use
+	water  coldchain.Water
 }
 
 // load reads the file and the logs beside it; an error names the file and the field or line.
@@ -109,7 +116,8 @@ func (f fish) inside() error {
 	last, _ := f.record.Last()
 	for _, e := range f.events {
 		if e.At < first.At || e.At >= last.At {
-			return fmt.Errorf("%q at %s: expected within the record, %s to %s", e.What, units.Lasting(e.At), units.Lasting(first.At), units.Lasting(last.At))
+			return fmt.Errorf("%q at %s: expected within the record, %s to %s", e.What, units.Lasting(e.At),
+				units.Lasting(first.At), units.Lasting(last.At))
 		}
 	}
 	return nil
@@ -121,7 +129,8 @@ func (l *cooler) understand() error {
 	if err != nil {
 		return fmt.Errorf("ice.test: %w", err)
 	}
-	l.trip = ice.Trip{Fish: l.Ice.Fish, From: l.Ice.From, To: l.Ice.To, Outside: l.Ice.Outside, For: l.Ice.For, Spare: l.Ice.Spare, Box: box}
+	l.trip = ice.Trip{Fish: l.Ice.Fish, From: l.Ice.From, To: l.Ice.To, Outside: l.Ice.Outside, For: l.Ice.For,
+		Spare: l.Ice.Spare, Box: box}
 	if len(l.Fish) == 0 {
 		return fmt.Errorf("fish: expected at least one")
 	}
@@ -135,11 +144,13 @@ func (l *cooler) understand() error {
 		}
 		for n := 1; n < len(f.Events); n++ {
 			if f.Events[n].At <= f.Events[n-1].At {
-				return fmt.Errorf("fish[%d].events[%d].at: %s: expected later than the event before", i, n, units.Lasting(f.Events[n].At))
+				return fmt.Errorf("fish[%d].events[%d].at: %s: expected later than the event before", i, n,
+					units.Lasting(f.Events[n].At))
 			}
 		}
-		landed := coldchain.Landing{ForCanning: true, Gutted: f.Landing.Gutted, Iced: f.Landing.Iced, Medium: f.Landing.In, Warmest: f.Landing.Warmest}
-		l.fish = append(l.fish, fish{name: f.Name, landed: landed, lives: lives, events: f.Events})
+		landed := coldchain.Landing{ForCanning: true, Gutted: f.Landing.Gutted, Iced: f.Landing.Iced,
+			Medium: f.Landing.In, Warmest: f.Landing.Warmest}
+		l.fish = append(l.fish, fish{name: f.Name, landed: landed, lives: lives, events: f.Events, use: f.Use, water: f.Water})
 	}
 	return nil
 }

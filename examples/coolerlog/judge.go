@@ -68,7 +68,7 @@ func (l cooler) judge() (verdicts, error) {
 }
 
 func (l cooler) judgeFish(f fish) (judged, error) {
-	live, err := coldchain.Watch(l.terms())
+	live, err := coldchain.Watch(l.terms(f))
 	if err != nil {
 		return judged{}, err
 	}
@@ -101,12 +101,24 @@ func (l cooler) judgeFish(f fish) (judged, error) {
 	if j.stages, err = f.stages(l.MaxGap); err != nil {
 		return judged{}, err
 	}
-	j.used, err = l.usedOverTime(f.record)
+	j.used, err = l.usedOverTime(f)
 	return j, err
 }
 
-func (l cooler) terms() coldchain.Terms {
-	return coldchain.Terms{MaxGap: l.MaxGap, Product: coldchain.RawFish}
+// terms are what a record is held against: what the fish is for, where it is from, and where it lay.
+func (l cooler) terms(f fish) coldchain.Terms {
+	t := coldchain.Terms{MaxGap: l.MaxGap, Product: coldchain.RawFish, Use: f.use, Water: f.water}
+	last, _ := f.record.Last()
+	for i, e := range f.events {
+		until := last.At
+		if i+1 < len(f.events) {
+			until = f.events[i+1].At
+		}
+		if e.In != 0 {
+			t.Stays = append(t.Stays, coldchain.Stay{When: series.Stretch{From: e.At, To: until}, In: e.In, Air: e.Air})
+		}
+	}
+	return t
 }
 
 // stages parts the record at the events. What lies in a gap longer than maxGap is not recorded, and not guessed.
@@ -147,7 +159,8 @@ func (f fish) stages(maxGap time.Duration) ([]stage, error) {
 	return all, nil
 }
 
-// recorded reports whether a time of the record lies at a reading, or between two that are not further apart than maxGap.
+// recorded reports whether a time of the record lies at a reading, or between two that are not further apart than
+// maxGap.
 func recorded(record series.Series[units.Temperature], at, maxGap time.Duration) bool {
 	after := sort.Search(record.Len(), func(i int) bool { r, _ := record.At(i); return r.At >= at })
 	next, _ := record.At(after)
@@ -158,9 +171,10 @@ func recorded(record series.Series[units.Temperature], at, maxGap time.Duration)
 	return next.At-before.At <= maxGap
 }
 
-// usedOverTime judges the record as it stood every half hour, but for gaps, by the limit that had least left then. Where a
-// gap lies, what was used is not known: the shares come in parts, one for each stretch without a gap.
-func (l cooler) usedOverTime(record series.Series[units.Temperature]) ([][]share, error) {
+// usedOverTime judges the record as it stood every half hour, but for gaps, by the limit that had least left then.
+// Where a gap lies, what was used is not known: the shares come in parts, one for each stretch without a gap.
+func (l cooler) usedOverTime(f fish) ([][]share, error) {
+	record := f.record
 	first, _ := record.First()
 	last, _ := record.Last()
 	parts := [][]share{{{at: first.At}}}
@@ -176,7 +190,7 @@ func (l cooler) usedOverTime(record series.Series[units.Temperature]) ([][]share
 		if err != nil {
 			return nil, err
 		}
-		report, err := coldchain.Audit(part, l.terms())
+		report, err := coldchain.Audit(part, l.terms(f))
 		if err != nil {
 			return nil, err
 		}
@@ -186,11 +200,11 @@ func (l cooler) usedOverTime(record series.Series[units.Temperature]) ([][]share
 	return parts, nil
 }
 
-// tightest is the allowance of which most is used up.
+// tightest is the allowance of which most is used up, of those that decide for what the fish is for.
 func tightest(r coldchain.Report) coldchain.Allowance {
 	var most coldchain.Allowance
-	for i, a := range r.Allowances {
-		if i == 0 || a.Used > most.Used {
+	for _, a := range r.Allowances {
+		if a.Spared == 0 && (most.ID == "" || a.Used > most.Used) {
 			most = a
 		}
 	}

@@ -1,6 +1,6 @@
-// Coolerlog follows fish from the boat to the jar by the record of its probes: the verdict first, why, and what to do now; then what was
-// used of every published limit and when it ran out, and how far the fish has aged; and draws the records with the limits. The demo
-// input is invented and says so.
+// Coolerlog follows fish from the boat to the jar by the record of its probes: the verdict first, why, and what to do
+// now; then what was used of every published limit and when it ran out, and how far the fish has aged; and draws the
+// records with the limits. The demo input is invented and says so.
 //
 //	go run ./examples/coolerlog [-in FILE] [-units us|metric|both] [-svg FILE] [-math] [-sources]
 package main
@@ -32,7 +32,7 @@ func run(args []string, out io.Writer) error {
 		return err
 	}
 	if line.Math() {
-		return v.byHand(out)
+		return v.byHand(out, line.System())
 	}
 	v.print(&sheet.Sheet{W: out, System: line.System(), Sources: line.Sources()})
 	return nil

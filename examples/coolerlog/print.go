@@ -15,18 +15,19 @@ import (
 	"example.org/lakelarder/yield/coldchain/spoilage"
 )
 
-// print writes one screen first: the verdict of all, and of each fish why and what to do. The details come after the cautions.
+// print writes one screen first: the verdict of all, and of each fish why and what to do. The details come after the
+// cautions.
 func (v verdicts) print(p *sheet.Sheet) {
 	var each []string
 	for _, j := range v.fish {
 		each = append(each, j.name+" "+j.all.Verdict.String())
 	}
 	p.Verdict(v.together().Verdict, strings.Join(each, ", "))
-	p.Line("%s. %s", v.Place, v.About)
 	for _, j := range v.fish {
 		j.printVerdict(p)
 	}
 	v.printIce(p)
+	p.Line("%s. %s", v.Place, v.About)
 	v.warn(p)
 	p.Cautions()
 	for _, j := range v.fish {
@@ -66,7 +67,8 @@ func (j judged) printVerdict(p *sheet.Sheet) {
 		p.Do("%s", step.Text(p.System))
 	}
 	most := tightest(j.report)
-	p.Line("Least left of %s: %s used%s. Fish: %s", name(most), units.AmountOf(most.Used).Text(p.System, units.Up), p.FromEach(most.Citations()), j.read)
+	p.Line("Least left of %s: %s used%s. Fish: %s", name(most), units.AmountOf(most.Used).Text(p.System, units.Up),
+		p.FromEach(most.Citations()), j.read)
 }
 
 // elapsed is a stretch of the record in hours and minutes.
@@ -115,12 +117,14 @@ func printStore(p *sheet.Sheet, s keeping.StoreReport) {
 	p.Line("The %v brought the fish to %s: %s", s.Storage, sheet.Text(p, s.At), s.Verdict)
 	for _, l := range s.Lines {
 		if !l.Verdict.Passes() {
-			p.Item("%s too warm for %s, %s%s", sheet.Up(p, l.TooWarm), l.Limit.For, sheet.Down(p, l.Limit.AtMost), p.From(l.Limit.Citation))
+			p.Item("%s too warm for %s, %s%s", sheet.Up(p, l.TooWarm), l.Limit.For, sheet.Down(p, l.Limit.AtMost),
+				p.From(l.Limit.Citation))
 		}
 	}
 	for _, c := range s.Costs {
 		if c.AtLimit > 0 && c.Concern == keeping.Safety {
-			p.Item("%s: %s allowed in place of %s%s", c.What, sheet.Down(p, c.Here), sheet.Down(p, c.AtLimit), p.From(c.Citation))
+			p.Item("%s: %s allowed in place of %s%s", c.What, sheet.Down(p, c.Here), sheet.Down(p, c.AtLimit),
+				p.From(c.Citation))
 		}
 	}
 }
@@ -129,11 +133,17 @@ func printStore(p *sheet.Sheet, s keeping.StoreReport) {
 func (j judged) printBudgets(p *sheet.Sheet) {
 	p.Line("What was used of each allowance; twenty marks are all of it:")
 	for _, a := range j.report.Allowances {
-		p.Line("%s %8s  %s: %s%s", bar(a.Used), units.Text(units.CeilTo(a.Used, units.Percent), units.Percent, 0), a.Verdict, name(a), p.FromEach(a.Citations()))
+		spared := ""
+		if a.Spared != 0 {
+			spared = "; spared, for " + a.Spared.String()
+		}
+		p.Line("%s %8s  %s: %s%s%s", bar(a.Used), units.Text(units.CeilTo(a.Used, units.Percent), units.Percent, 0),
+			a.Verdict, name(a), spared, p.FromEach(a.Citations()))
 	}
 }
 
-// printNext is what is left of the allowances if the fish stays as warm as it was at the last reading, the first to run out first.
+// printNext is what is left of the allowances if the fish stays as warm as it was at the last reading, the first to
+// run out first.
 func (j judged) printNext(p *sheet.Sheet) {
 	last, _ := j.record.Last()
 	p.Line("If it stays at %s from now on:", sheet.Text(p, last.Value))
@@ -146,7 +156,7 @@ func (j judged) printNext(p *sheet.Sheet) {
 	}
 	var running []coldchain.Forecast
 	for _, f := range j.next {
-		if f.Runs {
+		if f.Runs && f.Spared == 0 {
 			running = append(running, f)
 		}
 	}
@@ -161,14 +171,17 @@ func (j judged) printNext(p *sheet.Sheet) {
 
 // printAge is smell and taste, and the envelope of the toxin beside it: neither is a verdict.
 func (j judged) printAge(p *sheet.Sheet) {
-	p.Line("How far it has aged, which is quality and never safety: %s on melting ice%s", aged(j.aged.Used), p.From(j.aged.Citation))
+	p.Line("How far it has aged, which is quality and never safety: %s on melting ice%s", aged(j.aged.Used),
+		p.From(j.aged.Citation))
 	if !j.report.Verdict.Passes() {
 		p.Item("whatever is left of that, the verdict above stands")
 	}
 	for _, l := range j.left {
-		p.Item("of %s printed for %s: %s left on ice%s", span(l.Life.Low, l.Life.High), lifeName(l.Life), span(l.Low, l.High), p.From(l.Life.Citation))
+		p.Item("of %s printed for %s: %s left on ice%s", span(l.Life.Low, l.Life.High), lifeName(l.Life), span(l.Low,
+			l.High), p.From(l.Life.Citation))
 	}
-	p.Item("of the shortest time to botulinum toxin in food without air: %s used%s", units.AmountOf(units.CeilTo(j.toxin.Share, units.PerMille)).Text(p.System, units.Up), p.From(j.toxin.Citation))
+	p.Item("of the shortest time to botulinum toxin in food without air: %s used%s",
+		units.AmountOf(units.CeilTo(j.toxin.Share, units.PerMille)).Text(p.System, units.Up), p.From(j.toxin.Citation))
 }
 
 func lifeName(l spoilage.Life) string {
@@ -182,17 +195,9 @@ func (v verdicts) printIce(p *sheet.Sheet) {
 	t := v.trip
 	p.Heading("Ice for the next trip")
 	p.Line("Load %s. For %s of fish from %s to %s, then %s in the box in air of %s: %s to chill the fish, %s to hold the box as it melted ice when it was tried%s, %s (%s of that) to have some left",
-		mass(p, v.ice.Total), sheet.Text(p, t.Fish), sheet.Text(p, t.From), sheet.Text(p, t.To), units.Lasting(t.For), sheet.Text(p, t.Outside),
-		mass(p, v.ice.Chill), mass(p, v.ice.Hold), p.From(t.Box.Citation), mass(p, v.ice.Spare), t.Spare)
-}
-
-// mass rounds ice up to what a kitchen scale shows: ice is better left over.
-func mass(p *sheet.Sheet, m units.Mass) string {
-	step := units.Ounce
-	if p.System == units.Metric {
-		step = 10 * units.Gram
-	}
-	return sheet.Up(p, units.CeilTo(m, step))
+		sheet.Up(p, v.ice.Total), sheet.Text(p, t.Fish), sheet.Text(p, t.From), sheet.Text(p,
+			t.To), units.Lasting(t.For), sheet.Text(p, t.Outside),
+		sheet.Up(p, v.ice.Chill), sheet.Up(p, v.ice.Hold), p.From(t.Box.Citation), sheet.Up(p, v.ice.Spare), t.Spare)
 }
 
 // hours prints a duration in hours and whole minutes, rounded up: what a limit counts is never hidden.

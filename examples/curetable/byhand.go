@@ -58,7 +58,8 @@ func (r row) evenedOutByHand(p *byhand.Page) {
 func (r row) diffusionByHand(p *byhand.Page, c cure) {
 	saturated, from := solution.Saturation()
 	d := brine.FleshDiffusivity()
-	p.Step("Salt is slow: slab with one open face and a constant surface, average of the thickness", r.before.Citation, d.Citation, from)
+	p.Step("Salt is slow: slab with one open face and a constant surface, average of the thickness", r.before.Citation,
+		d.Citation, from)
 	p.Let("r", digits(saturated), "%", "salt at the surface, by mass of the brine")
 	p.Work("R", "r / (100 − r)", "g of salt to 1 g of water", 6)
 	p.Let("t", byhand.Digits(c.Time.Seconds(), 7), "s", "in the salt")
@@ -67,9 +68,11 @@ func (r row) diffusionByHand(p *byhand.Page, c cure) {
 		name          string
 		d             units.Diffusivity
 		before, after units.Ratio
-	}{{"low", d.Low, r.before.Low, r.after.Low}, {"likely", d.Likely, r.before.Likely, r.after.Likely}, {"high", d.High, r.before.High, r.after.High}} {
+	}{{"low", d.Low, r.before.Low, r.after.Low}, {"likely", d.Likely, r.before.Likely, r.after.Likely}, {"high", d.High,
+		r.before.High, r.after.High}} {
 		p.Step(fmt.Sprintf("The %s end", one.name))
-		p.Let("δ", byhand.Digits(units.Float(one.d, units.SquareMetrePerSecond), 8), "m²/s", "diffusivity of salt in flesh")
+		p.Let("δ", byhand.Digits(units.Float(one.d, units.SquareMetrePerSecond), 8), "m²/s",
+			"diffusivity of salt in flesh")
 		p.Work("Fo", "δ × t / h^2", "(Fourier number)", 6)
 		p.Uptake("E", "Fo")
 		p.Work("x", "E × R", "g of salt to 1 g of water", 6)

@@ -56,9 +56,11 @@ func (p plan) draw(system units.System) (string, error) {
 	}
 	depth := units.Float(r.Thickness, unit)
 	title := fmt.Sprintf("Salt in %s, %s thick", r.Name, units.AmountOf(r.Thickness).Text(system, units.Nearest))
-	c := &chart.Plot{Picture: chart.New(title, "Water phase salt from the flesh side, left, to the skin, right, after each quarter of the time in salt, "+
-		"at the likely diffusivity. The dashed line is what the limit asks for on average before smoking.", 420),
-		Left: 38, Top: 52, Right: chart.Width - 10, Bottom: 290, X: chart.Axis{Low: 0, High: depth}, Y: chart.Axis{Low: 0, High: 30}}
+	c := &chart.Plot{Picture: chart.New(title,
+		"Water phase salt from the flesh side, left, to the skin, right, after each quarter of the time in salt, "+
+			"at the likely diffusivity. The dashed line is what the limit asks for on average before smoking.", 420),
+		Left: 38, Top: 52, Right: chart.Width - 10, Bottom: 290, X: chart.Axis{Low: 0, High: depth},
+		Y: chart.Axis{Low: 0, High: 30}}
 	c.Text(10, 20, "start", chart.Bold, title)
 	c.Frame("depth below the flesh side, "+name+" (skin at the right)", "% water phase salt, likely", nil, nil)
 	y := 336.0
@@ -69,7 +71,8 @@ func (p plan) draw(system units.System) (string, error) {
 		if err != nil {
 			return "", err
 		}
-		words := fmt.Sprintf("after %s: %.1f %% on average, %.1f %% at the skin", units.Lasting(t), share(units.Float(average, units.One)),
+		words := fmt.Sprintf("after %s: %.1f %% on average, %.1f %% at the skin", units.Lasting(t),
+			share(units.Float(average, units.One)),
 			share(profile(fourier(brine.FleshDiffusivity().Likely, t, r.Thickness), 0)))
 		if share(units.Float(average, units.One)) > units.Float(r.end.Cured, units.Percent) {
 			y = c.Key(y, style, "after "+units.Lasting(t)+": all of the salt is in, and evens out")
@@ -79,7 +82,8 @@ func (p plan) draw(system units.System) (string, error) {
 		y = c.Key(y, style, words)
 	}
 	c.Line(c.Left, c.AtY(r.needed()), c.Right, c.AtY(r.needed()), chart.Limit)
-	c.Key(y, chart.Limit, fmt.Sprintf("%.1f %% on average before smoking ends at %s after", r.needed(), brine.DefaultSaltLimit().Least))
+	c.Key(y, chart.Limit, fmt.Sprintf("%.1f %% on average before smoking ends at %s after", r.needed(),
+		brine.DefaultSaltLimit().Least))
 	return c.String(), nil
 }
 
@@ -87,7 +91,8 @@ func (r row) curve(c *chart.Plot, t time.Duration, depth float64) []chart.Point 
 	var points []chart.Point
 	for i := 0; i <= 100; i++ {
 		below := float64(i) / 100
-		points = append(points, c.At(below*depth, share(profile(fourier(brine.FleshDiffusivity().Likely, t, r.Thickness), 1-below))))
+		points = append(points, c.At(below*depth, share(profile(fourier(brine.FleshDiffusivity().Likely, t,
+			r.Thickness), 1-below))))
 	}
 	return points
 }

@@ -1,6 +1,7 @@
-// Curetable answers, for a list of fillets, what to weigh for each, how long it lies in salt by its thickness, and which
-// water phase salt to expect before and after smoking, as a range. With -math it fills the numbers of the first fillet
-// into the formulas; with -svg it draws how the salt moves into the thickest one. The demo input is invented and says so.
+// Curetable answers, for a list of fillets, what to weigh for each, how long it lies in salt by its thickness, and
+// which water phase salt to expect before and after smoking, as a range. With -math it fills the numbers of the first
+// fillet into the formulas; with -svg it draws how the salt moves into the thickest one. The demo input is invented and
+// says so.
 //
 //	go run ./examples/curetable [-in FILE] [-units us|metric|both] [-svg FILE] [-math] [-sources]
 package main
@@ -16,7 +17,8 @@ import (
 func main() { command.Main("curetable", run) }
 
 func run(args []string, out io.Writer) error {
-	line := command.New("curetable", form.Beside("fillets.json"), "the `file` of the fillets", list{}).Drawing("the salt by depth and time")
+	line := command.New("curetable", form.Beside("fillets.json"), "the `file` of the fillets",
+		list{}).Drawing("the salt by depth and time")
 	if err := line.Parse(args, out); err != nil {
 		return err
 	}

@@ -99,7 +99,8 @@ func (l list) row(f fillet, c brine.Cure) (row, error) {
 		name  string
 		to    *units.Mass
 		share units.Ratio
-	}{{"water", &r.curing.Water, f.Water}, {"drip", &r.curing.Drip, l.Cure.Drip}, {"smokingLoss", &r.curing.Drying, l.Cure.SmokingLoss}} {
+	}{{"water", &r.curing.Water, f.Water}, {"drip", &r.curing.Drip, l.Cure.Drip}, {"smokingLoss", &r.curing.Drying,
+		l.Cure.SmokingLoss}} {
 		var err error
 		if *part.to, err = part.share.Of(f.Mass); err != nil {
 			return row{}, fmt.Errorf("%s: %w", part.name, err)
@@ -110,7 +111,8 @@ func (l list) row(f fillet, c brine.Cure) (row, error) {
 		return row{}, err
 	}
 	saturated, _ := solution.Saturation()
-	if r.before, err = f.slab().WaterPhaseSaltRange(saturated, r.end.Cured, brine.FleshDiffusivity(), l.Cure.Time); err != nil {
+	if r.before, err = f.slab().WaterPhaseSaltRange(saturated, r.end.Cured, brine.FleshDiffusivity(),
+		l.Cure.Time); err != nil {
 		return row{}, err
 	}
 	if r.after, err = smoked(r.curing, r.before); err != nil {

@@ -16,10 +16,12 @@ func (p plan) print(s *sheet.Sheet) {
 	if p.batch.Sugar > 0 {
 		with = " and " + sheet.Text(s, p.batch.Sugar) + " of sugar"
 	}
-	s.Line("RESULT: %s of salt%s for %s of fish in %s; %s in the cold", sheet.Up(s, p.batch.Salt), with, sheet.Text(s, p.batch.Fish),
+	s.Line("RESULT: %s of salt%s for %s of fish in %s; %s in the cold", sheet.Up(s, p.batch.Salt), with,
+		sheet.Text(s, p.batch.Fish),
 		counted(len(p.rows), "fillet"), units.Lasting(p.Cure.Time))
-	s.Do("weigh salt and sugar for every fillet by its own weight, from the table below.")
-	s.Do("have the water phase salt measured in the loin: at least %s for a low-oxygen pack%s. No estimate here says that it is met.",
+	s.Do("Weigh salt and sugar for every fillet by its own weight, from the table below.")
+	s.Do("Have the water phase salt measured in the loin: at least %s for a low-oxygen pack%s. No estimate here says "+
+		"that it is met.",
 		units.AmountOf(limit.Least).Text(s.System, units.Up), s.From(limit.Citation))
 	s.Line("%s. %s", p.Title, p.About)
 	p.weigh(s)
@@ -32,13 +34,16 @@ func (p plan) weigh(s *sheet.Sheet) {
 	s.Heading("What to weigh")
 	rows := [][]string{{"fillet", "mass", "thickness", "salt", "sugar"}}
 	for _, r := range p.rows {
-		rows = append(rows, []string{r.Name, sheet.Text(s, r.Mass), sheet.Text(s, r.Thickness), sheet.Up(s, r.cure.Salt), sheet.Text(s, r.cure.Sugar)})
+		rows = append(rows, []string{r.Name, sheet.Text(s, r.Mass), sheet.Text(s, r.Thickness),
+			sheet.Up(s, r.cure.Salt), sheet.Text(s, r.cure.Sugar)})
 		s.Warn(r.cure.Cautions...)
 	}
-	s.Table(append(rows, []string{"in all", sheet.Text(s, p.batch.Fish), "", sheet.Up(s, p.batch.Salt), sheet.Text(s, p.batch.Sugar)})...)
+	s.Table(append(rows, []string{"in all", sheet.Text(s, p.batch.Fish), "", sheet.Up(s, p.batch.Salt),
+		sheet.Text(s, p.batch.Sugar)})...)
 	by := fmt.Sprintf("%s of %s%s", spoons(s, p.volumes.Salt), p.volumes.SaltAs.Name, s.From(p.volumes.SaltAs.Citation))
 	if p.volumes.Sugar > 0 {
-		by += fmt.Sprintf(", %s of %s%s", spoons(s, p.volumes.Sugar), p.volumes.SugarAs.Name, s.From(p.volumes.SugarAs.Citation))
+		by += fmt.Sprintf(", %s of %s%s", spoons(s, p.volumes.Sugar), p.volumes.SugarAs.Name,
+			s.From(p.volumes.SugarAs.Citation))
 	}
 	s.Line("By volume, of only these ingredients: %s", by)
 	s.Warn(p.volumes.Cautions...)
@@ -60,8 +65,9 @@ func (p plan) times(s *sheet.Sheet) {
 	s.Heading("How long")
 	for _, rule := range brine.SaltingRules() {
 		if rule.ID == brine.DrySaltedCold {
-			s.Line("This cure: %s for every fillet, %s%s. Published only for fat fish buried in salt:", units.Lasting(p.Cure.Time),
-				units.AtMost(rule.Most).Text(s.System), s.From(rule.Citation))
+			s.Line("This cure: %s for every fillet, %s%s. Published only for fat fish buried in salt:",
+				units.Lasting(p.Cure.Time),
+				rule.Limit.Text(s.System), s.From(rule.Citation))
 		}
 	}
 	var times []string
@@ -85,7 +91,8 @@ func (p plan) salt(s *sheet.Sheet) {
 		s.Warn(r.end.Cautions...)
 	}
 	s.Table(rows...)
-	s.Line("The range is that of the published diffusivity%s. \"Evened out\" is after smoking, with all the salt that the drip leaves%s.",
+	s.Line("The range is that of the published diffusivity%s. \"Evened out\" is after smoking, with all the salt "+
+		"that the drip leaves%s.",
 		s.From(brine.FleshDiffusivity().Citation), s.From(p.rows[0].end.Citation))
 	p.enough(s)
 }
@@ -97,13 +104,15 @@ func (p plan) enough(s *sheet.Sheet) {
 		if r.end.Kept < r.required {
 			text = "NOT ENOUGH, however long it lies"
 		}
-		s.Line("  %s: %s of salt kept, %s asked for by the limit: %s", r.Name, sheet.Down(s, r.end.Kept), sheet.Up(s, r.required), text)
+		s.Line("  %s: %s of salt kept, %s asked for by the limit: %s", r.Name, sheet.Down(s, r.end.Kept),
+			sheet.Up(s, r.required), text)
 	}
 }
 
 // spoons is a volume in the measures of a kitchen.
 func spoons(s *sheet.Sheet, v units.Volume) string {
-	kitchen := units.Kitchen(units.CeilTo(v, units.Teaspoon/4), 4, units.Quart, units.Cup, units.Tablespoon, units.Teaspoon)
+	kitchen := units.Kitchen(units.CeilTo(v, units.Teaspoon/4), 4, units.Quart, units.Cup, units.Tablespoon,
+		units.Teaspoon)
 	metric := units.AmountOf(v).Text(units.Metric, units.Up)
 	switch s.System {
 	case units.US:

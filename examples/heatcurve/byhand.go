@@ -15,10 +15,14 @@ var coefficients = []struct {
 	name, letter  string
 	k, density, c [3]string
 }{
-	{"water", "w", [3]string{"0.57109", "0.0017625", "(-6.7036e-06)"}, [3]string{"997.18", "0.0031439", "(-0.0037574)"}, [3]string{"4176.2", "(-0.090864)", "0.0054731"}},
-	{"protein", "p", [3]string{"0.17881", "0.0011958", "(-2.7178e-06)"}, [3]string{"1329.9", "(-0.5184)", ""}, [3]string{"2008.2", "1.2089", "(-0.0013129)"}},
-	{"fat", "f", [3]string{"0.18071", "(-0.00027604)", "(-1.7749e-07)"}, [3]string{"925.59", "(-0.41757)", ""}, [3]string{"1984.2", "1.4733", "(-0.0048008)"}},
-	{"ash", "a", [3]string{"0.32962", "0.0014011", "(-2.9069e-06)"}, [3]string{"2423.8", "(-0.28063)", ""}, [3]string{"1092.6", "1.8896", "(-0.0036817)"}},
+	{"water", "w", [3]string{"0.57109", "0.0017625", "(-6.7036e-06)"}, [3]string{"997.18", "0.0031439",
+		"(-0.0037574)"}, [3]string{"4176.2", "(-0.090864)", "0.0054731"}},
+	{"protein", "p", [3]string{"0.17881", "0.0011958", "(-2.7178e-06)"}, [3]string{"1329.9", "(-0.5184)", ""},
+		[3]string{"2008.2", "1.2089", "(-0.0013129)"}},
+	{"fat", "f", [3]string{"0.18071", "(-0.00027604)", "(-1.7749e-07)"}, [3]string{"925.59", "(-0.41757)", ""},
+		[3]string{"1984.2", "1.4733", "(-0.0048008)"}},
+	{"ash", "a", [3]string{"0.32962", "0.0014011", "(-2.9069e-06)"}, [3]string{"2423.8", "(-0.28063)", ""},
+		[3]string{"1092.6", "1.8896", "(-0.0036817)"}},
 }
 
 // byHand is the way from the composition to the temperature of the middle when the heat goes off, and one step of F0.
@@ -44,7 +48,8 @@ func plain[Q units.Quantity](q, unit Q, places int32) string {
 func (s study) foodByHand(p *byhand.Page) {
 	p.Step("The fish at 80 °C from its parts: c0 + c1 t + c2 t², volumes m/ρ", s.food.Citation)
 	p.Let("t", "80", "°C", "near that of the fish halfway in time")
-	shares := map[string]units.Ratio{"w": s.jar.Fish.Water, "p": s.jar.Fish.Protein, "f": s.jar.Fish.Fat, "a": s.jar.Fish.Ash}
+	shares := map[string]units.Ratio{"w": s.jar.Fish.Water, "p": s.jar.Fish.Protein, "f": s.jar.Fish.Fat,
+		"a": s.jar.Fish.Ash}
 	for _, c := range coefficients {
 		p.Let("m_"+c.letter, plain(shares[c.letter], units.One, 8), "", "share of "+c.name+" as stated")
 	}
@@ -67,16 +72,19 @@ func (s study) foodByHand(p *byhand.Page) {
 	p.Work("k_low", "v / (v_w / k_w + v_p / k_p + v_f / k_f + v_a / k_a)", "W/(m K), the parts one behind the other", 7)
 	p.Work("k_high", "(v_w × k_w + v_p × k_p + v_f × k_f + v_a × k_a) / v", "W/(m K), the parts side by side", 7)
 	p.Work("k", "exp((v_w × ln(k_w) + v_p × ln(k_p) + v_f × ln(k_f) + v_a × ln(k_a)) / v)", "W/(m K), between them", 7)
-	p.Meets("k", units.Float(s.pack.Conductivity, units.WattPerMetreKelvin), 1e-6, "the conductivity that the curve takes")
+	p.Meets("k", units.Float(s.pack.Conductivity, units.WattPerMetreKelvin), 1e-6,
+		"the conductivity that the curve takes")
 	p.Work("α_low", "k_low × v / C", "m²/s", 6)
 	p.Work("α_high", "k_high × v / C", "m²/s", 6)
 	p.Work("α", "(α_low + α_high) / 2", "m²/s", 6)
-	p.Meets("α", units.Float(s.pack.Diffusivity, units.SquareMetrePerSecond), 2e-6, "the diffusivity that the curve takes")
+	p.Meets("α", units.Float(s.pack.Diffusivity, units.SquareMetrePerSecond), 2e-6,
+		"the diffusivity that the curve takes")
 }
 
 // biotByHand is the film of steam and glass, and what it is to the fish.
 func (s study) biotByHand(p *byhand.Page) {
-	p.Step("Film of the steam and the glass behind it, 1/h = 1/hs + d/kg; Biot numbers h R/k and h l/k", s.base.Citation)
+	p.Step("Film of the steam and the glass behind it, 1/h = 1/hs + d/kg; Biot numbers h R/k and h l/k",
+		s.base.Citation)
 	p.Let("hs", plain(s.jar.Film.Likely, units.WattPerSquareMetreKelvin, 6), "W/(m² K)", "film of the steam")
 	p.Let("d", plain(s.jar.Glass.Thickness, units.Metre, 8), "m", "glass")
 	p.Let("kg", plain(s.jar.Glass.Conductivity, units.WattPerMetreKelvin, 6), "W/(m K)", "conductivity of the glass")
@@ -92,7 +100,8 @@ func (s study) biotByHand(p *byhand.Page) {
 func (s study) rootsByHand(p *byhand.Page) error {
 	biot := func(length units.Length) lethality.Number {
 		h := units.Float(s.pack.Film, units.WattPerSquareMetreKelvin) * units.Float(length, units.Metre)
-		return lethality.Number(math.Round(h / units.Float(s.pack.Conductivity, units.WattPerMetreKelvin) * float64(lethality.One)))
+		return lethality.Number(math.Round(h / units.Float(s.pack.Conductivity,
+			units.WattPerMetreKelvin) * float64(lethality.One)))
 	}
 	p.Step("Roots of ζ J1(ζ) = Bi J0(ζ) for the radius and ζ tan ζ = Bi for the height, found by trying; coefficients of the middle", s.base.Citation)
 	for _, shape := range []struct {
@@ -100,8 +109,10 @@ func (s study) rootsByHand(p *byhand.Page) error {
 		letter, is, back string
 		share            string
 	}{
-		{lethality.Transient{Shape: lethality.InfiniteCylinder, Biot: biot(s.pack.Radius)}, "r", "Z × J1(Z) / J0(Z)", "the Biot number of the radius", "2 / Z × J1(Z) / (J0(Z)^2 + J1(Z)^2)"},
-		{lethality.Transient{Shape: lethality.Slab, Biot: biot(s.pack.Height / 2)}, "z", "Z × tan(Z)", "the Biot number of the height", "4 × sin(Z) / (2 × Z + sin(2 × Z))"},
+		{lethality.Transient{Shape: lethality.InfiniteCylinder, Biot: biot(s.pack.Radius)}, "r", "Z × J1(Z) / J0(Z)",
+			"the Biot number of the radius", "2 / Z × J1(Z) / (J0(Z)^2 + J1(Z)^2)"},
+		{lethality.Transient{Shape: lethality.Slab, Biot: biot(s.pack.Height / 2)}, "z", "Z × tan(Z)",
+			"the Biot number of the height", "4 × sin(Z) / (2 × Z + sin(2 × Z))"},
 	} {
 		roots, err := shape.body.Eigenvalues(2)
 		if err != nil {
@@ -109,9 +120,11 @@ func (s study) rootsByHand(p *byhand.Page) error {
 		}
 		for n, root := range roots {
 			name := shape.letter + []string{"1", "2"}[n]
-			p.Let("ζ"+name, plain(units.Ratio(root), units.One, 10), "", "root "+[]string{"1", "2"}[n]+" of the "+map[string]string{"r": "radius", "z": "height"}[shape.letter])
+			p.Let("ζ"+name, plain(units.Ratio(root), units.One, 10), "", "root "+[]string{"1",
+				"2"}[n]+" of the "+map[string]string{"r": "radius", "z": "height"}[shape.letter])
 			p.Work("b"+name, replaced(shape.is, "ζ"+name), "", 6)
-			p.Meets("b"+name, units.Float(units.Ratio(shape.body.Biot), units.One), 1e-5, shape.back+" again, so that it is a root")
+			p.Meets("b"+name, units.Float(units.Ratio(shape.body.Biot), units.One), 1e-5,
+				shape.back+" again, so that it is a root")
 			p.Work("C"+name, replaced(shape.share, "ζ"+name), "", 8)
 		}
 	}
@@ -131,9 +144,11 @@ func replaced(formula, symbol string) string {
 	return string(out)
 }
 
-// seriesByHand is the middle when the heat goes off: what the come-up left behind in each part of the double series, and how it decays.
+// seriesByHand is the middle when the heat goes off: what the come-up left behind in each part of the double series,
+// and how it decays.
 func (s study) seriesByHand(p *byhand.Page) {
-	p.Step("The middle when the heat goes off: each part of the double series lags behind the ramp and then decays", s.base.Citation)
+	p.Step("The middle when the heat goes off: each part of the double series lags behind the ramp and then decays",
+		s.base.Citation)
 	p.Let("T0", s.run.Start.In(units.CelsiusScale, 6).String(), "°C", "of the fish at the start")
 	p.Let("Ts", s.run.Steam.In(units.CelsiusScale, 6).String(), "°C", "steam")
 	p.Let("tc", byhand.Digits(s.run.ComeUp.Seconds(), 6), "s", "come-up")
@@ -143,7 +158,8 @@ func (s study) seriesByHand(p *byhand.Page) {
 	for _, part := range []string{"11", "12", "21", "22"} {
 		r, z := part[:1], part[1:]
 		p.Work("λ"+part, "α × (ζr"+r+"^2 / R^2 + ζz"+z+"^2 / l^2)", "1/s", 9)
-		p.Work("u"+part, "-Cr"+r+" × Cz"+z+" × slope × (1 − exp(-λ"+part+" × tc)) / λ"+part+" × exp(-λ"+part+" × th)", "K", 8)
+		p.Work("u"+part, "-Cr"+r+" × Cz"+z+" × slope × (1 − exp(-λ"+part+" × tc)) / λ"+part+" × exp(-λ"+part+" × th)",
+			"K", 8)
 		lag += " + u" + part
 	}
 	p.Work("Tc", "Ts"+lag, "°C", 7)
@@ -170,8 +186,10 @@ func (s study) stepByHand(p *byhand.Page) error {
 		return err
 	}
 	p.Step("One step of F0: on a straight line from x1 to x2 decades, Δt (10^x2 − 10^x1) / (ln 10 (x2 − x1)); all steps together are F0", s.base.Citation)
-	p.Let("Ta", from.Value.In(units.CelsiusScale, 8).String(), "°C", "the middle after "+byhand.Digits(from.At.Minutes(), 7)+" min")
-	p.Let("Tb", to.Value.In(units.CelsiusScale, 8).String(), "°C", "the middle after "+byhand.Digits(to.At.Minutes(), 7)+" min")
+	p.Let("Ta", from.Value.In(units.CelsiusScale, 8).String(), "°C",
+		"the middle after "+byhand.Digits(from.At.Minutes(), 7)+" min")
+	p.Let("Tb", to.Value.In(units.CelsiusScale, 8).String(), "°C", "the middle after "+byhand.Digits(to.At.Minutes(),
+		7)+" min")
 	p.Let("Tr", s.base.Reference.Temperature.In(units.CelsiusScale, 6).String(), "°C", "reference")
 	p.Let("zr", plain(s.base.Reference.Z, units.Kelvins, 6), "K", "z")
 	p.Let("Δt", byhand.Digits((to.At-from.At).Minutes(), 9), "min", "between them")

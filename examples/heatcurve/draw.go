@@ -13,13 +13,15 @@ func (s study) draw(rows []sample, system units.System) string {
 	c := chart.New(title, "Above, the steam around the jar and the middle of the fish; below, the F0 that the middle has so far. A line marks when the heat goes off. "+
 		"Arithmetic on an even solid; none of it shortens a published process.", 560)
 	c.Text(10, 20, "start", chart.Bold, title)
-	c.Text(10, 36, "start", chart.Note, fmt.Sprintf("%s for %s", scaled(s.schedule.Pressure, system), units.Lasting(s.schedule.Process)))
+	c.Text(10, 36, "start", chart.Note, fmt.Sprintf("%s for %s", scaled(s.schedule.Pressure, system),
+		units.Lasting(s.schedule.Process)))
 	var steam, centre, f []chart.Point
 	last := rows[len(rows)-1]
 	x := chart.Axis{Low: 0, High: last.at.Minutes()}
 	ends := chart.Fitted(chart.Degrees(s.run.Start, system), chart.Degrees(s.run.Steam, system))
 	above := &chart.Plot{Picture: c, Left: 38, Top: 62, Right: chart.Width - 20, Bottom: 280, X: x, Y: ends}
-	below := &chart.Plot{Picture: c, Left: 38, Top: 340, Right: chart.Width - 20, Bottom: 450, X: x, Y: chart.Fitted(0, last.f.Minutes())}
+	below := &chart.Plot{Picture: c, Left: 38, Top: 340, Right: chart.Width - 20, Bottom: 450, X: x,
+		Y: chart.Fitted(0, last.f.Minutes())}
 	above.Frame("minutes from the start of heating", "temperature, "+chart.Scale(system), nil, nil)
 	below.Frame("minutes from the start of heating", "F0 so far, minutes", nil, nil)
 	for _, r := range rows {

@@ -23,7 +23,7 @@ type jar struct {
 		Thickness    units.Length       `wire:"required" help:"of the wall"`
 		Conductivity units.Conductivity `wire:"required" help:"of the glass"`
 	} `wire:"required"`
-	Film             units.Range[units.FilmCoefficient] `wire:"required" help:"of the steam on the glass: the least, the likely, the greatest that it may be" example:"{\"low\": \"500 W/(m² K)\", \"likely\": \"1500 W/(m² K)\", \"high\": \"5000 W/(m² K)\"}"`
+	Film             units.Range[units.FilmCoefficient] `wire:"required" help:"of the steam on the glass: the least, the likely, the greatest that it may be"`
 	Fish             composition                        `wire:"required"`
 	Start            units.Temperature                  `wire:"required" help:"of the fish when the heat is turned on"`
 	ComeUp           time.Duration                      `wire:"required" help:"from there to the full temperature of the steam, a straight line"`

@@ -1,6 +1,7 @@
-// Heatcurve shows why the time is what it is: the steam, the middle of a jar and its growing lethality through a published
-// process at the altitude of the season, and what a degree, a thousand feet or some trapped air would change. It explains and decides
-// nothing; none of it shortens a published process. The demo input is invented and says so.
+// Heatcurve shows why the time is what it is: the steam, the middle of a jar and its growing lethality through a
+// published process at the altitude of the season, and what a degree, a thousand feet or some trapped air would
+// change. It explains and decides nothing; none of it shortens a published process. The demo input is invented and
+// says so.
 //
 //	go run ./examples/heatcurve [-in FILE] [-units us|metric|both] [-svg FILE] [-math] [-sources]
 package main

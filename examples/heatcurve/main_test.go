@@ -27,12 +27,13 @@ func TestDemo(t *testing.T) {
 	metric := program.Printed(t, "-units", "metric", "-sources")
 	trial.Page(t, metric, 40)
 	trial.System(t, metric, "metric")
-	trial.Contains(t, metric, "1,325.9 m", "steam at 118.6 °C", "is 15.74 min", "F0 counts against 121.1 °C, z 10 C°", "(recalled: check the document before relying on it)")
+	trial.Contains(t, metric, "1,325.9 m", "steam at 118.6 °C", "is 15.74 min", "F0 counts against 121.1 °C, z 10 C°",
+		"(recalled: check the document before relying on it)")
 }
 
 func TestGolden(t *testing.T) {
 	for _, system := range []string{"us", "metric", "both"} {
-		trial.Golden(t, program.Printed(t, "-units", system), "testdata/"+system+".txt")
+		trial.Golden(t, trial.Answer(program.Printed(t, "-units", system)), "testdata/"+system+".txt")
 	}
 }
 
@@ -49,7 +50,8 @@ func TestPicture(t *testing.T) {
 	for _, system := range []string{"us", "metric"} {
 		text := trial.Picture(t, program, "-units", system)
 		require.Equal(t, 3, strings.Count(text, "<polyline"))
-		trial.Contains(t, text, "steam", "middle of the jar", "F0 so far", "temperature, °", "minutes from the start", "heat off", "None of it shortens a published process")
+		trial.Contains(t, text, "steam", "middle of the jar", "F0 so far", "temperature, °", "minutes from the start",
+			"heat off", "None of it shortens a published process")
 	}
 }
 
@@ -91,13 +93,15 @@ func TestBroken(t *testing.T) {
 		{`"thickness"`, `"thick"`, "glass.thick: unknown field"},
 	} {
 		t.Run(c.new, func(t *testing.T) {
-			out, err := program.Changed(t, []string{"heatcurve.json"}, nil, trial.Change{"heatcurve.json", c.old, c.new})
+			out, err := program.Changed(t, []string{"heatcurve.json"}, nil, trial.Change{"heatcurve.json", c.old,
+				c.new})
 			require.ErrorContains(t, err, c.message)
 			require.Empty(t, out, "nothing is printed before an error")
 			require.False(t, strings.Contains(err.Error(), "\n"), "one line")
 		})
 	}
-	for _, args := range [][]string{{"-units", "kelvin"}, {"-in", "nowhere.json"}, {"-svg", filepath.Join(t.TempDir(), "no", "where.svg")}} {
+	for _, args := range [][]string{{"-units", "kelvin"}, {"-in", "nowhere.json"}, {"-svg",
+		filepath.Join(t.TempDir(), "no", "where.svg")}} {
 		require.Error(t, run(args, io.Discard))
 	}
 }

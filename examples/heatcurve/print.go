@@ -15,9 +15,11 @@ import (
 // formula method come after the cautions.
 func (s study) print(p *sheet.Sheet, rows []sample, b beside) {
 	f := s.base.F
-	p.Line("RESULT: F0 at the middle is %s, anywhere from %s to %s", minutes(f.Total), minutes(s.band.Low.F.Total), minutes(s.band.High.F.Total))
+	p.Line("RESULT: F0 at the middle is %s, anywhere from %s to %s", minutes(f.Total), minutes(s.band.Low.F.Total),
+		minutes(s.band.High.F.Total))
 	p.Line("Why: the middle reaches %s, %s after the heat is off; F0 counts against %s%s. The range is that of the fish's diffusivity and of the film of the steam on the glass.",
-		sheet.Text(p, s.base.Peak.Value), lasting(s.base.Peak.At-s.base.SteamOff), reference(p, s.base.Reference), p.From(s.base.Citation))
+		sheet.Text(p, s.base.Peak.Value), lasting(s.base.Peak.At-s.base.SteamOff), reference(p,
+			s.base.Reference), p.From(s.base.Citation))
 	p.Line("Do: can by the published process, %s at %s%s. This explains it, decides nothing and shortens nothing.",
 		units.Lasting(s.schedule.Process), sheet.Up(p, s.schedule.Pressure), p.From(s.schedule.Citation))
 	s.printInputs(p)
@@ -48,14 +50,17 @@ func (s study) printInputs(p *sheet.Sheet) {
 	j := s.jar
 	p.Heading("What it was worked out from")
 	p.Line("%s, %s. %s", j.Place, sheet.Text(p, j.Altitude.Value), j.About)
-	p.Item("Process: raw fish in %s jars, %s gauge%s; in standard air that is steam at %s%s", s.schedule.Jar, s.schedule.Gauge,
+	p.Item("Process: raw fish in %s jars, %s gauge%s; in standard air that is steam at %s%s", s.schedule.Jar,
+		s.schedule.Gauge,
 		p.From(s.schedule.Citation), sheet.Text(p, s.run.Steam), p.From(pressure.SteamSource()))
-	p.Item("Jar: fish of radius %s and height %s, glass of %s and %s, film of the steam %s", sheet.Text(p, j.Radius), sheet.Text(p, j.Height),
+	p.Item("Jar: fish of radius %s and height %s, glass of %s and %s, film of the steam %s", sheet.Text(p, j.Radius),
+		sheet.Text(p, j.Height),
 		sheet.Text(p, j.Glass.Thickness), sheet.Text(p, j.Glass.Conductivity), j.Film.Text(p.System))
 	p.Item("Fish: water %s, protein %s, fat %s, ash %s; by that a diffusivity of %s to %s and a conductivity of %s to %s%s",
 		j.Fish.Water, j.Fish.Protein, j.Fish.Fat, j.Fish.Ash, squares(s.food.DiffusivityLow), squares(s.food.DiffusivityHigh),
 		conducts(s.food.ConductivityLow), conducts(s.food.ConductivityHigh), p.From(s.food.Citation))
-	p.Item("Run: from %s to the steam in %s, held %s, then cooler by %s a minute to %s", sheet.Text(p, j.Start), units.Lasting(j.ComeUp),
+	p.Item("Run: from %s to the steam in %s, held %s, then cooler by %s a minute to %s", sheet.Text(p, j.Start),
+		units.Lasting(j.ComeUp),
 		units.Lasting(s.schedule.Process), sheet.Text(p, j.CoolingPerMinute), sheet.Text(p, j.End))
 }
 
@@ -68,7 +73,8 @@ func (s study) printChanges(p *sheet.Sheet) {
 	p.Heading("What would change it")
 	p.Line("%-36s %19s %19s %10s", "", "steam", "at steam off", "F0")
 	row := func(name string, steam units.Temperature, r lethality.Result) {
-		p.Line("%-36s %19s %19s %10s %+4.0f %%", name, sheet.Text(p, steam), sheet.Text(p, r.AtSteamOff), minutes(r.F.Total),
+		p.Line("%-36s %19s %19s %10s %+4.0f %%", name, sheet.Text(p, steam), sheet.Text(p, r.AtSteamOff),
+			minutes(r.F.Total),
 			100*(r.F.Total.Minutes()/s.base.F.Total.Minutes()-1))
 	}
 	row("as published", s.run.Steam, s.base)
@@ -122,7 +128,8 @@ func (s study) printCurve(p *sheet.Sheet, rows []sample) {
 		r := rows[i]
 		p.Line("%8.0f %20s %20s %12s", r.at.Minutes(), sheet.Text(p, r.steam), sheet.Text(p, r.centre), minutes(r.f))
 	}
-	p.Line("The centre is at %s when the heat goes off after %s and goes on rising for %s, to %s.", sheet.Text(p, s.base.AtSteamOff),
+	p.Line("The centre is at %s when the heat goes off after %s and goes on rising for %s, to %s.", sheet.Text(p,
+		s.base.AtSteamOff),
 		lasting(s.base.SteamOff), lasting(s.base.Peak.At-s.base.SteamOff), sheet.Text(p, s.base.Peak.Value))
 }
 
@@ -158,7 +165,8 @@ func (s study) formula() (b beside, err error) {
 	if b.factors, err = s.pack.Factors(lethality.Point{}); err != nil {
 		return b, err
 	}
-	formula := lethality.Formula{Medium: s.run.Steam, Start: s.run.Start, Fh: b.factors.Fh, Jch: b.factors.Jch, ComeUp: s.run.ComeUp}
+	formula := lethality.Formula{Medium: s.run.Steam, Start: s.run.Start, Fh: b.factors.Fh, Jch: b.factors.Jch,
+		ComeUp: s.run.ComeUp}
 	if b.answer, b.none = formula.Lethality(s.run.Hold); b.none != nil {
 		return b, nil
 	}
@@ -168,14 +176,16 @@ func (s study) formula() (b beside, err error) {
 	if err != nil {
 		return b, err
 	}
-	own, err := lethality.Divide(s.base.Centre, lethality.F0Fahrenheit(), series.Stretch{From: s.run.ComeUp, To: s.base.SteamOff})
+	own, err := lethality.Divide(s.base.Centre, lethality.F0Fahrenheit(), series.Stretch{From: s.run.ComeUp,
+		To: s.base.SteamOff})
 	b.quick, b.own = quick.F.Total, own.Total
 	return b, err
 }
 
 func (b beside) print(p *sheet.Sheet) {
 	p.Heading("Details: the formula method beside it")
-	p.Line("fh %.1f min, lag %s from the shape.", b.factors.Fh.Minutes(), units.In(units.Ratio(b.factors.Jch), units.One, 2))
+	p.Line("fh %.1f min, lag %s from the shape.", b.factors.Fh.Minutes(), units.In(units.Ratio(b.factors.Jch),
+		units.One, 2))
 	if b.none != nil {
 		p.Line("The printed table has no answer here: %s", b.none)
 		return

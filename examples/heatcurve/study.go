@@ -32,7 +32,8 @@ type change struct {
 func (j jar) study() (study, error) {
 	s := study{jar: j}
 	var err error
-	s.schedule, err = process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: j.Jar, Gauge: j.Gauge, Altitude: j.Altitude})
+	s.schedule, err = process.Find(process.Request{Product: process.Fish, Pack: process.RawPack, Jar: j.Jar,
+		Gauge: j.Gauge, Altitude: j.Altitude})
 	if err != nil {
 		return s, err
 	}
@@ -49,7 +50,8 @@ func (j jar) study() (study, error) {
 		return s, err
 	}
 	s.pack, s.film = likely, likely.Film
-	s.run = lethality.Run{Start: j.Start, Steam: steam, End: j.End, ComeUp: j.ComeUp, Hold: s.schedule.Process, Cooling: j.CoolingPerMinute}
+	s.run = lethality.Run{Start: j.Start, Steam: steam, End: j.End, ComeUp: j.ComeUp, Hold: s.schedule.Process,
+		Cooling: j.CoolingPerMinute}
 	if s.base, err = s.pack.Follow(s.run, lethality.F0()); err != nil {
 		return s, err
 	}
@@ -59,15 +61,17 @@ func (j jar) study() (study, error) {
 	return s, s.change()
 }
 
-// cylinders are the jar as it likely is, and the slowest and the quickest that it may be: the diffusivity of the fish, and
-// the film of the steam with the glass behind it.
+// cylinders are the jar as it likely is, and the slowest and the quickest that it may be: the diffusivity of the
+// fish, and the film of the steam with the glass behind it.
 func (j jar) cylinders(food lethality.Properties) (likely, slow, quick lethality.Cylinder, err error) {
-	of := func(diffusivity units.Diffusivity, film units.FilmCoefficient, conductivity units.Conductivity) lethality.Cylinder {
+	of := func(diffusivity units.Diffusivity, film units.FilmCoefficient,
+		conductivity units.Conductivity) lethality.Cylinder {
 		through, fault := lethality.Through(film, j.Glass.Thickness, j.Glass.Conductivity)
 		if fault != nil && err == nil {
 			err = fault
 		}
-		return lethality.Cylinder{Radius: j.Radius, Height: j.Height, Diffusivity: diffusivity, Film: through, Conductivity: conductivity}
+		return lethality.Cylinder{Radius: j.Radius, Height: j.Height, Diffusivity: diffusivity, Film: through,
+			Conductivity: conductivity}
 	}
 	likely = of((food.DiffusivityLow+food.DiffusivityHigh)/2, j.Film.Likely, food.ConductivityMiddle)
 	slow = of(food.DiffusivityLow, j.Film.Low, food.ConductivityHigh)
@@ -92,40 +96,56 @@ func steamAt(altitude units.Length, gauge units.Pressure, trapped units.Ratio) (
 	return pressure.SteamTemperature(part)
 }
 
-// change works out what each change would do.
+// trialRun is a jar and its run.
+type trialRun struct {
+	pack lethality.Cylinder
+	run  lethality.Run
+}
+
+// edit is one thing done otherwise.
+type edit struct {
+	name string
+	do   func(*trialRun)
+}
+
+// edits are the changes that leave the steam as it is, but for one degree.
+var edits = []edit{
+	{"no glass, no film", func(t *trialRun) { t.pack.Film = lethality.HeldSurface }},
+	{"steam hotter by one degree Celsius", func(t *trialRun) { t.run.Steam = t.run.Steam.Add(units.Kelvins) }},
+	{"cooled five times as fast", func(t *trialRun) { t.run.Cooling *= 5 }},
+	{"packed as cold as a refrigerator", func(t *trialRun) { t.run.Start = units.Celsius(2) }},
+	{"jar taller by a fifth", func(t *trialRun) { t.pack.Height += t.pack.Height / 5 }},
+	{"jar wider by a fourth", func(t *trialRun) { t.pack.Radius += t.pack.Radius / 4 }},
+}
+
+// change works out what each change would do: those of the air and the gauge, and the edits.
 func (s *study) change() error {
-	type edit struct {
-		name string
-		do   func(*lethality.Cylinder, *lethality.Run) error
-	}
-	steam := func(up units.Length, less units.Pressure, trapped units.Ratio) func(*lethality.Cylinder, *lethality.Run) error {
-		return func(_ *lethality.Cylinder, r *lethality.Run) (err error) {
-			r.Steam, err = steamAt(s.jar.Altitude.Value+up, s.schedule.Pressure-less, trapped)
-			return err
+	all := edits
+	for _, air := range []struct {
+		name    string
+		up      units.Length
+		less    units.Pressure
+		trapped units.Ratio
+	}{
+		{"a thousand feet higher, same gauge", 1_000 * units.Foot, 0, 0},
+		{"gauge reads a pound too high", 0, units.PSI, 0},
+		{"5 % air left in the canner", 0, 0, 5 * units.Percent},
+		{"20 % air left in the canner", 0, 0, 20 * units.Percent},
+	} {
+		steam, err := steamAt(s.jar.Altitude.Value+air.up, s.schedule.Pressure-air.less, air.trapped)
+		if err != nil {
+			return fmt.Errorf("%s: %w", air.name, err)
 		}
+		all = append(all[:len(all):len(all)], edit{air.name, func(t *trialRun) { t.run.Steam = steam }})
 	}
-	edits := []edit{
-		{"no glass, no film", func(c *lethality.Cylinder, _ *lethality.Run) error { c.Film = lethality.HeldSurface; return nil }},
-		{"steam hotter by one degree Celsius", func(_ *lethality.Cylinder, r *lethality.Run) error { r.Steam = r.Steam.Add(units.Kelvins); return nil }},
-		{"a thousand feet higher, same gauge", steam(1_000*units.Foot, 0, 0)},
-		{"gauge reads a pound too high", steam(0, units.PSI, 0)},
-		{"5 % air left in the canner", steam(0, 0, 5*units.Percent)},
-		{"20 % air left in the canner", steam(0, 0, 20*units.Percent)},
-		{"cooled five times as fast", func(_ *lethality.Cylinder, r *lethality.Run) error { r.Cooling *= 5; return nil }},
-		{"packed as cold as a refrigerator", func(_ *lethality.Cylinder, r *lethality.Run) error { r.Start = units.Celsius(2); return nil }},
-		{"jar taller by a fifth", func(c *lethality.Cylinder, _ *lethality.Run) error { c.Height += c.Height / 5; return nil }},
-		{"jar wider by a fourth", func(c *lethality.Cylinder, _ *lethality.Run) error { c.Radius += c.Radius / 4; return nil }},
-	}
-	for _, e := range edits {
-		pack, run := s.pack, s.run
-		if err := e.do(&pack, &run); err != nil {
-			return fmt.Errorf("%s: %w", e.name, err)
-		}
-		result, err := pack.Follow(run, lethality.F0())
+	for _, e := range all {
+		t := trialRun{s.pack, s.run}
+		e.do(&t)
+		result, err := t.pack.Follow(t.run, lethality.F0())
 		if err != nil {
 			return fmt.Errorf("%s: %w", e.name, err)
 		}
-		s.changes = append(s.changes, change{e.name, run.Steam, result})
+		s.changes = append(s.changes, change{e.name, t.run.Steam, result})
 	}
 	return nil
 }

@@ -103,7 +103,8 @@ func (j judged) estimateByHand(p *byhand.Page) {
 	if j.Cure.Strength.Given {
 		saturated = min(saturated, j.Cure.Strength.Value)
 	}
-	p.Step("Salt that diffuses in: slab with a constant surface, average of the thickness", e.Citation, d.Citation, from)
+	p.Step("Salt that diffuses in: slab with a constant surface, average of the thickness", e.Citation, d.Citation,
+		from)
 	p.Let("r", units.In(saturated, units.Percent, 6).String(), "%", "salt in the brine at the surface, by mass")
 	p.Work("R", "r / (100 − r)", "g of salt to 1 g of water", 6)
 	p.Let("t", byhand.Digits(c.Time.Value.Seconds(), 7), "s", "in the salt")

@@ -68,7 +68,8 @@ func water(w process.Water) units.Figure {
 
 func (r recipe) governsCure(a brine.Assessment) (all []governing) {
 	if !r.forJars() {
-		all = append(all, governing{"water phase salt, measured in the loin", units.AtLeast(a.Limit.Least), a.Limit.Citation})
+		all = append(all, governing{"water phase salt, measured in the loin", units.AtLeast(a.Limit.Least),
+			a.Limit.Citation})
 	}
 	applies := map[brine.SaltingRuleID]bool{brine.DrySaltedCold: true}
 	if a.Method == brine.WetBrined {
@@ -76,14 +77,15 @@ func (r recipe) governsCure(a brine.Assessment) (all []governing) {
 	}
 	for _, rule := range brine.SaltingRules() {
 		if applies[rule.ID] {
-			all = append(all, governing{rule.What, units.AtMost(rule.Most), rule.Citation})
+			all = append(all, governing{rule.What, rule.Limit, rule.Citation})
 		}
 	}
 	switch {
 	case a.SaltToFish.Given:
 		all = append(all, governing{"salt to fish, from the recipe", units.Exactly(a.SaltToFish.Value), computed})
 	case a.Strength.Given:
-		all = append(all, governing{"strength of the brine, from the recipe", units.Exactly(a.Strength.Value), computed})
+		all = append(all, governing{"strength of the brine, from the recipe", units.Exactly(a.Strength.Value),
+			computed})
 	}
 	if e := a.Estimate; !e.Citation.IsZero() {
 		all = append(all, governing{"water phase salt, estimated", e.Figure(), e.Citation})
@@ -98,11 +100,13 @@ func (r recipe) governsSmoke(a smoke.Assessment) (all []governing) {
 		return governsLight()
 	}
 	if g := a.Governing; g.AtLeast.IsSet() {
-		all = append(all, governing{"core of the thickest piece", g.Printed, g.Citation}, governing{"held at that core", units.AtLeast(g.Hold), g.Citation})
+		all = append(all, governing{"core of the thickest piece", g.Printed, g.Citation},
+			governing{"held at that core", units.AtLeast(g.Hold), g.Citation})
 	}
 	keep := a.Storage.Temperature
 	if a.Storage.Days == 0 { // in a vacuum, or in a pack that is not stated
-		return append(all, governing{what: "storage", figure: units.InWords("frozen")}, governing{"thawing, serving", keep.Printed, keep.Citation})
+		return append(all, governing{what: "storage", figure: units.InWords("frozen")},
+			governing{"thawing, serving", keep.Printed, keep.Citation})
 	}
 	return append(all, governing{"storage", keep.Printed, keep.Citation},
 		governing{"days in the refrigerator", units.AtMost(units.Count(a.Storage.Days)), a.Storage.Time.Citation})
@@ -112,10 +116,12 @@ func (r recipe) governsSmoke(a smoke.Assessment) (all []governing) {
 func governsLight() []governing {
 	var all []governing
 	if tested, err := smoke.CheckJarLoss(10 * units.Percent); err == nil {
-		all = append(all, governing{"loss of weight in smoking", units.Between(tested.Least, tested.Most), tested.Citation})
+		all = append(all, governing{"loss of weight in smoking", units.Between(tested.Least, tested.Most),
+			tested.Citation})
 	}
 	if rule, err := smoke.FindChamberRule(smoke.LightSmoke); err == nil {
-		all = append(all, governing{"air of the smoker", rule.Printed, rule.Citation}, governing{"time in the smoker", units.AtMost(rule.Within), rule.Citation})
+		all = append(all, governing{"air of the smoker", rule.Printed, rule.Citation},
+			governing{"time in the smoker", units.AtMost(rule.Within), rule.Citation})
 	}
 	return all
 }

@@ -96,7 +96,8 @@ func (r *recipe) understandSmoke() (err error) {
 	}
 	// No recipe passes by a rule of the trade, which goes with measured salt and recorded cold, or by one from memory.
 	if r.limit, err = smoke.FindCoreLimit(s.Rule); err == nil && (!r.limit.Home || r.limit.Citation.Unverified()) {
-		err = fmt.Errorf("%s is not a home rule that was read in print: expected one such as HOT-160-PNW, or none for the strictest", s.Rule)
+		err = fmt.Errorf("%s is not a home rule that was read in print: expected one such as HOT-160-PNW, or none "+
+			"for the strictest", s.Rule)
 	}
 	if err != nil {
 		return fmt.Errorf("smoke.rule: %w", err)

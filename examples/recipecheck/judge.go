@@ -9,7 +9,8 @@ import (
 	"example.org/lakelarder/units/verdict"
 )
 
-// judged is a recipe and what was found: of each part that it has, of the parts together, and of all of it in one report.
+// judged is a recipe and what was found: of each part that it has, of the parts together, and of all of it in one
+// report.
 type judged struct {
 	Title string
 	About string
@@ -69,9 +70,11 @@ func (r recipe) judge() (j judged, err error) {
 
 // parts are the parts of the recipe in the order of their making, and the parts together.
 func (j judged) parts() []part {
-	inJars, cure, smoked := part{name: "Process in jars", absent: true}, part{name: "Cure", absent: true}, part{name: "Smoke", absent: true}
+	inJars, cure, smoked := part{name: "Process in jars", absent: true}, part{name: "Cure", absent: true},
+		part{name: "Smoke", absent: true}
 	if a := j.Process; a != nil {
-		inJars = part{name: inJars.name, report: a.Judgement(), of: packed(a.Governing), governs: governsProcess(a.Governing)}
+		inJars = part{name: inJars.name, report: a.Judgement(), of: packed(a.Governing),
+			governs: governsProcess(a.Governing)}
 		if a.Verdict == verdict.NotPublished {
 			inJars.refusal = a.Refusal.Error()
 		} else if len(inJars.governs) == 0 {
@@ -85,7 +88,8 @@ func (j judged) parts() []part {
 		}
 	}
 	if a := j.Smoke; a != nil {
-		smoked = part{name: smoked.name, report: a.Judgement(), refusal: a.Refusal.Text, governs: j.recipe.governsSmoke(*a)}
+		smoked = part{name: smoked.name, report: a.Judgement(), refusal: a.Refusal.Text,
+			governs: j.recipe.governsSmoke(*a)}
 		if j.recipe.forJars() {
 			smoked.of = "for jars: smoked lightly, not cooked"
 		}

@@ -1,7 +1,7 @@
-// Recipecheck holds whole recipes against what is published: the process in jars, the cure and the smoking, and the parts
-// against each other. Of each recipe it prints the worst verdict first, then why, what to do and which published figures
-// govern. A verdict is no error: the program ends with 1 only when a recipe cannot be read. Without a file it judges
-// three recipes that are invented and say so.
+// Recipecheck holds whole recipes against what is published: the process in jars, the cure and the smoking, and the
+// parts against each other. Of each recipe it prints the worst verdict first, then why, what to do and which published
+// figures govern. A verdict is no error: the program ends with 1 only when a recipe cannot be read. Without a file it
+// judges three recipes that are invented and say so.
 //
 //	go run ./examples/recipecheck [-in FILE] [-units us|metric|both] [-math] [-json] [-sources]
 package main
@@ -20,7 +20,8 @@ import (
 func main() { command.Main("recipecheck", run) }
 
 func run(args []string, out io.Writer) error {
-	line := command.New("recipecheck", form.Beside("sound.json"), "a recipe's `file`; without it this one and two more", file{}).Writing()
+	line := command.New("recipecheck", form.Beside("sound.json"), "a recipe's `file`; without it this one and two more",
+		file{}).Writing()
 	if err := line.Parse(args, out); err != nil {
 		return err
 	}

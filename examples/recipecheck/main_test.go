@@ -61,15 +61,17 @@ func TestPages(t *testing.T) {
 		trial.ByHand(t, program.Printed(t, "-in", recipe, "-math"), 12)
 		trial.ByHand(t, program.Printed(t, "-in", recipe, "-math", "-units", "metric"), 11)
 	}
-	trial.Contains(t, program.Printed(t, "-in", "sound.json", "-sources"), "[1] USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015), Fish in Pint Jars, p. 5-10")
+	trial.Contains(t, program.Printed(t, "-in", "sound.json", "-sources"),
+		"[1] USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015), Fish in Pint Jars, p. 5-10")
 }
 
-// The figures are those of the USDA Complete Guide, Guide 5, rev. 2015, p. 5-10 (13 lb and 100 min at 4,001 to 6,000 ft on
-// a dial gauge), and of the Michigan data base of 1997 (180 °F for 30 min, below 36 °F, 14 days).
+// The figures are those of the USDA Complete Guide, Guide 5, rev. 2015, p. 5-10 (13 lb and 100 min at 4,001 to 6,000 ft
+// on a dial gauge), and of the Michigan data base of 1997 (180 °F for 30 min, below 36 °F, 14 days).
 func TestGolden(t *testing.T) {
 	for _, recipe := range []string{"sound", "short", "unpublished"} {
 		for _, system := range []string{"us", "metric", "both"} {
-			trial.Golden(t, program.Printed(t, "-in", recipe+".json", "-units", system), "testdata/"+recipe+"-"+system+".txt")
+			trial.Golden(t, trial.Answer(program.Printed(t, "-in", recipe+".json", "-units", system)),
+				"testdata/"+recipe+"-"+system+".txt")
 		}
 	}
 }
@@ -99,8 +101,8 @@ func TestWordsAgree(t *testing.T) {
 }
 
 // One change to the sound recipe changes its verdict, and the finding names the figure that governs; those that change
-// nothing are there to show where the edges lie. Figures of process: the guide as above; vent, p. 1-20; 30 g of salt per
-// kg, Foods 9:1048, table 2; 38 °F, 1 NYCRR 262.5(a).
+// nothing are there to show where the edges lie. Figures of process: the guide as above; vent, p. 1-20; 30 g of salt
+// per kg, Foods 9:1048, table 2; 38 °F, 1 NYCRR 262.5(a).
 func TestOneChange(t *testing.T) {
 	for _, c := range []struct{ old, new, verdict, line string }{
 		{`"13 psi"`, `"12 psi"`, "not met", "pressure: 12 psi stated, 13 psi published, short by 1 psi"},
@@ -131,13 +133,15 @@ func TestOneChange(t *testing.T) {
 		{`"salt": "60 g",`, ``, "cannot tell", "salt to fish: missing"},
 		{`"2 kg"`, `"2100 g"`, "not met", "salt to fish: 2.85"},
 		{`"4.2 %"`, `"3.4 %"`, "not met", "water phase salt: 3.4 % stated, at least 3.5 % published, short by 0.1 %"},
-		{"\"fat fish\",\n    \"waterPhaseSalt\": \"4.2 %\"", `"fat fish"`, "cannot tell", "water phase salt: missing, at least 3.5 % published"},
+		{"\"fat fish\",\n    \"waterPhaseSalt\": \"4.2 %\"", `"fat fish"`, "cannot tell",
+			"water phase salt: missing, at least 3.5 % published"},
 		{`"time": "48 h",`, ``, "cannot tell", "time: missing"},
 		{`"37 °F"`, `"39 °F"`, "not met", "temperature: 39 °F stated, at most 38 °F published, too warm by 1 F°"},
 		{`"180 °F"`, `"179 °F"`, "not met", "core: 179 °F stated, at least 180 °F published, short by 1 F°"},
 		{`"core": "180 °F",`, ``, "cannot tell", "core: missing, at least 180 °F published"},
 		{`"30 min"`, `"29 min"`, "not met", "hold: 29 min stated, at least 30 min published, short by 1 min"},
-		{`"215 °F"`, `"180 °F"`, "not met", "air of the smoker: 180 °F stated, more than 180 °F for the core published"},
+		{`"215 °F"`, `"180 °F"`, "not met",
+			"air of the smoker: 180 °F stated, more than 180 °F for the core published"},
 		{`"6 h"`, `"13 h"`, "not met", "time in the smoker: 13 h stated, at most 12 h published, too long by 1 h"},
 		{`14`, `15`, "not met", "days: 15 days stated, at most 14"},
 		{`"35 °F"`, `"37 °F"`, "not met", "storage: 37 °F stated, at most 36 °F published, too warm by 1 F°"},
@@ -150,7 +154,8 @@ func TestOneChange(t *testing.T) {
 		{`"salt": "60 g"`, `"salt": "60 g", "saltToFish": "2.9 %"`, "not met", "salt to fish: 2.9 % stated"},
 		{`"salt": "60 g"`, `"salt": "60 g", "water": "1 gal"`, "differs", "dry salted, with a brine"},
 		{`"30 min"`, `"7 h"`, "not met", "hold"},
-		{`"eating"`, `"jars"`, "not published", "product in the jars: fish stated, only smoked fish by its own process"},
+		{`"eating"`, `"jars"`, "not published",
+			"product in the jars: fish stated, only smoked fish by its own process"},
 		{`"for": "eating",`, ``, "cannot tell", "smoked fish is never canned as raw fish"},
 		{`"product": "fish"`, `"product": "smoked fish"`, "not published", "smoked fish in the pack raw"},
 		{`"product": "fish"`, `"product": "tuna"`, "met", "raw tuna in pint jars"},
@@ -177,32 +182,41 @@ func TestParts(t *testing.T) {
 	lightly := func(more string) string { return `, "smoke": {"smoking": "hot-smoked", "loss": "20 %", ` + more + `}` }
 	for _, c := range []struct{ parts, verdict, line string }{
 		{cure + hot, "met", "Process in jars: absent"},
-		{cure, "cannot tell", "smoking of the salted fish: missing, at least 180 °F in hot smoke: salt cooks nothing published"},
+		{cure, "cannot tell",
+			"smoking of the salted fish: missing, at least 180 °F in hot smoke: salt cooks nothing published"},
 		{hot, "cannot tell", "cure of the smoked fish: missing, at least 3.5 % of water phase salt published"},
 		{jars, "cannot tell", "smoking of what the jars hold: missing"},
 		{jars + light, "met", "for jars: smoked lightly, not cooked"},
 		{jars + light, "met", "met: smoked fish in pint jars, weighted gauge"},
 		{jars + light + cure, "met", "how much salt is not judged"},
 		{jars + `, "smoke": {"smoking": "hot-smoked"}`, "cannot tell", "loss: missing, 10 % to 30 % published"},
-		{jars + `, "smoke": {"smoking": "cold-smoked", "loss": "20 %"}`, "not published", "No home process is published for cold-smoked fish"},
+		{jars + `, "smoke": {"smoking": "cold-smoked", "loss": "20 %"}`, "not published",
+			"No home process is published for cold-smoked fish"},
 		{jars + lightly(`"air": "100 °F", "time": "2 h"`), "differs", "air of the smoker: 100 °F"},
 		{jars + lightly(`"air": "150 °F", "time": "121 min"`), "not met", "at most 2 h published, too long by 1 min"},
 		{jars + `, "smoke": {"loss": "20 %"}`, "cannot tell", "smoking: missing"},
-		{jars + light + `, "cure": {"saltToFish": "3 %", "time": "2 h", "temperature": "3 °C"}`, "met", "how much salt is not judged"},
-		{jars + light + `, "cure": {"saltToFish": "2 %", "time": "2 h", "temperature": "3 °C"}`, "met", "as only the process makes what is in the jar keep"},
-		{jars + light + `, "cure": {"saltToFish": "2 %", "time": "2 h", "temperature": "5 °C"}`, "not met", "temperature: 41 °F stated"},
+		{jars + light + `, "cure": {"saltToFish": "3 %", "time": "2 h", "temperature": "3 °C"}`, "met",
+			"how much salt is not judged"},
+		{jars + light + `, "cure": {"saltToFish": "2 %", "time": "2 h", "temperature": "3 °C"}`, "met",
+			"as only the process makes what is in the jar keep"},
+		{jars + light + `, "cure": {"saltToFish": "2 %", "time": "2 h", "temperature": "5 °C"}`, "not met",
+			"temperature: 41 °F stated"},
 		{jars + lightly(`"for": "jars"`), "met", "smoked lightly"},
 		{jars + lightly(`"forJars": true`), "met", "smoked lightly"},
-		{jars + cure + with(hot, `"hot-smoked"`, `"hot-smoked", "for": "eating"`), "cannot tell", "smoking for jars of what the jars hold: missing"},
+		{jars + cure + with(hot, `"hot-smoked"`, `"hot-smoked", "for": "eating"`), "cannot tell",
+			"smoking for jars of what the jars hold: missing"},
 		{raw + cure + hot, "cannot tell", "what the fish is smoked for: missing, eating or jars"},
 		{raw + cure + with(hot, `"hot-smoked"`, `"hot-smoked", "for": "eating"`), "met", "raw fish in pint jars"},
-		{raw + with(light, `"hot-smoked"`, `"hot-smoked", "for": "jars"`), "not published", "only smoked fish by its own process"},
-		{with(light, `"hot-smoked"`, `"hot-smoked", "for": "jars"`), "cannot tell", "process of the fish smoked for jars: missing"},
+		{raw + with(light, `"hot-smoked"`, `"hot-smoked", "for": "jars"`), "not published",
+			"only smoked fish by its own process"},
+		{with(light, `"hot-smoked"`, `"hot-smoked", "for": "jars"`), "cannot tell",
+			"process of the fish smoked for jars: missing"},
 		{raw, "met", "Smoke: absent"},
 		{jars + `, "smoke": {"loss": "9.9 %"}`, "not published", "loss: 9.9 % stated"},
 		{jars + `, "smoke": {"loss": "30.1 %"}`, "not published", "Do not can this fish"},
 		{jars + lightly(`"core": "180 °F"`), "differs", "not cooked published"},
-		{jars + lightly(`"days": 2`), "not met", "days: 2 days stated, at most 1 day before canning published, too long"},
+		{jars + lightly(`"days": 2`), "not met",
+			"days: 2 days stated, at most 1 day before canning published, too long"},
 		{jars + lightly(`"days": 1`), "cannot tell", "storage: missing, at most 36 °F published"},
 		{jars + lightly(`"days": 1, "keep": "35 °F"`), "met", "smoked lightly"},
 		{with(jars, "4 qt", "3 qt") + light, "not met", "water: 3 qt stated, at least 4 qt published, short by 1 qt"},
@@ -213,10 +227,12 @@ func TestParts(t *testing.T) {
 		{`, "process": {}` + lightly(`"for": "jars"`), "cannot tell", "product: missing"},
 		{`, "smoke": {}`, "cannot tell", "core: missing, at least 180 °F published"},
 		{`, "process": {}`, "cannot tell", "product: missing"},
-		{`, "cure": {"saltVolume": "1 cup", "saltName": "coarse sea salt", "fish": "2 kg"}` + hot, "cannot tell", "weight of the salt: missing"},
+		{`, "cure": {"saltVolume": "1 cup", "saltName": "coarse sea salt", "fish": "2 kg"}` + hot, "cannot tell",
+			"weight of the salt: missing"},
 		{`, "cure": {"saltVolume": "1/4 cup", "saltName": "table salt", "fish": "2 kg", "time": "24 h", "temperature": "3 °C", "waterPhaseSalt": "3.5 %"}` + hot, "differs", "salt to fish: 3.6 % stated"},
 		{`, "cure": {"nitrite": true}`, "differs", "nitrite stated, only licensed processes"},
-		{`, "process": {"product": "fish", "pack": "raw", "jar": "pint", "gauge": "dial", "altitude": "9000 ft"}`, "not published", "9,000 ft"},
+		{`, "process": {"product": "fish", "pack": "raw", "jar": "pint", "gauge": "dial", "altitude": "9000 ft"}`,
+			"not published", "9,000 ft"},
 	} {
 		judgedAs(t, written(t, head+c.parts+"}"), c.verdict, c.line)
 	}
@@ -235,7 +251,9 @@ func TestJSON(t *testing.T) {
 	}
 	f := all[1].Process.Findings[0]
 	require.Equal(t, process.RulePressure, f.Rule)
-	require.Equal(t, "USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015), Fish in Pint Jars, p. 5-10 (read)", f.Citation.String())
+	require.Equal(t,
+		"USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015), Fish in Pint Jars, p. 5-10 (read)",
+		f.Citation.String())
 	require.Contains(t, all[1].Smoke.Findings[0].Known.Text, "HOT-160-PNW")
 	require.Nil(t, all[2].Cure)
 	require.Equal(t, process.Pint, all[1].Process.Governing.Jar)
@@ -289,7 +307,8 @@ func TestBroken(t *testing.T) {
 	} {
 		broken(t, c.message, "-in", changed(t, "sound.json", c.old, c.new))
 	}
-	broken(t, "expected at least one of process, cure and smoke", "-in", written(t, `{"about": "Invented.", "title": "nothing"}`))
+	broken(t, "expected at least one of process, cure and smoke", "-in",
+		written(t, `{"about": "Invented.", "title": "nothing"}`))
 	broken(t, "recipe.json: line 1", "-in", written(t, `{} {}`))
 	broken(t, "line 1", "-in", written(t, ""))
 	broken(t, "none.json", "-in", "none.json")
@@ -310,7 +329,8 @@ func broken(t *testing.T, message string, args ...string) {
 func TestLeftOut(t *testing.T) {
 	data, err := os.ReadFile("sound.json")
 	require.NoError(t, err)
-	decidesNothing := map[string]bool{"process.headspace": true, "smoke.air": true, "smoke.time": true, "smoke.loss": true,
+	decidesNothing := map[string]bool{"process.headspace": true, "smoke.air": true, "smoke.time": true,
+		"smoke.loss":  true,
 		"cure.method": true, // the salt and the fish say it
 		"cure.sugar":  true, "cure.thickness": true, "cure.faces": true, "cure.fatness": true}
 	for _, part := range []string{"process", "cure", "smoke"} {
@@ -323,7 +343,8 @@ func TestLeftOut(t *testing.T) {
 			require.NoError(t, err)
 			fields[name] = value
 			out := program.Printed(t, "-in", written(t, string(text)))
-			require.Equal(t, decidesNothing[part+"."+name], strings.HasPrefix(out, "VERDICT: MET: "), "%s.%s", part, name)
+			require.Equal(t, decidesNothing[part+"."+name], strings.HasPrefix(out, "VERDICT: MET: "), "%s.%s", part,
+				name)
 		}
 	}
 }

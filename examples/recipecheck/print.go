@@ -57,15 +57,19 @@ func (p part) headline() string {
 func meaning(v verdict.Verdict) string {
 	switch v {
 	case verdict.Met:
-		return "keep to it as it is written. Every figure that is judged is stated and agrees with what is published. It is no proof of what is in a jar or in a fish."
+		return "Keep to it as it is written. Every figure that is judged is stated and agrees with what is " +
+			"published. It is no proof of what is in a jar or in a fish."
 	case verdict.More:
-		return "take the published figures. Nothing falls short, but something is more than published, which is not better."
+		return "Take the published figures. Nothing falls short, but something is more than published, which is not " +
+			"better."
 	case verdict.CannotTell:
-		return "find out what is missing. Something that decides is not known; until it is, do not make it."
+		return "Find out what is missing. Something that decides is not known; until it is, do not make it."
 	case verdict.Differs:
-		return "look at the figure that is another one than published. Do not make it by that figure."
+		return "Look at the figure that is another one than published. Do not make it by that figure."
 	case verdict.NotMet:
-		return "put the published figures in the place of those that fall short, and do not make it as it is written. More of one never makes up for less of another."
+		return "Put the published figures in the place of those that fall short, and do not make it as it is " +
+			"written. More of one never makes up for less of another."
 	}
-	return "take a published process as it is printed, or freeze the fish. None is published for this one: do not make it."
+	return "Take a published process as it is printed, or freeze the fish. None is published for this one: do not " +
+		"make it."
 }

@@ -18,8 +18,8 @@ const (
 	ruleProduct verdict.Rule = "recipe.product"
 )
 
-// together judges what no part sees by itself: that smoked fish is salted and salted fish cooked, that what the jars hold
-// was smoked for them, and that smoked fish is not canned as raw fish.
+// together judges what no part sees by itself: that smoked fish is salted and salted fish cooked, that what the jars
+// hold was smoked for them, and that smoked fish is not canned as raw fish.
 func (r recipe) together() verdict.Report {
 	switch {
 	case r.Smoke == nil:
@@ -36,7 +36,8 @@ func (r recipe) unsmoked() []verdict.Finding {
 	case r.jarsOfSmoked():
 		return []verdict.Finding{lack(ruleSmoke, "smoking of what the jars hold", units.Figure{}, ownProcess())}
 	case r.Cure != nil:
-		return []verdict.Finding{lack(ruleSmoke, "smoking of the salted fish", core.Printed.With("in hot smoke: salt cooks nothing"), core.Citation)}
+		return []verdict.Finding{lack(ruleSmoke, "smoking of the salted fish",
+			core.Printed.With("in hot smoke: salt cooks nothing"), core.Citation)}
 	}
 	return nil
 }
@@ -58,20 +59,24 @@ func (r recipe) smokedForJars() []verdict.Finding {
 func (r recipe) smokedToEat() (found []verdict.Finding) {
 	if r.Cure == nil {
 		limit := brine.DefaultSaltLimit()
-		found = append(found, lack(ruleCure, "cure of the smoked fish", units.AtLeast(limit.Least).With("of water phase salt"), limit.Citation))
+		found = append(found, lack(ruleCure, "cure of the smoked fish",
+			units.AtLeast(limit.Least).With("of water phase salt"), limit.Citation))
 	}
 	switch {
 	case r.jarsOfSmoked():
-		return append(found, lack(ruleFor, "smoking for jars of what the jars hold", units.InWords("another product than what is smoked to be eaten"), ownProcess()))
+		return append(found, lack(ruleFor, "smoking for jars of what the jars hold",
+			units.InWords("another product than what is smoked to be eaten"), ownProcess()))
 	case r.Process != nil && r.Smoke.For == 0:
-		return append(found, lack(ruleFor, "what the fish is smoked for", units.InWords("eating or jars: smoked fish is never canned as raw fish"), ownProcess()))
+		return append(found, lack(ruleFor, "what the fish is smoked for",
+			units.InWords("eating or jars: smoked fish is never canned as raw fish"), ownProcess()))
 	}
 	return found
 }
 
 // lack is a part, or a word, that another part makes necessary.
 func lack(rule verdict.Rule, what string, wanted units.Figure, from cite.Citation) verdict.Finding {
-	return verdict.Finding{Rule: rule, What: what, Kind: verdict.Missing, Verdict: verdict.CannotTell, Wanted: wanted, Citation: from}
+	return verdict.Finding{Rule: rule, What: what, Kind: verdict.Missing, Verdict: verdict.CannotTell, Wanted: wanted,
+		Citation: from}
 }
 
 // ownProcess is where the process of smoked fish in jars is published.

@@ -10,9 +10,7 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-var lethalityExempt = []string{
-	"KillTable.Cautions", "KillTable.Citation", "Pasteurisation.Citation",
-}
+var lethalityExempt = map[string]string{"KillTable.Cautions": sources, "KillTable.Citation": sources, "Pasteurisation.Citation": sources}
 
 func tenths(celsius int64) units.Temperature {
 	return units.Celsius(float64(celsius) / 10)

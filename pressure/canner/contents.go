@@ -1,6 +1,7 @@
 package canner
 
 import (
+	"encoding"
 	"strconv"
 
 	"example.org/lakelarder/internal/wire"
@@ -51,7 +52,13 @@ func (r *Run) checkContents() error {
 		}
 	}
 	for i := range r.Contents {
-		if n := r.Contents[i].Jars; n < 0 || n > mostJars {
+		c := &r.Contents[i]
+		for _, kind := range [...]encoding.TextMarshaler{c.Product, c.Pack, c.Jar} {
+			if _, err := kind.MarshalText(); err != nil {
+				return err
+			}
+		}
+		if n := c.Jars; n < 0 || n > mostJars {
 			return units.RangeError{
 				What: "jars in the canner", Got: strconv.Itoa(n), Low: "0", High: strconv.Itoa(mostJars),
 			}

@@ -15,8 +15,8 @@ type course[T Record] struct {
 	surroundings
 	doubting series.Doubting[T]
 
-	limit, none, restQ, calmQ, coldQ, longQ, mostQ int64         // limits in quanta
-	maxGap                                         time.Duration // of the run
+	limit, none, restQ, calmQ, coldQ, longQ, leastQ, mostQ int64         // limits in quanta
+	maxGap                                                 time.Duration // of the run
 
 	// The window that counts, after the vent is closed and before the heat is off; the vent is open from steady to closed;
 	// opened is when weight or lid came off, whichever is marked first. No pressure left counts from heatOff on, zero when
@@ -43,7 +43,7 @@ func (c *course[T]) open(run *Run) (err error) {
 	}
 	c.limit, c.none, c.maxGap = quanta(c.atLeast), quanta(c.zero), run.MaxGap
 	c.restQ, c.calmQ, c.coldQ = quanta(c.rest), quanta(c.calm), math.MinInt64
-	c.longQ, c.mostQ = quanta(c.long), quanta(c.most)
+	c.longQ, c.leastQ, c.mostQ = quanta(c.long), quanta(c.least), quanta(c.most)
 	if cold := quanta(c.cold); cold > 0 { // of temperatures
 		c.coldQ = cold
 	}

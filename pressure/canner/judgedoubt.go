@@ -39,6 +39,12 @@ func (j *judgement[T]) reachable() {
 			Wanted: atMostFigure(j.long), Citation: longSource,
 		})
 	}
+	if d.Least.Given && quanta(d.Least.Value) < j.leastQ {
+		j.impossible(verdict.Finding{
+			Rule: RuleReading, What: "lowest reading of " + what, Stated: exactly(d.Least.Value),
+			Wanted: atLeastFigure(j.limits.least), Citation: leastSource,
+		})
+	}
 	if jump := d.Jump.Value; d.Jump.Given {
 		j.impossible(verdict.Finding{
 			Rule: RuleReading, What: what + " after none a moment before", When: units.State(jump.When), Stated: exactly(jump.Value),

@@ -17,6 +17,7 @@ type limits[T Record] struct {
 	rest    T // the most that is shown while the vent is open
 	calm    T // the most that is shown when the lid is off
 	cold    T // the least that steam from the vent has; of a record of temperatures
+	least   T // the least that anything in a kitchen shows
 	most    T // the most that a canner holds
 	long    T // the most that anybody holds for a whole process
 }
@@ -30,7 +31,11 @@ const (
 	longHeld   = 17 * units.PSI  // 15 psi is the most of any process and weight, and slightly above
 	heatUp     = 2 * time.Minute // from cold water to steady steam, the least; 12 to 15 min are usual
 	belowSteam = 2 * units.CelsiusDegrees
+	emptiest   = 15 * units.PSI // below the air: no pump takes more out of a pot than there is
 )
+
+// coldest is colder than any kitchen and any jar; it is what an open thermistor shows.
+var coldest = units.Celsius(-40)
 
 // set works out the limits in the record's own quantity: for pressures with what the gauge reads high added, for
 // temperatures that of pure steam under the schedule's pressure in this air; both with the stated error of the
@@ -41,10 +46,11 @@ func (l *limits[T]) set(r *Run, air pressure.Air) error {
 		off := max(0, r.Gauge.ReadsHigh) + r.Recorder.Pressure
 		l.atLeast = r.Schedule.Pressure + off
 		l.high, l.rest, l.calm = l.atLeast+overBy, ventShows+off, slightly+off
-		l.most, l.long = mostHeld, longHeld+off
+		l.least, l.most, l.long = -emptiest-off, mostHeld, longHeld+off
 		l.slight = max(0, slightly+r.Gauge.ReadsHigh) // one that reads low shows less than there is
 	case *limits[units.Temperature]:
 		off := r.Recorder.Temperature
+		l.least = coldest.Add(-off)
 		for _, one := range [...]struct {
 			to    *units.Temperature
 			gauge units.Pressure

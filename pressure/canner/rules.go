@@ -71,6 +71,9 @@ var (
 		Where: "23 psi, more than any published process and less than an absolute sensor shows in one",
 		Basis: cite.Practice,
 	}
+	leastSource = cite.Citation{
+		Where: "less than a vacuum, or colder than any kitchen: a probe that is broken", Basis: cite.Practice,
+	}
 	longSource = cite.Citation{
 		Where: "15 psi is the most of any process and weight; far above it for half the process a unit was lost",
 		Basis: cite.Practice,

@@ -42,13 +42,13 @@ func (k *KillTable) UnmarshalText(text []byte) error { return killTables.Unmarsh
 func (k KillTable) Citation() cite.Citation {
 	switch k {
 	case BotulinumA4:
-		return cite.Citation{Source: cite.FDAHazardsGuide4, Where: "Appendix 4, table A-4", Basis: cite.Recalled}
+		return cite.Citation{Source: cite.FDAHazardsGuide2020, Where: "Appendix 4, table A-4, p. 423", Basis: cite.Read}
 	case BotulinumUK:
 		return cite.Citation{Source: cite.FSAVacuumTraining, Where: "module 3, section 2", Basis: cite.Read}
 	case ListeriaA3:
-		return cite.Citation{Source: cite.FDAHazardsGuide4, Where: "Appendix 4, table A-3", Basis: cite.Recalled}
+		return cite.Citation{Source: cite.FDAHazardsGuide2020, Where: "Appendix 4, table A-3, p. 422", Basis: cite.Read}
 	case ListeriaUK:
-		return cite.Citation{Source: cite.FSAListeriaShortList, Where: "equivalents of 70 C for 2 minutes", Basis: cite.Recalled}
+		return cite.Citation{Source: cite.FSAListeriaShortList, Where: "equivalents of 70 C for 2 minutes, as quoted in training pages", Basis: cite.Quoted}
 	case Salmonella1999:
 		return cite.Citation{Source: cite.FSISAppendixA1999, Where: "compliance table", Basis: cite.Read}
 	}

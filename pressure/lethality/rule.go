@@ -104,7 +104,7 @@ func simpson(times []time.Duration, rates []float64) (sum float64) {
 func evenSteps(times []time.Duration) error {
 	if steps := len(times) - 1; steps%2 != 0 {
 		return units.RangeError{
-			What: "number of steps beside the pairs of Simpson's rule", Got: strconv.Itoa(steps % 2), Low: "0", High: "0",
+			What: "number of steps left over from the pairs of Simpson's rule", Got: strconv.Itoa(steps % 2), High: "0",
 		}
 	}
 	for i := 2; i < len(times); i++ {

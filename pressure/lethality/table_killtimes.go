@@ -5,7 +5,7 @@ var killTimes = [...]printedKill{
 	{BotulinumA4, 85, celsius, 51.8, minutes, 6},
 	{BotulinumA4, 86, celsius, 37, minutes, 6},
 	{BotulinumA4, 87, celsius, 27, minutes, 6},
-	{BotulinumA4, 88, celsius, 19.3, minutes, 6},
+	{BotulinumA4, 88, celsius, 19.2, minutes, 6},
 	{BotulinumA4, 89, celsius, 13.9, minutes, 6},
 	{BotulinumA4, 90, celsius, 10, minutes, 6},
 	{BotulinumA4, 91, celsius, 7.9, minutes, 6},

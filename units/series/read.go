@@ -105,6 +105,9 @@ func (p *plan[T]) row(file *lines, text string, last int64) (Row, int64, error) 
 		return Row{Why: blank}, 0, nil
 	}
 	if p.remark(cells) {
+		if i, err := p.otherHeadings(cells); err != nil {
+			return Row{}, 0, p.fault(line, i, cells, err)
+		}
 		return none(line, Remark, text), 0, nil
 	}
 	if cells, err = p.whole(file, cells, text); err != nil {

@@ -59,7 +59,8 @@ func (s *sniffer) besideClock(spans []int) {
 			continue
 		}
 		unit, base, ok := elapsedUnit(c.name)
-		if ok && isElapsedName(base) && len(c.values) > 1 && c.values[0] != c.values[len(c.values)-1] {
+		if ok && isElapsedName(base) && len(c.values) > 1 && c.values[0] != c.values[len(c.values)-1] &&
+			!s.leastOf(i) && !s.partOfClock(i, unit) {
 			s.time(i, Elapsed, unitName(unit))
 			return
 		}
@@ -67,6 +68,32 @@ func (s *sniffer) besideClock(spans []int) {
 	if len(spans) == 1 && strings.Contains(strings.ToLower(s.cols[spans[0]].name), "elapsed") {
 		s.time(spans[0], ElapsedClock, "")
 	}
+}
+
+// leastOf reports a column of lowest values, which "min" means beside one of highest.
+func (s *sniffer) leastOf(i int) bool {
+	return strings.EqualFold(s.cols[i].bare, "min") && s.named("max", "maximum") >= 0
+}
+
+// partOfClock reports a column of minutes or seconds that repeats those of the clock beside it in every row.
+func (s *sniffer) partOfClock(i int, unit time.Duration) bool {
+	clock := s.dateColumn()
+	for _, t := range s.format.Time {
+		if t.Part == Clock {
+			clock = t.Column.Number - 1
+		}
+	}
+	for _, r := range s.sheet.data {
+		cells := s.sheet.rows[r].cells
+		if i >= len(cells) || clock >= len(cells) || leadingDigits(cells[i]) != len(cells[i]) || len(cells[i]) == 0 || len(cells[i]) > 2 {
+			return false
+		}
+		now, ok := readStamp(cells[clock], s.format.Order)
+		if !ok || unit == 0 || now.clock/int64(unit)%60 != int64(whole(cells[i], len(cells[i]))) {
+			return false
+		}
+	}
+	return unit == time.Minute || unit == time.Second
 }
 
 func isElapsedName(base string) bool {

@@ -58,8 +58,8 @@ func TestAdviceTellsIcedFromWarm(t *testing.T) {
 		why   string
 	}{
 		"eight days in ice": {[]logged.Segment{logged.Flat(96*hour, 32), logged.Flat(96*hour, 32)}, kitchen, []string{raw, ask}, []string{discard, where, "toxins"},
-			"table A-2, Listeria monocytogenes, after 168 h (read); table A-2, Yersinia enterocolitica, after 24 h (from memory)."},
-		"a day in ice":                {[]logged.Segment{logged.Flat(25*hour, 32)}, kitchen, []string{raw, ask, "only from memory"}, []string{discard}, "Yersinia enterocolitica, after 24 h (from memory)."},
+			"table A-2, Listeria monocytogenes, after 168 h (read); table A-2, Yersinia enterocolitica, after 24 h (read)."},
+		"a day in ice":                {[]logged.Segment{logged.Flat(25*hour, 32)}, kitchen, []string{raw, ask}, []string{discard, "only from memory"}, "Yersinia enterocolitica, after 24 h (read)."},
 		"a large fish cools":          {[]logged.Segment{cooling(4*hour, 55, 34)}, kitchen, []string{where, ask, discard}, []string{"Do not eat, smoke", raw}, "kitchen two hours, after 2 h (read)."},
 		"and is still cooling":        {[]logged.Segment{cooling(3*hour, 55, 45)}, kitchen, []string{where, ask}, []string{"Do not eat, smoke"}, "kitchen two hours, after 2 h (read)."},
 		"three hours at 60":           {[]logged.Segment{logged.Flat(3*hour, 60)}, kitchen, []string{"Do not eat, smoke", discard, "toxins"}, []string{ask}, "kitchen two hours, after 2 h (read)."},
@@ -70,7 +70,7 @@ func TestAdviceTellsIcedFromWarm(t *testing.T) {
 		"warm before the ice":         {[]logged.Segment{cooling(12*hour, 60, 50), cooling(hour, 50, 33)}, kitchen, []string{"Do not eat, smoke", "toxins"}, []string{ask}, ""},
 		"above 70 before the ice":     {[]logged.Segment{cooling(3*hour, 71, 33)}, kitchen, []string{"Do not eat, smoke"}, []string{ask}, ""},
 		"hot sun":                     {[]logged.Segment{logged.Flat(10*hour, 136), cooling(time.Minute, 136, 33)}, kitchen, []string{"Do not eat, smoke"}, []string{ask}, ""},
-		"a week at 40":                {[]logged.Segment{logged.Flat(96*hour, 40), logged.Flat(96*hour, 40)}, kitchen, []string{"Do not eat, smoke", "toxins"}, []string{ask}, "botulinum type E and non-proteolytic B, F, after 168 h (from memory)"},
+		"a week at 40":                {[]logged.Segment{logged.Flat(96*hour, 40), logged.Flat(96*hour, 40)}, kitchen, []string{"Do not eat, smoke", "toxins"}, []string{ask}, "botulinum type E and non-proteolytic B, F, after 168 h (read)"},
 		"only Listeria asked, iced":   {[]logged.Segment{logged.Flat(200*hour, 32)}, table, []string{raw, ask}, []string{discard}, "Listeria monocytogenes, after 168 h (read)."},
 		"only Listeria asked, warm":   {[]logged.Segment{logged.Flat(40*hour, 45)}, table, []string{"Do not eat, smoke"}, []string{ask}, "Listeria monocytogenes, after 24 h (read)."},
 		"cooked fish, days in ice":    {[]logged.Segment{logged.Flat(200*hour, 32)}, coldchain.Terms{Product: coldchain.CookedFish, MaxGap: 1000 * hour}, []string{"Do not eat, smoke", discard}, []string{ask, "toxins"}, "(read)"},

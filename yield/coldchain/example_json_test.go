@@ -117,7 +117,7 @@ func ExampleRunning_UnmarshalJSON() {
 	saved, _ = saved.Next(series.Reading[units.Temperature]{At: 4 * time.Hour, Value: units.Fahrenheit(60)})
 	report, _ := saved.Report()
 	fmt.Println(report.Span, err)
-	err = json.Unmarshal([]byte(`{"terms": {"maxGap": "1 h"}, "readings": 2}`), &saved)
+	err = json.Unmarshal([]byte(`{"terms": {"maxGap": "1 h"}, "seen": {"seen": 2, "taken": 2}}`), &saved)
 	fmt.Println(err)
 	// Output:
 	// 4h0m0s <nil>

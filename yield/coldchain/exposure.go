@@ -10,11 +10,12 @@ import (
 )
 
 // Audit holds a record of the temperature inside the fish against published limits and returns what was used of each,
-// what is left, when it was passed and the worst verdict. The record is read as straight lines, except across gaps
-// longer than terms.MaxGap: their time counts nowhere and no verdict is Within. Times at a crossing round to the warmer
-// side, by less than 1 ns; a limit reached and not passed is kept. A record of fewer than two readings or with one
-// below -80 or above 100 °C, which is a fault of the probe, or terms that name no known rule, hazard, product or
-// reading, or a MaxGap not above zero, is a units.RangeError; an empty record is series.ErrEmpty.
+// what is left, when it was passed and the worst verdict of those that govern. The record is read as straight lines, except
+// across gaps longer than terms.MaxGap: their time counts nowhere and no verdict is Met. Times at a crossing round to the
+// warmer side, by less than 1 ns; a limit reached and not passed is kept. What a broken probe shows is a gap; what no fish
+// does, and a core that warms in nobody knows what, is CannotTell where it could decide. A record of fewer than two believed
+// readings or with one below -80 or above 100 °C that is no code of a broken probe, or terms that are not as their fields
+// say, is a units.RangeError; an empty record is series.ErrEmpty.
 func Audit(record series.Series[units.Temperature], terms Terms) (Report, error) {
 	if err := chain.CheckCount(record.Len()); err != nil {
 		return Report{}, err
@@ -23,14 +24,14 @@ func Audit(record series.Series[units.Temperature], terms Terms) (Report, error)
 		return Report{}, err
 	}
 	terms = terms.filled()
-	w := walked(record, terms.MaxGap)
-	if err := chain.CheckExtremes(w.lowest, w.highest.Value); err != nil {
+	c, err := terms.believed(record)
+	if err != nil {
 		return Report{}, err
 	}
-	first, _ := record.First()
-	r := Report{Terms: terms, Span: record.Span(), Unknown: w.unknown, LongestGap: record.LongestGap(), Highest: w.highest}
-	last, _ := record.Last()
-	r.judge(terms.judges(), w.total, w, first.At, last)
+	w := walked(c, terms.MaxGap)
+	start, _ := w.record.First()
+	r := Report{Terms: terms, Unknown: w.unknown, LongestGap: w.longest, Highest: w.highest}
+	r.judge(terms.judges(), w.total, w, &c.seen, start)
 	return r, nil
 }
 
@@ -41,20 +42,21 @@ type moments interface {
 	passedAt(j judge, limit int) time.Duration
 }
 
-// judge holds a ledger against the rules, for a record that begins at a time and ends with a reading.
-func (r *Report) judge(
-	judges []judge, l ledger, m moments, start time.Duration, last series.Reading[units.Temperature],
-) {
+// judge holds a ledger against the rules, for a record that begins with a reading and of which so much was seen.
+func (r *Report) judge(judges []judge, l ledger, m moments, seen *followed, start series.Reading[units.Temperature]) {
+	r.Span, r.Dropouts, r.Doubted, r.Unseen = seen.End-seen.Start, seen.Dropouts, seen.Doubted, seen.Blind
+	r.Unknown += seen.edges(start, r.Terms.MaxGap, &r.LongestGap)
+	blind := l.blind(seen)
 	r.Hours = hoursAbove(l, m)
 	r.Allowances = make([]Allowance, 0, len(judges))
 	lines := make([]Line, 0, len(countedLimits))
 	inPrint := false // whether a limit that was read is exceeded
 	for _, j := range judges {
-		a := Allowance{ID: j.id(), Rule: j.rule, Hazard: j.hazard, Used: j.share(l), Verdict: verdict.Met}
+		a := Allowance{ID: j.id(), Rule: j.rule, Hazard: j.hazard, Used: j.share(l), Verdict: verdict.Met, Spared: j.spared}
 		switch {
 		case !j.met(l):
 			a.Verdict, a.ExceededAt = verdict.NotMet, m.exceededAt(j)
-		case r.Unknown > 0:
+		case r.Unknown > 0 || blind != nil && !j.met(blind):
 			a.Verdict = verdict.CannotTell
 		}
 		n := len(lines)
@@ -66,11 +68,23 @@ func (r *Report) judge(
 		a.Lines = lines[n:len(lines):len(lines)]
 		a.FromMemory = a.Verdict == verdict.NotMet && !j.readExceeded(a.Lines)
 		r.Allowances = append(r.Allowances, a)
-		inPrint = inPrint || a.Verdict == verdict.NotMet && !a.FromMemory
+		inPrint = inPrint || a.Verdict == verdict.NotMet && !a.FromMemory && a.Spared == 0
 	}
-	r.Report = verdict.Of(r.findings(last.At), r.cautionsOf(start))
+	r.Report = verdict.Of(r.findings(seen), r.cautionsOf(start.At))
 	r.FromMemory = r.Verdict == verdict.NotMet && !inPrint
-	r.Next = r.next(r.Verdict == verdict.NotMet && r.iced(l, last.Value))
+	r.Next = r.next(r.Verdict == verdict.NotMet && r.iced(l, seen.Last.Value))
+}
+
+// blind is the ledger if the time in which the core warmed unseen was as hot as the guide counts, nil where there was none.
+func (l ledger) blind(seen *followed) ledger {
+	if seen.Blind == 0 {
+		return nil
+	}
+	worst := append(ledger(nil), l...)
+	hottest := cellAt(units.Fahrenheit(guideTop))
+	worst.enter(hottest, int64(seen.Cooled), inCold)
+	worst.enter(hottest, int64(seen.Blind-seen.Cooled), byCore)
+	return worst
 }
 
 // line is what one limit finds.

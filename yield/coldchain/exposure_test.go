@@ -39,7 +39,7 @@ func TestQuickRules(t *testing.T) {
 		"older too, 5 h and a minute hot":    {coldchain.RawReadyToEatOlder, false, []logged.Segment{logged.Flat(5*hour, 60), logged.Flat(short, 71)}},
 		"raw, 2 h at exactly 135":            {coldchain.RawReadyToEat, true, []logged.Segment{logged.Flat(2*hour, 135)}},
 		"raw, over 2 h at exactly 135":       {coldchain.RawReadyToEat, false, []logged.Segment{logged.Flat(2*hour+short, 135)}},
-		"raw, above 135 is not counted":      {coldchain.RawReadyToEat, true, []logged.Segment{logged.Flat(9*hour, 136)}},
+		"cooked, above 135 is not counted":   {coldchain.CookedReadyToEat, true, []logged.Segment{logged.Flat(9*hour, 136)}},
 		"cooked, 1 h at 85":                  {coldchain.CookedReadyToEat, true, []logged.Segment{logged.Flat(1*hour, 85)}},
 		"cooked, over 1 h at 85":             {coldchain.CookedReadyToEat, false, []logged.Segment{logged.Flat(1*hour+1, 85)}},
 		"cooked, 4 h of which 1 above 70":    {coldchain.CookedReadyToEat, true, []logged.Segment{logged.Flat(3*hour, 60), logged.Flat(1*hour, 85)}},
@@ -57,7 +57,11 @@ func TestQuickRules(t *testing.T) {
 		"kitchen, fish itself above 90":      {coldchain.KitchenTwoHours, false, []logged.Segment{logged.Flat(hour, 80), logged.Flat(short, 91)}},
 	} {
 		t.Run(name, func(t *testing.T) {
-			r := exposed(t, logged.Record(t, c.segs...), coldchain.Terms{Rules: []coldchain.Rule{c.rule}})
+			terms := coldchain.Terms{Rules: []coldchain.Rule{c.rule}}
+			if c.rule == coldchain.CookedReadyToEat {
+				terms.Product = coldchain.CookedFish
+			}
+			r := exposed(t, logged.Record(t, c.segs...), terms)
 			require.Equal(t, c.kept, r.Verdict == verdict.Met, "%+v", r.Allowances)
 		})
 	}
@@ -193,8 +197,10 @@ func TestEveryReportSaysWhatToDo(t *testing.T) {
 		}
 	}
 	text := fmt.Sprint(exposed(t, logged.Record(t, logged.Flat(hour, 60)), coldchain.Terms{}).Cautions)
-	require.Contains(t, text, "from memory")
+	require.NotContains(t, text, "from memory")
 	require.Contains(t, text, "remembered with 6 h")
+	text = fmt.Sprint(exposed(t, logged.Record(t, logged.Flat(hour, 60)), coldchain.Terms{Rules: []coldchain.Rule{coldchain.RawReadyToEatOlder}}).Cautions)
+	require.Contains(t, text, "from memory")
 	late, err := series.New([]series.Reading[units.Temperature]{{At: hour, Value: units.Fahrenheit(140.5)}, {At: 2 * hour, Value: units.Fahrenheit(34)}})
 	require.NoError(t, err)
 	text = fmt.Sprint(exposed(t, late, coldchain.Terms{Reading: coldchain.EachBand}).Cautions)
@@ -248,34 +254,27 @@ func TestTermsAndTablesStayAsTheyWere(t *testing.T) {
 	require.Empty(t, cmp.Diff(coldchain.Terms{MaxGap: hour, Rules: []coldchain.Rule{coldchain.KitchenTwoHours}}, terms))
 }
 
-// A verdict says when it rests on figures that nobody here saw in print, and what to do then.
+// A verdict says when it rests on figures that nobody here saw in print, and what to do then. Only the older edition is
+// from memory.
 func TestVerdictFromMemory(t *testing.T) {
-	iced := logged.Record(t, logged.Flat(30*hour, 33))
-	r := exposed(t, iced, coldchain.Terms{Product: coldchain.RawFish})
-	require.Equal(t, verdict.NotMet, r.Verdict, "Yersinia, a day at 29.7 to 50 °F")
+	older, newer := []coldchain.Rule{coldchain.RawReadyToEatOlder}, []coldchain.Rule{coldchain.RawReadyToEat}
+	warm := logged.Record(t, logged.Flat(6*hour+time.Minute, 60))
+	r := exposed(t, warm, coldchain.Terms{Product: coldchain.RawFish, Rules: older})
+	require.Equal(t, verdict.NotMet, r.Verdict)
 	require.True(t, r.FromMemory)
 	require.Equal(t, coldchain.LookUp, r.Next[0])
 
-	r = exposed(t, iced, coldchain.Terms{Hazards: []coldchain.Hazard{coldchain.Listeria}, Rules: []coldchain.Rule{coldchain.TableA2}, MaxGap: 200 * hour})
-	require.Equal(t, verdict.Met, r.Verdict)
-	require.False(t, r.FromMemory)
-
-	week := logged.Record(t, logged.Flat(7*24*hour+1, 40)) // the first two bands of Listeria were read
-	r = exposed(t, week, coldchain.Terms{Hazards: []coldchain.Hazard{coldchain.Listeria, coldchain.Yersinia}, Rules: []coldchain.Rule{coldchain.TableA2}, MaxGap: 200 * hour})
-	require.Equal(t, verdict.NotMet, r.Verdict)
-	require.False(t, r.FromMemory)
-	require.Equal(t, []bool{false, true}, []bool{r.Allowances[0].FromMemory, r.Allowances[1].FromMemory})
-
-	// More than half of each of two bands that were read: over by what was read.
-	r = exposed(t, logged.Record(t, logged.Flat(90*hour, 40), logged.Flat(12*hour, 45)), coldchain.Terms{Hazards: []coldchain.Hazard{coldchain.Listeria}, Rules: []coldchain.Rule{coldchain.TableA2}, MaxGap: 200 * hour})
-	require.Equal(t, verdict.NotMet, r.Verdict)
-	require.False(t, r.FromMemory)
-
-	// Half of the read bands and more than half of a recalled one: over together, not by what was read.
-	mixed := logged.Record(t, logged.Flat(84*hour, 40), logged.Flat(4*hour, 60))
-	for reading, want := range map[coldchain.Reading]verdict.Verdict{coldchain.SumOfFractions: verdict.NotMet, coldchain.EachBand: verdict.Met} {
-		r = exposed(t, mixed, coldchain.Terms{Hazards: []coldchain.Hazard{coldchain.Listeria}, Rules: []coldchain.Rule{coldchain.TableA2}, MaxGap: 200 * hour, Reading: reading})
-		require.Equal(t, want, r.Verdict)
-		require.Equal(t, want == verdict.NotMet, r.FromMemory)
+	for _, rules := range [][]coldchain.Rule{newer, {coldchain.RawReadyToEatOlder, coldchain.RawReadyToEat}} {
+		r = exposed(t, warm, coldchain.Terms{Product: coldchain.RawFish, Rules: rules})
+		require.Equal(t, verdict.NotMet, r.Verdict)
+		require.False(t, r.FromMemory)
 	}
+	// The limits above 70 °F were read, of the older edition too.
+	r = exposed(t, logged.Record(t, logged.Flat(4*hour+time.Minute, 75)), coldchain.Terms{Product: coldchain.RawFish, Rules: older})
+	require.Equal(t, verdict.NotMet, r.Verdict)
+	require.False(t, r.FromMemory)
+
+	iced := exposed(t, logged.Record(t, logged.Flat(30*hour, 33)), coldchain.Terms{Product: coldchain.RawFish})
+	require.Equal(t, verdict.NotMet, iced.Verdict, "Yersinia, a day at 29.7 to 50 °F")
+	require.False(t, iced.FromMemory)
 }

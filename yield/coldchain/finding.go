@@ -58,33 +58,23 @@ func (j judge) id() verdict.Rule {
 	return ruleIDs[j.rule]
 }
 
-// findings says what the record is not within, for a record that ends at a time.
-func (r *Report) findings(end time.Duration) []verdict.Finding {
-	n := 0
+// findings says what of the rules that decide the record is not within, and what cannot be told.
+func (r *Report) findings(seen *followed) []verdict.Finding {
+	var all []verdict.Finding
 	for i := range r.Allowances {
-		if r.Allowances[i].Verdict == verdict.NotMet {
-			n++
+		if a := &r.Allowances[i]; a.Verdict == verdict.NotMet && a.Spared == 0 {
+			if all == nil {
+				all = make([]verdict.Finding, 0, len(r.Allowances)+1)
+			}
+			all = append(all, a.exceeded(seen.Last.At))
 		}
 	}
 	if r.Unknown > 0 {
-		n++
+		all = append(all, r.unobserved(r.LongestGap.Length()))
 	}
-	if n == 0 {
-		return nil
-	}
-	all := make([]verdict.Finding, 0, n)
-	for i := range r.Allowances {
-		if a := &r.Allowances[i]; a.Verdict == verdict.NotMet {
-			all = append(all, a.exceeded(end))
-		}
-	}
-	if r.Unknown > 0 {
-		gap := r.LongestGap.Length()
-		all = append(all, verdict.Finding{
-			Rule: RuleRecorded, What: "time between two readings", Kind: verdict.Unobserved, Verdict: verdict.CannotTell,
-			When: units.State(r.LongestGap), Stated: units.Exactly(gap), Wanted: units.AtMost(r.Terms.MaxGap),
-			By: units.AmountOf(gap - r.Terms.MaxGap),
-		})
+	all = r.doubts(all, seen)
+	if f, ok := r.condition(); ok {
+		all = append(all, f)
 	}
 	return all
 }

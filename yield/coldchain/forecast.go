@@ -18,6 +18,7 @@ type Forecast struct {
 	Rule    Rule
 	Hazard  Hazard
 	Verdict verdict.Verdict `wire:"always"`
+	Spared  Spared          // why the rule does not decide, where it does not
 	// FromMemory tells that the rule has a limit that was not read in print: check it before relying on Left.
 	FromMemory bool
 	Runs       bool
@@ -35,10 +36,10 @@ func (f *Forecast) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data
 // Report's findings; nothing before the first reading. Left is rounded down to the nanosecond: a reading at At
 // is within, one nanosecond later it is exceeded. Fish that grows warmer has less: ask again at each reading.
 func (r Running) AtThisRate() []Forecast {
-	if r.readings == 0 {
+	if r.seen.Taken == 0 {
 		return nil
 	}
-	last := r.last
+	last := r.seen.Last
 	horizon := time.Duration(0)
 	for i := range countedLimits {
 		horizon = max(horizon, countedLimits[i].Allowed+1)
@@ -54,18 +55,18 @@ func (r Running) AtThisRate() []Forecast {
 
 // forecast is that of one judge for a stretch to come.
 func (r Running) forecast(j judge, now time.Duration, p piece) Forecast {
-	f := Forecast{Rule: j.rule, Hazard: j.hazard, Verdict: verdict.Met, FromMemory: j.fromMemory()}
+	f := Forecast{Rule: j.rule, Hazard: j.hazard, Verdict: verdict.Met, Spared: j.spared, FromMemory: j.fromMemory()}
 	if at := r.exceededAt(j); at != stillKept {
 		f.Verdict, f.At = verdict.NotMet, at
 		return f
 	}
-	if r.unknown > 0 {
+	if worst := r.total.blind(&r.seen); r.unknown > 0 || r.seen.doubtful() || worst != nil && !j.met(worst) {
 		f.Verdict = verdict.CannotTell
 	}
-	l := append(ledger(nil), r.total...)
-	l[p.cell] += p.length
+	l, kitchen := append(ledger(nil), r.total...), r.terms.stayAt(now).kitchen()
+	l.enter(p.cell, p.length, kitchen)
 	if !j.met(l) {
-		f.Runs, f.Left = true, l.kept(p, j.met)
+		f.Runs, f.Left = true, l.kept(p, kitchen, j.met)
 		f.At = now + f.Left
 	}
 	return f

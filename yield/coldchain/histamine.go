@@ -42,12 +42,12 @@ var histamineTable = [...]HistamineFigure{
 		chain.ReadIn(cite.FDAHazardsGuide4, "ch. 7, in a copy of the chapter"),
 	},
 	{
-		"histamine, action level, single sample", "scombrotoxin-forming species", 0, 50 * mgPerKg, 0, 0,
-		chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 7, in a secondary note"),
+		"histamine, guidance level, single sample", "scombrotoxin-forming species", 0, 50 * mgPerKg, 0, 0,
+		chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 7, p. 120"),
 	},
 	{
-		"histamine, action level, three fish together", "scombrotoxin-forming species", 0, 17 * mgPerKg, 0, 0,
-		chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 7, in a secondary note"),
+		"histamine, guidance level, three fish together", "scombrotoxin-forming species", 0, 17 * mgPerKg, 0, 0,
+		chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 7, p. 120"),
 	},
 	{"histamine found on sale", "raw rainbow trout", 0, 0, 0, 20, histamineSurvey},
 	{
@@ -80,6 +80,12 @@ var (
 	heatStays = cite.Caution{
 		ID:       "coldchain.histamine-stays",
 		Text:     "Once formed, histamine stays: neither cooking, smoking, canning nor freezing takes it away.",
-		Citation: cite.Citation{Source: cite.FDAHazardsGuide4, Where: "ch. 7", Basis: cite.Recalled},
+		Citation: chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 7, p. 114"),
+	}
+	countsFromDeath = cite.Caution{
+		ID: "coldchain.counts-from-death",
+		Text: "The guide lets the time start when dead fish leaves water of 65 °F (18.3 °C) or less, after at most 24 h in it. " +
+			"Here it counts from death, the stricter.",
+		Citation: chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 7, p. 115 and table 7-1, p. 116"),
 	}
 )

@@ -17,12 +17,18 @@ import (
 // longest is a gap that no history exceeds: its flat days have a reading at either end.
 const longest = 100 * time.Hour
 
-func exposed(t *testing.T, s series.Series[units.Temperature], terms coldchain.Terms) coldchain.Report {
-	t.Helper()
+// vouched are terms for a record that is drawn by its corners: of the warmest part, and true between any two readings.
+func vouched(terms coldchain.Terms) coldchain.Terms {
 	if terms.MaxGap == 0 {
 		terms.MaxGap = longest
 	}
-	r, err := coldchain.Audit(s, terms)
+	terms.Probe, terms.Undisturbed = coldchain.WarmestPart, true
+	return terms
+}
+
+func exposed(t *testing.T, s series.Series[units.Temperature], terms coldchain.Terms) coldchain.Report {
+	t.Helper()
+	r, err := coldchain.Audit(s, vouched(terms))
 	require.NoError(t, err)
 	return r
 }

@@ -19,7 +19,7 @@ func FuzzLedgerKeepsTheTime(f *testing.F) {
 		}
 		s := logged.Made(t, readings)
 		total := time.Duration(0)
-		for _, t := range walked(s, 100*time.Hour).total {
+		for _, t := range walked(course{record: s}, 100*time.Hour).total {
 			total += time.Duration(t)
 		}
 		require.Equal(t, s.Span(), total)

@@ -16,6 +16,7 @@ type judge struct {
 	hotAir  bool
 	cooked  bool
 	slot    int // its place among all that a running exposure watches
+	spared  Spared
 }
 
 // judges are the rules of the terms, one judge for each, and for each hazard of table A-2.
@@ -31,7 +32,7 @@ func (t Terms) judges() []judge {
 		for _, hazard := range hazards {
 			all = append(all, judge{
 				limits: limitsOf(rule, hazard), rule: rule, hazard: hazard, reading: t.Reading,
-				hotAir: t.HotAir, cooked: t.Product == CookedFish, slot: slot,
+				hotAir: t.HotAir, cooked: t.Product == CookedFish, slot: slot, spared: t.spared(rule, hazard),
 			})
 			slot += 1 + len(all[len(all)-1].limits)
 		}
@@ -44,7 +45,7 @@ func (t Terms) judges() []judge {
 func (j judge) applies(l ledger, c *counted) bool {
 	switch {
 	case c.hot > 0:
-		return j.hotAir || !j.cooked && l.above(c.hot) > 0
+		return j.hotAir || l.extra(extraHot) > 0 || !j.cooked && l.above(c.hot) > 0
 	case c.ever > 0 && l.above(c.ever) == 0:
 		return false
 	}
@@ -53,7 +54,10 @@ func (j judge) applies(l ledger, c *counted) bool {
 
 // used is the time that a limit counts.
 func (j judge) used(l ledger, c *counted) time.Duration {
-	if j.reading == Nested {
+	switch {
+	case j.rule == KitchenTwoHours:
+		return l.in(c.band) - l.extra(extraCold) + l.extra(extraOut)
+	case j.reading == Nested:
 		return l.in(c.nested)
 	}
 	return l.in(c.band)
@@ -79,7 +83,7 @@ func (j judge) met(l ledger) bool {
 			}
 			kept, alternative = true, c.Alternative
 		}
-		kept = kept && l.in(c.band) <= c.Allowed
+		kept = kept && j.allows(l, c)
 	}
 	return kept
 }

@@ -85,7 +85,7 @@ func CheckLanding(l Landing) (LandingReport, error) {
 	if r.Verdict != verdict.Met && l.ForCanning {
 		r.Cautions = append(r.Cautions, guttedLate)
 	}
-	r.Cautions = append(r.Cautions, neverNone, chillAnyway, heatStays)
+	r.Cautions = append(r.Cautions, neverNone, chillAnyway, heatStays, countsFromDeath)
 	return r, nil
 }
 
@@ -115,6 +115,8 @@ func (l Landing) isFor(rule LandingRule) bool {
 		return l.ForSmoking
 	case rule.IfGutted:
 		return false
+	case rule.NotWarmerThan.IsSet() && l.Warmest.IsSet() && l.Warmest.Above(rule.NotWarmerThan):
+		return false // the rule for warmer air or water holds, which is shorter
 	case rule.WarmerThan.IsSet():
 		return !l.Warmest.IsSet() || l.Warmest.Above(rule.WarmerThan)
 	}

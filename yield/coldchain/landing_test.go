@@ -33,7 +33,8 @@ func TestLandingRules(t *testing.T) {
 		want := coldchain.LandingRule{
 			ID:     rule.ID,
 			Demand: rule.Demand, Printed: r.Text("printed"), AtMost: logged.Fahrenheit(t, r, "at_most_f"), WarmerThan: logged.Fahrenheit(t, r, "warmer_than_f"),
-			IfGutted: r.Has("if_gutted"), ThenIce: r.Has("then_ice"), For: rule.For, Yardstick: r.Text("use") == "yardstick", Citation: rule.Citation,
+			NotWarmerThan: logged.Fahrenheit(t, r, "not_warmer_than_f"),
+			IfGutted:      r.Has("if_gutted"), ThenIce: r.Has("then_ice"), For: rule.For, Yardstick: r.Text("use") == "yardstick", Citation: rule.Citation,
 		}
 		if r.Has("within_h") {
 			want.Within = logged.Hours(t, r, "within_h")

@@ -49,20 +49,22 @@ const (
 
 // LandingRule is one published deadline after the catch. Within is zero where none is stated, AtMost the temperature of
 // what chills the fish, or for Gutted of the fish. ThenIce says that the fish is to lie on ice from then on.
-// WarmerThan, where set, is the air or water that the rule is for; IfGutted that it is for gilled and gutted fish. A
+// WarmerThan, where set, is the air or water that the rule is for, NotWarmerThan the warmest of both that it holds with;
+// IfGutted that it is for gilled and gutted fish. A
 // Yardstick is printed for other fish, and is no rule for salmon and trout. ID is the Rule of the findings about it.
 type LandingRule struct {
-	ID         verdict.Rule
-	Demand     LandingDemand
-	Printed    string
-	Within     time.Duration
-	AtMost     units.Temperature
-	ThenIce    bool
-	WarmerThan units.Temperature
-	IfGutted   bool
-	For        string
-	Yardstick  bool
-	Citation   cite.Citation
+	ID            verdict.Rule
+	Demand        LandingDemand
+	Printed       string
+	Within        time.Duration
+	AtMost        units.Temperature
+	ThenIce       bool
+	WarmerThan    units.Temperature
+	NotWarmerThan units.Temperature
+	IfGutted      bool
+	For           string
+	Yardstick     bool
+	Citation      cite.Citation
 }
 
 // MarshalJSON writes the rule as an app shows it.

@@ -3,6 +3,7 @@ package coldchain
 import (
 	"time"
 
+	"example.org/lakelarder/units"
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
@@ -10,7 +11,21 @@ import (
 // it needs off it, and the record is walked once.
 type ledger []int64
 
-func newLedger() ledger { return make(ledger, 2*len(edges)) }
+// cells is how many there are; behind them a ledger has what only the kitchen's rule counts otherwise.
+var cells = 2 * len(edges)
+
+// The extras of a ledger, behind its cells: time above 40 °F in ice or refrigeration, time out of it at 40 °F or below,
+// and time in hot air.
+const (
+	extraCold = iota
+	extraOut
+	extraHot
+	extras
+)
+
+func newLedger() ledger { return make(ledger, cells+extras) }
+
+func (l ledger) extra(which int) time.Duration { return time.Duration(l[cells+which]) }
 
 func (l ledger) in(s span) time.Duration {
 	total := int64(0)
@@ -21,7 +36,28 @@ func (l ledger) in(s span) time.Duration {
 }
 
 // above is the time in a cell and all warmer ones.
-func (l ledger) above(first int) time.Duration { return l.in(span{first, len(l) - 1}) }
+func (l ledger) above(first int) time.Duration { return l.in(span{first, cells - 1}) }
+
+// enter adds a time to a cell, and to what the kitchen's rule makes of it.
+func (l ledger) enter(cell int, length int64, kitchen kitchenTime) {
+	l[cell] += length
+	if kitchen == byCore {
+		return
+	}
+	counted := cell >= kitchenBand.first && cell <= kitchenBand.last
+	switch {
+	case kitchen == inCold && counted:
+		l[cells+extraCold] += length
+	case kitchen != inCold && cell < kitchenBand.first:
+		l[cells+extraOut] += length
+	}
+	if kitchen == inHotAir {
+		l[cells+extraHot] += length
+	}
+}
+
+// kitchenBand is what the kitchen's rule counts by the core.
+var kitchenBand = span{firstAbove(units.Fahrenheit(kitchenLow)), cellAt(units.Fahrenheit(kitchenTop))}
 
 // interval is the line between two readings: dt nanoseconds from a to b quanta.
 type interval struct{ dt, a, b int64 }

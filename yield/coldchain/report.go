@@ -23,6 +23,9 @@ type Report struct {
 	Unknown    time.Duration
 	LongestGap series.Stretch
 	Highest    series.Reading[units.Temperature]
+	Dropouts   int           // readings that are codes of a broken probe: gaps
+	Doubted    int           // readings that no core could have come to: gaps
+	Unseen     time.Duration // time in which the core warmed and nothing says in what
 	Hours      []Hours
 	Allowances []Allowance
 	Next       []Step // what to do now, in its order
@@ -53,6 +56,7 @@ type Allowance struct {
 	Rule       Rule
 	Hazard     Hazard
 	Verdict    verdict.Verdict `wire:"always"`
+	Spared     Spared          // why it does not decide, where it does not
 	FromMemory bool
 	Used       units.Ratio `wire:"always"`
 	ExceededAt time.Duration

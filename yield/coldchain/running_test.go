@@ -15,10 +15,7 @@ import (
 
 func watching(t *testing.T, terms coldchain.Terms, readings ...series.Reading[units.Temperature]) coldchain.Running {
 	t.Helper()
-	if terms.MaxGap == 0 {
-		terms.MaxGap = longest
-	}
-	r, err := coldchain.Watch(terms)
+	r, err := coldchain.Watch(vouched(terms))
 	require.NoError(t, err)
 	for _, reading := range readings {
 		r, err = r.Next(reading)
@@ -121,11 +118,11 @@ func TestForecastInHours(t *testing.T) {
 		series.Reading[units.Temperature]{Value: warm}, series.Reading[units.Temperature]{At: 2 * hour, Value: warm})
 	all := r.AtThisRate()
 	require.Empty(t, cmp.Diff([]coldchain.Forecast{
-		{Rule: coldchain.RawReadyToEat, Verdict: verdict.Met, FromMemory: true, Runs: true, Left: 3 * hour, At: 5 * hour},
+		{Rule: coldchain.RawReadyToEat, Verdict: verdict.Met, Runs: true, Left: 3 * hour, At: 5 * hour},
 		{Rule: coldchain.KitchenTwoHours, Verdict: verdict.Met, Runs: true, Left: 0, At: 2 * hour},
-		{Rule: coldchain.TableA2, Hazard: coldchain.Salmonella, Verdict: verdict.Met, FromMemory: true, Runs: true, Left: 3 * hour, At: 5 * hour},
-		{Rule: coldchain.TableA2, Hazard: coldchain.VibrioCholerae, Verdict: verdict.Met, FromMemory: true, Runs: true, Left: 4 * hour, At: 6 * hour},
-		{Rule: coldchain.TableA2, Hazard: coldchain.Campylobacter, Verdict: verdict.Met, FromMemory: true},
+		{Rule: coldchain.TableA2, Hazard: coldchain.Salmonella, Verdict: verdict.Met, Runs: true, Left: 3 * hour, At: 5 * hour},
+		{Rule: coldchain.TableA2, Hazard: coldchain.VibrioCholerae, Verdict: verdict.Met, Runs: true, Left: 4 * hour, At: 6 * hour},
+		{Rule: coldchain.TableA2, Hazard: coldchain.Campylobacter, Verdict: verdict.Met},
 	}, all))
 	// Above 70 °F the same fish has two hours above 50 °F in all: none are left, though four would be with two above 70
 	// °F.
@@ -165,7 +162,7 @@ func TestRunningRefuses(t *testing.T) {
 		require.ErrorAs(t, err, &series.ReadingError{}, name)
 		require.Equal(t, r.AtThisRate(), same.AtThisRate(), name)
 	}
-	for _, c := range []float64{-127, -80.1, 100.1} {
+	for _, c := range []float64{-126, -80.1, 100.1} {
 		same, err := r.Next(series.Reading[units.Temperature]{At: 2 * hour, Value: units.Celsius(c)})
 		require.ErrorIs(t, err, units.ErrRange, c)
 		require.Equal(t, r.AtThisRate(), same.AtThisRate(), c)

@@ -16,14 +16,15 @@ import (
 // found.
 type saved struct {
 	Terms      Terms
-	Readings   int
+	Seen       followed
 	First      series.Reading[units.Temperature]
-	Last       series.Reading[units.Temperature]
 	Highest    series.Reading[units.Temperature]
 	Unknown    time.Duration
 	LongestGap series.Stretch
 	Spent      []spent
 	Lost       []lost
+
+	InCold, LeftOut, InHotAir time.Duration // what the kitchen's rule counts otherwise
 }
 
 // spent is the time at one temperature, or strictly between two.
@@ -45,14 +46,15 @@ func (r Running) MarshalJSON() ([]byte, error) {
 		return nil, units.UnsetError{What: "running record"}
 	}
 	s := saved{
-		Terms: r.terms, Readings: r.readings, First: r.first, Last: r.last, Highest: r.highest,
+		Terms: r.terms, Seen: r.seen, First: r.first, Highest: r.highest,
 		Unknown: r.unknown, LongestGap: r.longestGap,
 	}
-	for cell, time := range r.total {
+	for cell, time := range r.total[:cells] {
 		if time > 0 {
 			s.Spent = append(s.Spent, spentIn(cell, time))
 		}
 	}
+	s.InCold, s.LeftOut, s.InHotAir = r.total.extra(extraCold), r.total.extra(extraOut), r.total.extra(extraHot)
 	names := momentNames(r.judges)
 	for i, at := range r.lost {
 		if at != stillKept {
@@ -73,11 +75,12 @@ func (r *Running) UnmarshalJSON(data []byte) error {
 	if err != nil {
 		return err
 	}
-	read.readings, read.first, read.last, read.highest = s.Readings, s.First, s.Last, s.Highest
+	read.seen, read.first, read.highest = s.Seen, s.First, s.Highest
 	read.unknown, read.longestGap = s.Unknown, s.LongestGap
 	if err := read.spend(s.Spent); err != nil {
 		return err
 	}
+	read.total[cells+extraCold], read.total[cells+extraOut], read.total[cells+extraHot] = int64(s.InCold), int64(s.LeftOut), int64(s.InHotAir)
 	if err := read.lose(s.Lost); err != nil {
 		return err
 	}
@@ -108,7 +111,7 @@ func spentIn(cell int, nanoseconds int64) spent {
 func (r *Running) spend(all []spent) error {
 	for _, s := range all {
 		cell := -1
-		for i := range r.total {
+		for i := range r.total[:cells] {
 			if spentIn(i, int64(s.Time)) == s {
 				cell = i
 			}
@@ -161,41 +164,70 @@ func (r *Running) lose(all []lost) error {
 
 // consistent refuses what no record can have come to.
 func (r *Running) consistent() error {
-	if r.readings == 0 {
-		blank, err := Watch(r.terms)
-		if err != nil || r.first != blank.first || r.last != blank.last || r.highest != blank.highest || r.unknown != 0 ||
-			r.longestGap != blank.longestGap || !slices.Equal(r.total, blank.total) || !slices.Equal(r.lost, blank.lost) {
-			return faulty("it has no readings and yet what they came to")
-		}
-		return nil
+	if r.seen.Taken == 0 {
+		return r.blank()
 	}
-	for _, t := range [...]units.Temperature{r.first.Value, r.last.Value, r.highest.Value} {
+	for _, t := range [...]units.Temperature{r.first.Value, r.seen.Last.Value, r.highest.Value} {
 		if err := chain.CheckFish(t); err != nil {
 			return err
 		}
 	}
-	start, end := r.first.At, r.last.At
+	last := r.seen.Last
+	start, end := r.first.At, last.At
 	within := func(at time.Duration) bool { return start <= at && at <= end }
 	gap := r.longestGap.Length()
 	switch {
-	case r.readings < 0 || start < 0 || start > end || (r.readings == 1) != (start == end),
-		r.readings == 1 && r.first != r.last:
+	case r.seen.Taken < 0 || start < 0 || start > end || (r.seen.Taken == 1) != (start == end),
+		r.seen.Taken == 1 && r.first != last:
 		return faulty("its first and last reading contradict each other")
-	case !within(r.highest.At) || r.first.Value.Above(r.highest.Value) || r.last.Value.Above(r.highest.Value):
+	case !within(r.highest.At) || r.first.Value.Above(r.highest.Value) || last.Value.Above(r.highest.Value):
 		return faulty("its highest reading is none")
-	case r.total.above(cellOf(r.highest.Value)+1) > 0:
+	case !r.terms.marked() && r.total.above(cellOf(r.highest.Value)+1) > 0:
 		return faulty("it has time above its highest reading")
-	case r.readings > 1 && (gap <= 0 || !within(r.longestGap.From) || !within(r.longestGap.To)):
+	case r.seen.Taken > 1 && (gap <= 0 || !within(r.longestGap.From) || !within(r.longestGap.To)):
 		return faulty("its longest gap lies outside of it")
 	case r.unknown < 0 || (r.unknown > 0) != (gap > r.terms.MaxGap) || r.unknown > 0 && r.unknown < gap:
 		return faulty("its gaps contradict each other")
 	case r.total.above(0) != end-start-r.unknown:
 		return faulty("its times do not add up")
 	}
+	if err := r.seen.consistent(start, r.total); err != nil {
+		return err
+	}
 	for i, keeps := range r.watched {
 		if keeps(r.total) != (r.lost[i] == stillKept) || r.lost[i] != stillKept && !within(r.lost[i]) {
 			return faulty("it says of a limit that it is kept or passed, and its times say otherwise")
 		}
+	}
+	return nil
+}
+
+// blank refuses what a record cannot have come to of which no reading is believed.
+func (r *Running) blank() error {
+	blank, err := Watch(r.terms)
+	f := r.seen
+	empty := followed{Start: f.Start, End: f.End, Seen: f.Seen, Dropouts: f.Dropouts, Fault: f.Fault}
+	if err != nil || r.first != blank.first || r.highest != blank.highest || r.unknown != 0 || r.longestGap != blank.longestGap ||
+		!slices.Equal(r.total, blank.total) || !slices.Equal(r.lost, blank.lost) || f != empty || f.Seen != f.Dropouts {
+		return faulty("it has no readings and yet what they came to")
+	}
+	return nil
+}
+
+// consistent refuses what cannot have been seen of a record whose first believed reading is at a time.
+func (f *followed) consistent(start time.Duration, l ledger) error {
+	switch {
+	case f.Seen < f.Taken+f.Doubted || f.Seen != f.Taken+f.Doubted+f.Dropouts || f.Doubted < 0 || f.Dropouts < 0:
+		return faulty("its readings do not add up")
+	case f.Start < 0 || f.Start > start || f.End < f.Last.At || f.Since > f.Last.At || f.SameSince > f.Last.At || f.Same < 0 || f.Same >= f.Taken:
+		return faulty("its readings contradict each other")
+	case f.Away && f.End == f.Last.At:
+		return faulty("its last reading is believed and not believed")
+	case f.Cooled < 0 || f.Cooled > f.Blind || f.Blind > f.Last.At-start || (f.Blind > 0) != f.Unseen.Given:
+		return faulty("the time in which the core warmed unseen contradicts the record")
+	case l.extra(extraCold) < 0 || l.extra(extraCold) > l.in(kitchenBand) || l.extra(extraOut) < 0 || l.extra(extraOut) > l.above(0) ||
+		l.extra(extraHot) < 0 || l.extra(extraHot) > l.above(0):
+		return faulty("its times in ice and out of it do not add up")
 	}
 	return nil
 }

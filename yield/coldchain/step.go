@@ -22,11 +22,12 @@ const (
 	DiscardIfOutOfIce      // the two-hour rule asks where the fish lay
 	NotRaw                 // table A-2 asks how it will be eaten
 	AskBeforeCooking       //
+	MeetLaterStep          // the use that was stated relies on it
 )
 
 var steps = word.List[Step]{What: "step", Words: []string{
 	"keep cold", "add times", "treat as exceeded", "chill now", "look up", "wait cold", "discard", "heat does not mend it",
-	"discard if it lay out of ice", "not raw", "ask before cooking",
+	"discard if it lay out of ice", "not raw", "ask before cooking", "meet the later step",
 }}
 
 // ParseStep reads the words that String writes, in capitals or not; anything else is a units.UnknownError that lists
@@ -78,6 +79,9 @@ func (s Step) Text(in units.System) string {
 			"lightly salted or cold-smoked."
 	case AskBeforeCooking:
 		return "Keep it at " + at(38) + " or below, and ask the extension service before it is cooked or preserved."
+	case MeetLaterStep:
+		return "Use it only for what was stated, and judge that step: where it is not met, judge this record again for fish " +
+			"that is eaten raw."
 	}
 	return ""
 }
@@ -91,7 +95,11 @@ func (r *Report) next(iced bool) []Step {
 	case verdict.CannotTell:
 		return append(all, TreatAsExceeded, ChillNow)
 	}
-	return append(all, KeepCold, AddTimes)
+	all = append(all, KeepCold, AddTimes)
+	if r.Terms.relaxed() && !r.Terms.Later.Given {
+		all = append(all, MeetLaterStep)
+	}
+	return all
 }
 
 // exceeded is what to do with fish that is past a limit.
@@ -107,7 +115,7 @@ func (r *Report) exceeded(all []Step, iced bool) []Step {
 	}
 	all = append(all, Discard)
 	for i := range r.Allowances {
-		if a := &r.Allowances[i]; a.Verdict == verdict.NotMet && !growsInIce(a.Hazard) {
+		if a := &r.Allowances[i]; a.Verdict == verdict.NotMet && a.Spared == 0 && !growsInIce(a.Hazard) {
 			return append(all, HeatDoesNotMend)
 		}
 	}
@@ -129,7 +137,7 @@ func (r *Report) exceededInIce(all []Step) []Step {
 // exceeds reports whether a rule is exceeded.
 func (r *Report) exceeds(rule Rule) bool {
 	for i := range r.Allowances {
-		if r.Allowances[i].Rule == rule && r.Allowances[i].Verdict == verdict.NotMet {
+		if a := &r.Allowances[i]; a.Rule == rule && a.Verdict == verdict.NotMet && a.Spared == 0 {
 			return true
 		}
 	}

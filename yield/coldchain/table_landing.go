@@ -15,7 +15,7 @@ const (
 
 var (
 	fao444     = chain.ReadIn(cite.FAO444, "p. 65")
-	fdaChill   = cite.Citation{Source: cite.FDAHazardsGuide4, Where: "ch. 7, chilling", Basis: cite.Recalled}
+	fdaChill   = chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 7, p. 115 and table 7-1, p. 116")
 	onIce      = units.Fahrenheit(40) // FDA: ice or a medium of 40 °F; FAO has 4.5 °C
 	warmSea    = units.Celsius(28)
 	warmSeaFDA = units.Fahrenheit(83)
@@ -60,7 +60,7 @@ var landingTable = [...]LandingRule{
 	},
 	{
 		ID: RuleChill9HoursFDA, Demand: IntoIce, Printed: "ice or 40 °F medium within 9 h of death",
-		Within: 9 * time.Hour, AtMost: units.Fahrenheit(40), For: scombrotoxin, Yardstick: true, Citation: fdaChill,
+		Within: 9 * time.Hour, AtMost: units.Fahrenheit(40), NotWarmerThan: warmSeaFDA, For: scombrotoxin, Yardstick: true, Citation: fdaChill,
 	},
 	{
 		ID: RuleChillGutted, Demand: IntoIce, Printed: "12 h if gilled and gutted", Within: 12 * time.Hour,

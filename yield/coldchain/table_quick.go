@@ -4,6 +4,7 @@ import (
 	"time"
 
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
 // quickRow is one printed limit on the time above a temperature, degrees Fahrenheit as printed. A row that
@@ -20,17 +21,12 @@ type quickRow struct {
 }
 
 var (
-	quick2020     = cite.Citation{Source: cite.FDAHazardsGuide2020, Where: "Appendix 4, summary", Basis: cite.Read}
-	quickRecalled = cite.Citation{
-		Source: cite.FDAHazardsGuide4, Where: "ch. 12 and Appendix 4 summary", Basis: cite.Recalled,
-	}
-	quickOlder = cite.Citation{Source: cite.FDAHazardsGuide3, Basis: cite.Recalled}
-	kitchen    = cite.Citation{
-		Source: cite.USDAFDAConsumerAdvice, Where: "two-hour rule and danger zone", Basis: cite.Read,
-	}
-	storage = cite.Citation{
-		Source: cite.FDAHazardsGuide4, Where: "ch. 12-13, refrigerated storage", Basis: cite.Recalled,
-	}
+	quickRaw         = chain.ReadIn(cite.FDAHazardsGuide2020, "Appendix 4, summary, p. 417")
+	quickCookedFirst = quickRaw // the first limit for cooked fish stands on the same page
+	quickCooked      = chain.ReadIn(cite.FDAHazardsGuide2020, "Appendix 4, summary, pp. 417-418")
+	quickOlder       = cite.Citation{Source: cite.FDAHazardsGuide3, Basis: cite.Recalled}
+	kitchen          = chain.ReadIn(cite.USDAFDAConsumerAdvice, "two-hour rule and danger zone")
+	storage          = chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 12, p. 225; ch. 13, pp. 246-247")
 )
 
 const (
@@ -39,27 +35,27 @@ const (
 )
 
 var quickTable = [...]quickRow{
-	{RawReadyToEat, 1, 70, 0, 50, 2 * time.Hour, 3 * time.Hour, quick2020, ""},
-	{RawReadyToEat, 2, 70, 0, 50, 4 * time.Hour, 0, quick2020, ""},
-	{RawReadyToEat, 2, 70, 0, 70, 2 * time.Hour, 0, quick2020, "of the 4 h above 50 °F"},
-	{RawReadyToEat, 3, 0, 70, 50, 5 * time.Hour, 12 * time.Hour, quickRecalled, sixHours},
+	{RawReadyToEat, 1, 70, 0, 50, 2 * time.Hour, 3 * time.Hour, quickRaw, ""},
+	{RawReadyToEat, 2, 70, 0, 50, 4 * time.Hour, 0, quickRaw, ""},
+	{RawReadyToEat, 2, 70, 0, 70, 2 * time.Hour, 0, quickRaw, "of the 4 h above 50 °F"},
+	{RawReadyToEat, 3, 0, 70, 50, 5 * time.Hour, 12 * time.Hour, quickRaw, sixHours},
 
-	{RawReadyToEatOlder, 1, 70, 0, 50, 2 * time.Hour, 3 * time.Hour, quick2020, ""},
-	{RawReadyToEatOlder, 2, 70, 0, 50, 4 * time.Hour, 0, quick2020, ""},
-	{RawReadyToEatOlder, 2, 70, 0, 70, 2 * time.Hour, 0, quick2020, "of the 4 h above 50 °F"},
+	{RawReadyToEatOlder, 1, 70, 0, 50, 2 * time.Hour, 3 * time.Hour, quickRaw, ""},
+	{RawReadyToEatOlder, 2, 70, 0, 50, 4 * time.Hour, 0, quickRaw, ""},
+	{RawReadyToEatOlder, 2, 70, 0, 70, 2 * time.Hour, 0, quickRaw, "of the 4 h above 50 °F"},
 	{RawReadyToEatOlder, 3, 0, 70, 50, 6 * time.Hour, 12 * time.Hour, quickOlder, fiveHour},
 
-	{CookedReadyToEat, 1, 80, 0, 50, 1 * time.Hour, 3 * time.Hour, quickRecalled, ""},
-	{CookedReadyToEat, 2, 80, 0, 50, 4 * time.Hour, 0, quickRecalled, ""},
-	{CookedReadyToEat, 2, 80, 0, 70, 1 * time.Hour, 0, quickRecalled, "of the 4 h above 50 °F"},
-	{CookedReadyToEat, 3, 70, 80, 50, 2 * time.Hour, 3 * time.Hour, quickRecalled, ""},
-	{CookedReadyToEat, 4, 70, 80, 50, 4 * time.Hour, 0, quickRecalled, ""},
-	{CookedReadyToEat, 4, 70, 80, 70, 2 * time.Hour, 0, quickRecalled, "of the 4 h above 50 °F"},
-	{CookedReadyToEat, 5, 0, 70, 50, 5 * time.Hour, 12 * time.Hour, quickRecalled, ""},
+	{CookedReadyToEat, 1, 80, 0, 50, 1 * time.Hour, 3 * time.Hour, quickCookedFirst, ""},
+	{CookedReadyToEat, 2, 80, 0, 50, 4 * time.Hour, 0, quickCooked, ""},
+	{CookedReadyToEat, 2, 80, 0, 70, 1 * time.Hour, 0, quickCooked, "of the 4 h above 50 °F"},
+	{CookedReadyToEat, 3, 70, 80, 50, 2 * time.Hour, 3 * time.Hour, quickCooked, ""},
+	{CookedReadyToEat, 4, 70, 80, 50, 4 * time.Hour, 0, quickCooked, ""},
+	{CookedReadyToEat, 4, 70, 80, 70, 2 * time.Hour, 0, quickCooked, "of the 4 h above 50 °F"},
+	{CookedReadyToEat, 5, 0, 70, 50, 5 * time.Hour, 12 * time.Hour, quickCooked, ""},
 }
 
 // thresholds are the temperatures whose hours every report gives, degrees Fahrenheit.
 var thresholds = [...]struct {
 	over     float64
 	citation cite.Citation
-}{{38, storage}, {40, kitchen}, {50, quick2020}, {70, quick2020}, {80, quickRecalled}}
+}{{38, storage}, {40, kitchen}, {50, quickRaw}, {70, quickRaw}, {80, quickCooked}}

@@ -11,40 +11,45 @@ import (
 // walk is a record entered into a ledger, with a copy of the ledger at every stride-th reading so that a
 // moment can be found again without walking from the start.
 type walk struct {
-	record  series.Series[units.Temperature]
+	course
 	maxGap  time.Duration
 	total   ledger
 	marks   ledger // one ledger after the other
 	unknown time.Duration
+	longest series.Stretch // between two readings
 	highest series.Reading[units.Temperature]
-	lowest  units.Temperature
 	scratch ledger
 	pieces  []piece
+	legs    []leg
 }
 
 const stride = 32 // measured: fewer readings to walk again for each moment, for 60 kB more on ten thousand
 
-func walked(record series.Series[units.Temperature], maxGap time.Duration) *walk {
-	w := &walk{
-		record: record, maxGap: maxGap, total: newLedger(), scratch: newLedger(), pieces: make([]piece, 0, len(edges)),
-	}
-	w.marks = make(ledger, 0, len(w.total)*(record.Len()/stride+1))
+func walked(c course, maxGap time.Duration) *walk {
+	w := &walk{course: c, maxGap: maxGap, total: newLedger(), scratch: newLedger(), pieces: make([]piece, 0, len(edges))}
+	w.marks = make(ledger, 0, len(w.total)*(w.record.Len()/stride+1))
+	record, marked := c.record, c.warm != nil
 	before, _ := record.First()
-	w.highest, w.lowest = before, before.Value
+	highest := before
+	longest, longestTo := time.Duration(0), time.Duration(0)
 	hint := 1
 	for i := 1; i < record.Len(); i++ {
 		if i%stride == 1 {
 			w.marks = append(w.marks, w.total...)
 		}
 		next, _ := record.At(i)
-		if next.Value.Above(w.highest.Value) {
-			w.highest = next
-		} else if next.Value.Below(w.lowest) {
-			w.lowest = next.Value
+		if next.Value.Above(highest.Value) {
+			highest = next
+		}
+		gap := next.At - before.At
+		if gap > longest {
+			longest, longestTo = gap, next.At
 		}
 		switch v := between(before, next); {
-		case next.At-before.At > maxGap:
-			w.unknown += next.At - before.At
+		case gap > maxGap:
+			w.unknown += gap
+		case marked:
+			w.total.walk(w.line(i, before, next), &hint, w.pieces)
 		case v.inCell(hint):
 			w.total[2*hint] += v.dt
 		default:
@@ -55,7 +60,28 @@ func walked(record series.Series[units.Temperature], maxGap time.Duration) *walk
 		}
 		before = next
 	}
+	w.highest, w.longest = highest, series.Stretch{From: longestTo - longest, To: longestTo}
 	return w
+}
+
+// line is the legs between reading i and the one before.
+func (w *walk) line(i int, before, next series.Reading[units.Temperature]) []leg {
+	if w.warm == nil {
+		w.legs = append(w.legs[:0], leg{interval: between(before, next), from: before.At})
+		return w.legs
+	}
+	w.legs = w.again.legs(w.legs[:0], &w.believing, before, next, w.warm[i/64]>>(i%64)&1 == 1)
+	return w.legs
+}
+
+// walk enters legs.
+func (l ledger) walk(legs []leg, hint *int, scratch []piece) {
+	for _, one := range legs {
+		scratch, *hint = one.pieces(scratch[:0], *hint)
+		for _, p := range scratch {
+			l.enter(p.cell, p.length, one.kitchen)
+		}
+	}
 }
 
 func between(a, b series.Reading[units.Temperature]) interval {
@@ -93,13 +119,15 @@ func (w *walk) lastKept(keeps func(ledger) bool) time.Duration {
 	for i := low*stride + 1; i < w.record.Len(); i++ {
 		next, _ := w.record.At(i)
 		if next.At-before.At <= w.maxGap {
-			w.pieces, hint = between(before, next).pieces(w.pieces[:0], hint)
-			now := before.At
-			for _, p := range w.pieces {
-				if w.scratch[p.cell] += p.length; !keeps(w.scratch) {
-					return now + w.scratch.kept(p, keeps)
+			for _, one := range w.line(i, before, next) {
+				w.pieces, hint = one.pieces(w.pieces[:0], hint)
+				now := one.from
+				for _, p := range w.pieces {
+					if w.scratch.enter(p.cell, p.length, one.kitchen); !keeps(w.scratch) {
+						return now + w.scratch.kept(p, one.kitchen, keeps)
+					}
+					now += time.Duration(p.length)
 				}
-				now += time.Duration(p.length)
 			}
 		}
 		before = next
@@ -109,18 +137,17 @@ func (w *walk) lastKept(keeps func(ledger) bool) time.Duration {
 
 // kept is how much of a piece, entered as a whole, a ledger keeps: the last nanosecond before it breaks. The
 // ledger is left as it was.
-func (l ledger) kept(p piece, keeps func(ledger) bool) time.Duration {
-	start := l[p.cell] - p.length
-	low, high := int64(0), p.length
+func (l ledger) kept(p piece, kitchen kitchenTime, keeps func(ledger) bool) time.Duration {
+	low, high, now := int64(0), p.length, p.length
 	for low+1 < high {
 		middle := low + (high-low)/2
-		l[p.cell] = start + middle
-		if keeps(l) {
+		l.enter(p.cell, middle-now, kitchen)
+		if now = middle; keeps(l) {
 			low = middle
 		} else {
 			high = middle
 		}
 	}
-	l[p.cell] = start + p.length
+	l.enter(p.cell, p.length-now, kitchen)
 	return time.Duration(low)
 }

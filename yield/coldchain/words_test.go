@@ -15,8 +15,13 @@ func TestWords(t *testing.T) {
 	logged.Words(t, coldchain.KitchenTwoHours, coldchain.ParseRule)
 	logged.Words(t, coldchain.CookedFish, coldchain.ParseProduct)
 	logged.Words(t, coldchain.EachBand, coldchain.ParseReading)
-	logged.Words(t, coldchain.AskBeforeCooking, coldchain.ParseStep)
+	logged.Words(t, coldchain.MeetLaterStep, coldchain.ParseStep)
 	logged.Words(t, coldchain.IntoIce, coldchain.ParseLandingDemand)
+	logged.Words(t, coldchain.Canned, coldchain.ParseUse)
+	logged.Words(t, coldchain.Marine, coldchain.ParseWater)
+	logged.Words(t, coldchain.Out, coldchain.ParsePlace)
+	logged.Words(t, coldchain.WarmestPart, coldchain.ParseProbe)
+	logged.Words(t, coldchain.NotInFreshwater, coldchain.ParseSpared)
 	hazard, rule := coldchain.Salmonella, coldchain.TableA2
 	require.Error(t, hazard.UnmarshalText([]byte("mould")))
 	require.Error(t, rule.UnmarshalText([]byte("thumb")))
@@ -38,7 +43,7 @@ func TestHazardRules(t *testing.T) {
 
 // Every step has a sentence.
 func TestSteps(t *testing.T) {
-	for s := coldchain.KeepCold; s <= coldchain.AskBeforeCooking; s++ {
+	for s := coldchain.KeepCold; s <= coldchain.MeetLaterStep; s++ {
 		require.NotEmpty(t, s.Text(0), s.String())
 	}
 	require.Empty(t, coldchain.Step(99).Text(0))

@@ -20,6 +20,7 @@ type Plan struct {
 	Short  []int        // the weeks in which there is less to eat than wanted
 	Eaten  units.Mass
 	Left   units.Mass // on the shelf at the end
+	Thrown units.Mass // of what was there at the start: past its keeping time before it is eaten
 	Order  Order
 	Begun  []Begun // the fish to begin, in their order, where the Order is AsListed
 	Proven bool    // whether no other choice of fish to keep and of fish to begin lets more be eaten
@@ -43,6 +44,7 @@ type PlannedWeek struct {
 	Caught    int        // fish that the trips of the week may bring home by the daily limit
 	Kept      int        `wire:"always"` // fish kept of them
 	Held      Stock      // before eating: what a warden would count
+	Thrown    units.Mass
 	Eaten     units.Mass `wire:"always"`
 	End       Stock      // after eating
 }
@@ -58,6 +60,7 @@ type Begun struct {
 func (p *Plan) add(week int) {
 	w := p.Weeks[week]
 	p.Eaten += w.Eaten
+	p.Thrown += w.Thrown
 	if w.Eaten < p.Year.Weekly {
 		p.Short = append(p.Short, week)
 	}

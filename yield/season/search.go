@@ -43,7 +43,7 @@ func (y Year) better(than, most units.Mass) (found choices, complete bool) {
 	for week := y.Weeks - 1; week >= 0; week-- {
 		q.later[week] = q.later[week+1] + q.caught[week]
 	}
-	q.week(shelf{}, 0, 0)
+	q.week(y.shelf(), 0, 0)
 	return q.found, q.steps <= searchSteps
 }
 
@@ -83,7 +83,7 @@ func (q *search) week(s shelf, week int, eaten units.Mass) {
 	for n := min(q.caught[week], q.year.lawful(s, q.limits), q.year.room(s, q.limits, week)); n >= 0 && !q.over(); n-- {
 		now := s.copy()
 		if n > 0 {
-			now.keep(week, n)
+			now.keep(week, n, week+q.year.keeps(), q.year.Fish)
 		}
 		q.path.kept[week] = n
 		q.eat(now, week, q.year.Weekly, eaten)
@@ -106,7 +106,7 @@ func (q *search) eat(s shelf, week int, rest, eaten units.Mass) {
 				}
 				tried, preserved = true, preserved || b.Preserved
 				next := s.copy()
-				next.beginLot(i, !b.Preserved, q.year.Fish)
+				next.beginLot(i, !b.Preserved)
 				begun := q.path.begun
 				b.Fish = 1
 				q.path.begun = append(begun, b)

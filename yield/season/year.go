@@ -20,13 +20,14 @@ type Year struct {
 	Weekly  units.Mass `wire:"required"`
 	Fresh   Keeping    `wire:"required"` // of fish not yet preserved, which may wait past the Lag where the quota is full
 	Keeps   Keeping    `wire:"required"` // of preserved fish, counted from the week of the catch
+	Start   Start      // what is there already
 }
 
 // MarshalJSON writes the year as an object of its fields.
 func (y Year) MarshalJSON() ([]byte, error) { return wire.Marshal(y) }
 
 // UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a
-// units.FieldError. Only trips may be left out.
+// units.FieldError. Only trips and the start may be left out.
 func (y *Year) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, y) }
 
 // century is the longest plan, in weeks.
@@ -37,6 +38,9 @@ func (y Year) check() error {
 		return err
 	}
 	if err := within("weeks of the plan", y.Weeks, 1, century); err != nil {
+		return err
+	}
+	if err := y.Start.check(); err != nil {
 		return err
 	}
 	first, days := 0, 0

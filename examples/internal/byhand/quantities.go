@@ -3,6 +3,7 @@ package byhand
 import (
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 	"time"
 
@@ -24,15 +25,28 @@ func (p *Page) Grams(symbol string, m units.Mass, what string) {
 	p.Let(symbol, units.In(m, units.Gram, 6).String(), "g", what)
 }
 
-// Uptake works out the average uptake of a slab by its Fourier number: the first term of the short form up to 0.1, where
-// the next is below a millionth of it, and three terms of the long form beyond.
+// Count is Work where a whole number comes out.
+func (p *Page) Count(symbol, formula, unit string) {
+	filled, _ := p.fill(formula)
+	v, err := Evaluate(filled)
+	if err != nil || v != math.Trunc(v) {
+		p.fail("%s = %s is no whole number", symbol, filled)
+		return
+	}
+	p.Work(symbol, formula, unit, len(strconv.FormatFloat(math.Abs(v), 'f', 0, 64)))
+}
+
+// Uptake works out the average uptake of a slab by its Fourier number: the first term of the short form up to 0.1,
+// where the next is below a millionth of it, and three terms of the long form beyond.
 func (p *Page) Uptake(symbol, fourier string) {
 	if p.Float(fourier) <= 0.1 {
-		p.Work(symbol, "2 × sqrt("+fourier+" / 3.14159265)", "(share of what it takes up in the end; short form, first term)", 6)
+		p.Work(symbol, "2 × sqrt("+fourier+" / 3.14159265)",
+			"(share of what it takes up in the end; short form, first term)", 6)
 		return
 	}
 	p.Work("g", "3.14159265^2 × "+fourier+" / 4", "(exponent of the first term)", 7)
-	p.Work(symbol, "1 − 8 / 3.14159265^2 × (exp(-g) + exp(-9 × g) / 9 + exp(-25 × g) / 25)", "(share of what it takes up in the end; long form, three terms)", 6)
+	p.Work(symbol, "1 − 8 / 3.14159265^2 × (exp(-g) + exp(-9 × g) / 9 + exp(-25 × g) / 25)",
+		"(share of what it takes up in the end; long form, three terms)", 6)
 }
 
 // Apart works out how far a stated figure and a wanted one are apart, in the unit of a system; figures that are not of

@@ -19,7 +19,8 @@ func (p *Page) Air(altitude units.Length, found units.Pressure) {
 }
 
 // coefficients of the saturation line, table 34 of IAPWS-IF97.
-var coefficients = []string{"1167.0521452767", "-724213.16703206", "-17.073846940092", "12020.824702470", "-3232555.0322333",
+var coefficients = []string{"1167.0521452767", "-724213.16703206", "-17.073846940092", "12020.824702470",
+	"-3232555.0322333",
 	"14.915108613530", "-4823.2657361591", "405113.40542057", "-0.23855557567849", "650.17534844798"}
 
 // Steam works out the steam under a gauge pressure in air of pa pascal.

@@ -17,7 +17,7 @@ func ExampleThermal() {
 	fmt.Println(back.Ice, back.Citation.Basis)
 	// Output:
 	// <nil> <nil>
-	// 59.3628817671 % recalled
+	// 59.3628817671 % quoted
 }
 
 func ExampleLoad() {

@@ -59,10 +59,12 @@ var (
 		Source: cite.ChoiOkos1986, Where: "appendix of Ibarz and Barbosa-Canovas", Basis: cite.Computed,
 	}
 	iceCitation = cite.Citation{
-		Source: cite.ASHRAERefrigeration2006, Where: "ch. 9, ice and bound water", Basis: cite.Recalled,
+		Source: cite.ASHRAERefrigeration2006, Where: "ch. 9, bound water, as coded", Basis: cite.Quoted,
 	}
 
-	tchigeovCitation = cite.Citation{Source: cite.Tchigeov1979, Where: "share of frozen water", Basis: cite.Recalled}
+	tchigeovCitation = cite.Citation{
+		Source: cite.Tchigeov1979, Where: "share of frozen water, equation 5 of an ASHRAE chapter, as coded", Basis: cite.Quoted,
+	}
 )
 
 // MarshalJSON writes the properties as an app shows it.

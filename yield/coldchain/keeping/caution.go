@@ -57,7 +57,7 @@ var (
 		ID: "keeping.listeria-in-a-week", Deciding: true,
 		Text: "Listeria grows in the refrigerator: a table for the trade limits ready-to-eat fish to seven days, " +
 			"even just above freezing.",
-		Citation: chain.ReadIn(cite.FDAHazardsGuide2020, "Appendix 4, table A-2, as quoted in a secondary note"),
+		Citation: chain.ReadIn(cite.FDAHazardsGuide2020, "Appendix 4, table A-2, p. 421"),
 	}
 	vacuumFreezes = cite.Caution{
 		ID: "keeping.vacuum-freezes", Deciding: true,

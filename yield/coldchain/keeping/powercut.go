@@ -33,7 +33,7 @@ var powerCutPage = chain.ReadIn(cite.WSUPowerOutage2011, "page on freezers")
 var powerCutTable = [...]PowerCutRule{
 	{
 		InRefrigerator, "", 4 * time.Hour,
-		cite.Citation{Source: cite.PowerOutageAdvice, Where: "refrigerator, door shut", Basis: cite.Recalled},
+		cite.Citation{Source: cite.PowerOutageAdvice, Where: "USDA and FoodSafety.gov, as quoted", Basis: cite.Quoted},
 	},
 	{InFreezer, "half full", 24 * time.Hour, powerCutPage},
 	{InFreezer, "full", 48 * time.Hour, powerCutPage},

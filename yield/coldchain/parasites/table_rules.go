@@ -24,7 +24,7 @@ var (
 	tapewormState = cite.Citation{Source: cite.NorthDakotaGameFish, Where: "page", Basis: cite.Read}
 	tapewormOld   = cite.Citation{Source: cite.PublicHealthTrainingText, Where: "tapeworm text", Basis: cite.Read}
 
-	parasiteThick   = cite.Citation{Source: cite.FDAHazardsGuide4, Where: "ch. 5", Basis: cite.Recalled}
+	parasiteThick   = cite.Citation{Source: cite.FDAHazardsGuide2020, Where: "ch. 5, p. 94", Basis: cite.Read}
 	parasiteExempt  = cite.Citation{Source: cite.FDAFoodCode, Where: "3-402.11(B)", Basis: cite.Read}
 	parasiteAllowed = cite.Citation{Source: cite.SNHDParasiteFAQ, Where: "inspector tolerance", Basis: cite.Read}
 )
