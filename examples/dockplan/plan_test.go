@@ -224,3 +224,10 @@ func TestLandingAtTheLatest(t *testing.T) {
 	require.Equal(t, verdict.Met, a.landing.Verdict)
 	require.Equal(t, verdict.NotMet, is.Verdict)
 }
+
+// TestSure: what was only found is not called proven.
+func TestSure(t *testing.T) {
+	require.Equal(t, "proven: no fixed starts do for 6", inTime{5, true}.sure(9))
+	require.Equal(t, "the best found, and more is not proven impossible", inTime{5, false}.sure(9))
+	require.Equal(t, "that is all", inTime{9, true}.sure(9))
+}
