@@ -42,7 +42,7 @@ const mostDoubted = 4
 func (r *Report) doubts(all []verdict.Finding, seen *followed) []verdict.Finding {
 	if m := seen.Moved; m.Given {
 		all = append(all, impossible("reading of the core, "+text(m.Value.From)+" before it", m.Value.When, units.Exactly(m.Value.Here),
-			units.Figure{}, chain.BeliefCitation, probeInPlace))
+			units.Figure{}, chain.BeliefCitation(), probeInPlace))
 	}
 	if m := seen.Stuck; m.Given {
 		all = append(all, impossible("the same reading of the core, "+text(m.Value.Here), m.Value.When, units.Exactly(m.Value.When.Length()),
@@ -58,7 +58,7 @@ func (r *Report) doubts(all []verdict.Finding, seen *followed) []verdict.Finding
 	}
 	if seen.mostly() {
 		all = append(all, impossible("readings that no core comes to", series.Stretch{From: seen.Start, To: seen.End},
-			units.Exactly(units.Count(seen.Doubted)), units.AtMost(units.Count(seen.Seen/mostDoubted)), chain.BeliefCitation, probeInPlace))
+			units.Exactly(units.Count(seen.Doubted)), units.AtMost(units.Count(seen.Seen/mostDoubted)), chain.BeliefCitation(), probeInPlace))
 	}
 	if s := seen.Sparse; s.Given {
 		all = append(all, verdict.Finding{
@@ -133,7 +133,7 @@ var (
 	}
 	lookAtProbe = cite.Caution{
 		ID: "coldchain.look-at-probe", Deciding: true,
-		Text:     "Put the probe into ice slurry, which is 32 °F (0 °C), or boiling water corrected for altitude: does it move?",
+		Text:     "Put the probe into ice slurry, which is 32 °F (0 °C), or boiling water corrected for altitude, and see it move.",
 		Citation: chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 13, p. 265"),
 	}
 	vouch = cite.Caution{

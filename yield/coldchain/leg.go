@@ -171,7 +171,7 @@ func (f *followed) contradicted(b *believing, l *leg, end time.Duration, air uni
 
 // tooCold is that the core falls, or in ice stays for half a day, below everything that was around it for an hour.
 func (f *followed) tooCold(b *believing, l *leg, end time.Duration, stay *Stay) {
-	if f.Against.Given || l.b >= chain.Quanta(chain.Frozen) {
+	if f.Against.Given || l.b >= chain.Quanta(chain.Frozen()) {
 		return
 	}
 	coldest := b.terms.coldest(l.from-settles, end)
