@@ -48,6 +48,9 @@ type followed struct {
 	Warm        bool
 	Frozen      bool
 
+	In      units.Stated[time.Duration] // since when it lies in ice or a freezer
+	Entered units.Temperature           // and how warm it came there
+
 	Same      int
 	SameSince time.Duration
 	Stuck     units.Stated[move]
