@@ -75,7 +75,7 @@ func (p Plan) contradicts() (verdict.Finding, bool) {
 		f.Wanted = units.AtLeast(p.Freezer.Add(-freezerSwings)).With("in that freezer")
 		return f, true
 	}
-	if !p.Through.Given || !p.Core.IsSet() || !p.Core.Below(chain.Frozen) {
+	if !p.Through.Given || !p.Core.IsSet() || !p.Core.Below(chain.Frozen()) {
 		return f, false
 	}
 	d := units.Float(chain.Thinnest, units.Metre)
@@ -99,6 +99,11 @@ var inNoTime = cite.Citation{Where: "Plank's equation for a ball whose surface i
 
 func (p Plan) check() error {
 	const decade = 10 * 365 * 24 * time.Hour
+	for _, err := range [...]error{chain.CheckTime("time in the freezer", p.Stored), chain.CheckTime("time until frozen through", p.Through.Value)} {
+		if err != nil {
+			return err
+		}
+	}
 	low, high := units.Celsius(-90), units.Celsius(40)
 	if err := units.CheckTemperature("temperature of the freezer", p.Freezer, low, high); err != nil {
 		return err

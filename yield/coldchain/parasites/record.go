@@ -38,7 +38,7 @@ func Audit(core series.Series[units.Temperature], maxGap time.Duration) (Report,
 	if m := believed.Moved; m.Given {
 		doubt(all, verdict.Finding{
 			Rule: RuleBelieved, What: "core, which no fish changes so fast", Kind: verdict.Impossible, Verdict: verdict.CannotTell,
-			When: m, Citation: chain.BeliefCitation,
+			When: m, Citation: chain.BeliefCitation(),
 		})
 	}
 	r := reported(all, true)

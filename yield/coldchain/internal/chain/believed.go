@@ -22,10 +22,12 @@ const (
 )
 
 // Frozen is the temperature below which flesh is frozen for the most part.
-var Frozen = units.Celsius(-3)
+func Frozen() units.Temperature { return units.Celsius(-3) }
 
 // BeliefCitation is the reason behind the fastest change.
-var BeliefCitation = cite.Citation{Where: "slab of fish whose surface is held, 40 K away: first term of the series", Basis: cite.Computed}
+func BeliefCitation() cite.Citation {
+	return cite.Citation{Where: "slab of fish whose surface is held, 40 K away: first term of the series", Basis: cite.Computed}
+}
 
 // Belief is how a record of the core of a fish is doubted: Thawed is for its readings above Frozen, Hard for those below.
 type Belief struct {
@@ -67,7 +69,7 @@ func (b *Belief) Reach() (low, high int64) { return b.low, b.high }
 // Sign is what a reading shows after the last that was believed: a code, a jump, or none.
 func (b *Belief) Sign(last, r series.Reading[units.Temperature]) series.Sign {
 	limits := b.Thawed
-	if thaw := units.Celsius(0); last.Value.Below(thaw) && r.Value.Below(thaw) && (last.Value.Below(Frozen) || r.Value.Below(Frozen)) {
+	if thaw := units.Celsius(0); last.Value.Below(thaw) && r.Value.Below(thaw) && (last.Value.Below(Frozen()) || r.Value.Below(Frozen())) {
 		limits = b.Hard // but not through freezing and thawing, which take far longer
 	}
 	d, err := series.WatchDoubts(limits)
