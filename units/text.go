@@ -25,7 +25,7 @@ func Text[Q Quantity](q, unit Q, places int32) string {
 // multiple of denominator quanta; otherwise it prints q as String does.
 func Kitchen[Q Quantity](q Q, denominator int64, units ...Q) string {
 	d := dimensionOf[Q]()
-	if len(units) == 0 || denominator < 1 || units[len(units)-1] < Q(denominator) || int64(units[len(units)-1])%denominator != 0 {
+	if len(units) == 0 || denominator < 1 || units[len(units)-1] < 1 || int64(units[len(units)-1])%denominator != 0 {
 		return d.format(int64(q))
 	}
 	last := units[len(units)-1]

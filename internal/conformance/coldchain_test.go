@@ -41,5 +41,9 @@ func exposed(r *results, record series.Series[units.Temperature], terms coldchai
 	report, fault := running.Report()
 	r.add("Running.Next", err, one(report.Span), record, terms)
 	r.add("Running.Report", fault, one(report), record, terms)
+	last, _ := record.Last()
+	stays := series.Stretch{From: last.At, To: last.At + 2*time.Hour}
+	_, fault = running.Stays(coldchain.Stay{When: stays, In: coldchain.InRefrigerator, Air: units.Fahrenheit(38)})
+	r.add("Running.Stays", fault, nil, record, terms)
 	r.add("Running.AtThisRate", nil, one(running.AtThisRate()), record, terms)
 }

@@ -33,7 +33,8 @@ func (y Year) plan() Plan {
 		p.Proven = p.Feasible()
 		return p
 	}
-	p = y.improved(p, y.most(p))
+	steps := searchSteps
+	p = y.improved(p, y.most(p), &steps)
 	p.Proven = p.Proven && p.Thrown == 0 || p.Feasible()
 	return p
 }
@@ -48,11 +49,11 @@ func (y Year) most(p Plan) units.Mass {
 }
 
 // improved is the plan, or one found by a search where that eats more.
-func (y Year) improved(p Plan, most units.Mass) Plan {
+func (y Year) improved(p Plan, most units.Mass, steps *int) Plan {
 	if p.Proven = p.Eaten >= most; p.Proven {
 		return p
 	}
-	found, complete := y.better(p.Eaten, most)
+	found, complete := y.better(p.Eaten, most, steps)
 	if found.kept != nil {
 		p = y.walk(AsListed, found)
 	}

@@ -11,12 +11,12 @@ type Parting struct {
 }
 
 // Parted returns the weeks that are over in which the year went another way than a plan that begins at the start of
-// the ledger. None where they went the same way; weeks after the end of the plan are not held against it.
+// the ledger. None where they went the same way; weeks that the plan has not are not held against it.
 func (s State) Parted(p Plan) []Parting {
 	var all []Parting
 	for _, past := range s.Weeks {
-		if past.Week >= len(p.Weeks) {
-			break
+		if past.Week < 0 || past.Week >= len(p.Weeks) {
+			continue
 		}
 		w := p.Weeks[past.Week]
 		planned := PastWeek{Week: past.Week, Kept: w.Kept, Eaten: w.Eaten, End: w.End}
