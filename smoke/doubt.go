@@ -1,6 +1,7 @@
 package smoke
 
 import (
+	"math"
 	"slices"
 	"time"
 
@@ -69,7 +70,7 @@ func (d *doubt) look(r Record, fast reach, probe int) {
 		}
 		if same {
 			air, err := r.Air.ValueAt(a.At)
-			same = err == nil && air == a.Value
+			same = err == nil && asTheAir(a.Value, air)
 		}
 	}
 	if same && d.same < 0 {
@@ -88,6 +89,11 @@ func (d *doubt) goesOn(a series.Reading[units.Temperature]) {
 	if w.of == tooHot && a.Value.Above(w.worst) || w.of == outside && a.Value.Below(w.worst) {
 		w.worst = a.Value
 	}
+}
+
+// asTheAir reports whether a probe shows the air that was recorded with it, but for the error of two thermometers.
+func asTheAir(core, air units.Temperature) bool {
+	return air.IsSet() && math.Abs(quanta(core)-quanta(air)) <= airTolerance
 }
 
 // airOf follows the air of a record.
@@ -188,7 +194,7 @@ func (d doubt) findings(r Record) (all []verdict.Finding) {
 	if d.same >= 0 {
 		first, _ := r.Cores[d.same].First()
 		last, _ := r.Cores[d.same].Last()
-		f := impossible(r.named("core", d.same), series.Stretch{From: first.At, To: last.At}, units.InWords("what the air shows, at every reading"))
+		f := impossible(r.named("core", d.same), series.Stretch{From: first.At, To: last.At}, units.InWords("what the air shows, within 2 K, at every reading"))
 		f.Wanted = units.InWords("readings of its own")
 		all = append(all, f)
 	}

@@ -44,7 +44,7 @@ func WatchHold(limit CoreLimit, r Record) (RunningHold, error) {
 }
 
 // Next returns the hold after one more reading of every probe, in the same order each time. The time must be later than
-// the one before, every core set and at most 100 °C, and their number that of the step before: otherwise a ProbeError,
+// the one before, every core set and of -40 to 100 °C, and their number that of the step before: otherwise a ProbeError,
 // and h as it was, so that a faulty step may be left out; a RunningHold not made by WatchHold is a units.UnsetError. What a
 // step shows above the limit counts from where the straight line from the step before crosses it; a gap longer than MaxGap
 // begins anew. A step in which a probe shows more than a core can be counts for nothing.
@@ -71,7 +71,7 @@ func (h RunningHold) NextInAir(at time.Duration, air units.Temperature, cores ..
 		if h.envelopes[i].step(&going, at, quanta(core), medium) == tooHot {
 			doubted = true
 		}
-		if core != air {
+		if !asTheAir(core, air) {
 			h.unlike |= 1 << i
 		}
 	}
@@ -106,6 +106,9 @@ func (h RunningHold) checkStep(at time.Duration, cores []units.Temperature) erro
 		}
 		if core.Above(boiling) {
 			return ProbeError{Probe: i, At: at, Err: inTheAir(core)}
+		}
+		if core.Below(coldestCore) {
+			return ProbeError{Probe: i, At: at, Err: loose(core)}
 		}
 	}
 	return nil
