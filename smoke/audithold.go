@@ -68,7 +68,7 @@ func AuditHold(limit CoreLimit, r Record) (Hold, error) {
 		found = doubt.findings(r)
 	}
 	if found != nil {
-		h.Owed = limit.Hold - running(doubt.without(r.Cores), limit.AtLeast, r.MaxGap)
+		h.Owed = limit.Hold - min(running(doubt.without(r.Cores), limit.AtLeast, r.MaxGap), running(r.Cores, limit.AtLeast, r.MaxGap))
 	}
 	cautions := holdCautions(limit, r.Site)
 	if r.beginsWarm() {

@@ -68,7 +68,7 @@ func (h RunningHold) NextInAir(at time.Duration, air units.Temperature, cores ..
 	medium, _ := h.air.medium(at, h.maxGap)
 	going, doubted := pace{reach: h.reach}, false
 	for i, core := range cores {
-		if h.envelopes[i].step(&going, at, quanta(core), medium) == tooHot {
+		if is := h.envelopes[i].step(&going, at, quanta(core), medium); is == tooHot || is == swinging {
 			doubted = true
 		}
 		if !asTheAir(core, air) {
@@ -133,7 +133,7 @@ func (h RunningHold) Held() time.Duration { return h.seen.longest.Length() }
 
 // Current returns how long all probes have been believed to be at or above the limit without a break until the last step
 // that is believed; zero when one is below.
-func (h RunningHold) Current() time.Duration { return h.believed.current() }
+func (h RunningHold) Current() time.Duration { return min(h.believed.current(), h.seen.current()) }
 
 // Owed returns how long every probe must still stay at or above the limit from the last step on; zero when Met.
 func (h RunningHold) Owed() time.Duration {
