@@ -56,6 +56,7 @@ func AuditHold(limit CoreLimit, r Record) (Hold, error) {
 	h.Began, h.Held, h.Bridged = held.From, held.Length(), bridged.Length()
 	doubt := r.doubt(reachOf(r.Piece, moistair.SmokerFilm().Coefficient.High), all).tooHot()
 	var found []verdict.Finding
+	stood := doubt.stands(r.Cores, limit.AtLeast)
 	switch {
 	case h.Held < limit.Hold:
 		h.Verdict = verdict.CannotTell
@@ -63,12 +64,12 @@ func AuditHold(limit CoreLimit, r Record) (Hold, error) {
 			h.Verdict = verdict.NotMet
 		}
 		found = append(h.findings(r, held, bridged), doubt.findings(r)...)
-	case doubt.same >= 0 || doubt.hot != nil && !h.heldIn(doubt.without(r.Cores)):
+	case stood.same >= 0 || stood.dead || stood.hot != nil && !h.heldIn(stood.without(r.Cores)):
 		h.Verdict = verdict.CannotTell
-		found = doubt.findings(r)
+		found = stood.findings(r)
 	}
 	if found != nil {
-		h.Owed = limit.Hold - min(running(doubt.without(r.Cores), limit.AtLeast, r.MaxGap), running(r.Cores, limit.AtLeast, r.MaxGap))
+		h.Owed = limit.owed(min(running(stood.without(r.Cores), limit.AtLeast, r.MaxGap), running(r.Cores, limit.AtLeast, r.MaxGap)))
 	}
 	cautions := holdCautions(limit, r.Site)
 	if r.beginsWarm() {

@@ -15,6 +15,7 @@ type doubt struct {
 	why  []disbelief
 	hot  []time.Duration   // times at which a probe showed more than a core can be, rising
 	lost [][]time.Duration // by probe, times at which it showed more or less than that
+	dead bool              // a probe shows one value from the first reading to the last
 	same int               // the first probe that shows its air at every reading, -1 for none
 }
 
@@ -187,6 +188,8 @@ func (d doubt) findings(r Record) (all []verdict.Finding) {
 		switch {
 		case w.of == outside:
 			f.Wanted = units.AtLeast(w.bound).With("of a core by then")
+		case w.of == still:
+			f.Wanted = units.InWords("a core that moves while it is heated")
 		case w.of == swinging:
 			f.Wanted = units.InWords("a core that does not go up and down within minutes")
 		case w.withAir:

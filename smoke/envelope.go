@@ -81,6 +81,7 @@ const (
 	believed belief = iota
 	tooHot          // warmer than the core can be: the probe is not in it
 	outside         // colder than the core can be: the probe was taken out
+	still           // one value from the start on: the probe is not read
 	swinging        // up and down faster than any core: the probe is in the air
 )
 

@@ -22,6 +22,7 @@ type RunningHold struct {
 	believed  track // the steps in which every probe showed what a core can be
 	envelopes [mostProbes]envelope
 	air       airMet
+	moved     uint32 // the probes that showed more than one value, one bit each
 	unlike    uint32 // the probes that showed something else than the air, one bit each
 }
 
@@ -71,6 +72,12 @@ func (h RunningHold) NextInAir(at time.Duration, air units.Temperature, cores ..
 		if is := h.envelopes[i].step(&going, at, quanta(core), medium); is == tooHot || is == swinging {
 			doubted = true
 		}
+		if h.moved>>i&1 == 0 && h.seen.steps > 0 && core != h.seen.cores[i] {
+			h.moved |= 1 << i
+			if h.seen.steps > 1 && leaps(h.seen.cores[i], core, h.limit.AtLeast) {
+				h.believed = track{}
+			}
+		}
 		if !asTheAir(core, air) {
 			h.unlike |= 1 << i
 		}
@@ -116,8 +123,11 @@ func (h RunningHold) checkStep(at time.Duration, cores []units.Temperature) erro
 
 // Met reports whether the hold has been long enough once, in steps that are believed; nothing later takes that back.
 func (h RunningHold) Met() bool {
-	return h.maxGap > 0 && h.seen.longest.Length() >= h.limit.Hold && h.believed.longest.Length() >= h.limit.Hold && !h.onlyAir()
+	return h.maxGap > 0 && h.seen.longest.Length() >= h.limit.Hold && h.believed.longest.Length() >= h.limit.Hold && !h.onlyAir() && h.allMoved()
 }
+
+// allMoved reports whether every probe has shown more than one value so far.
+func (h RunningHold) allMoved() bool { return h.moved == 1<<h.probes-1 }
 
 // onlyAir reports whether a probe has shown nothing but the air so far.
 func (h RunningHold) onlyAir() bool { return h.air.most.IsSet() && h.unlike != 1<<h.probes-1 }
@@ -140,7 +150,7 @@ func (h RunningHold) Owed() time.Duration {
 	if h.Met() {
 		return 0
 	}
-	return max(0, h.limit.Hold-h.Current())
+	return h.limit.owed(h.Current())
 }
 
 // Coldest returns the lowest core of the last step, which decides; not set before the first.

@@ -37,6 +37,7 @@ type watchedCore struct {
 	Above     bool
 	Below     bool
 	Unlike    bool
+	Moved     bool              // it has shown more than one value
 	Extreme   units.Temperature // since the core last turned
 	Falling   bool
 	Turned    time.Duration
@@ -51,7 +52,7 @@ func (h RunningHold) MarshalJSON() ([]byte, error) {
 	}
 	w := watched{Limit: h.limit, MaxGap: h.maxGap, Piece: h.piece, Air: h.air.most, AirAt: h.air.at, Seen: h.seen.saved(), Believed: h.believed.saved()}
 	for i, e := range h.envelopes[:h.probes] {
-		w.Probes = append(w.Probes, watchedCore{e.at, ofQuanta(e.high), ofQuanta(e.low), e.is == tooHot, e.is == outside, h.unlike>>i&1 == 1,
+		w.Probes = append(w.Probes, watchedCore{e.at, ofQuanta(e.high), ofQuanta(e.low), e.is == tooHot, e.is == outside, h.unlike>>i&1 == 1, h.moved>>i&1 == 1,
 			ofQuanta(e.swing.extreme), e.swing.falling, e.swing.turned, int(e.swing.turns)})
 	}
 	return wire.Marshal(w)
@@ -102,6 +103,9 @@ func (h *RunningHold) UnmarshalJSON(data []byte) error {
 			read.envelopes[i].is = tooHot
 		case p.Below:
 			read.envelopes[i].is = outside
+		}
+		if p.Moved {
+			read.moved |= 1 << i
 		}
 		if p.Unlike {
 			read.unlike |= 1 << i
