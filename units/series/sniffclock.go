@@ -98,7 +98,7 @@ func (s *sniffer) partOfClock(i int, unit time.Duration) bool {
 
 func isElapsedName(base string) bool {
 	switch base {
-	case "time", "elapsed", "elapsed time", "t", "run time", "runtime", "duration", "time elapsed", "seconds",
+	case "uptime", "up time", "time since start", "since start", "time", "elapsed", "elapsed time", "t", "run time", "runtime", "duration", "time elapsed", "seconds",
 		"minutes", "hours", "":
 		return true
 	}
