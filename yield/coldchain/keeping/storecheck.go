@@ -105,10 +105,9 @@ var exposureBands = coldchain.Limits(coldchain.TableA2)
 // bandAt is the band of a hazard that a temperature falls in; none is outside the table, which begins where the hazard
 // does.
 func bandAt(hazard coldchain.Hazard, t units.Temperature) (coldchain.Limit, bool) {
-	for i := range exposureBands {
-		band := &exposureBands[i]
+	for _, band := range exposureBands {
 		if band.Hazard == hazard && (t.Above(band.Over) || band.OrAt && t.Equal(band.Over)) && !t.Above(band.UpTo) {
-			return *band, true
+			return band, true
 		}
 	}
 	return coldchain.Limit{}, false
