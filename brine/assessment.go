@@ -22,6 +22,8 @@ const (
 	RuleThickness      verdict.Rule = "brine.thickness"
 	RuleWaterPhaseSalt verdict.Rule = "brine.water-phase-salt"
 	RuleNitrite        verdict.Rule = "brine.nitrite"
+	RuleSugar          verdict.Rule = "brine.sugar"
+	RulePack           verdict.Rule = "brine.pack"
 )
 
 // Assessment is what Check found. SaltToFish and Strength are what the recipe comes to, of a dry cure and of a
@@ -54,6 +56,7 @@ type judgement struct {
 	// Salt that the recipe uses, 0 where it does not say, and the greater figure where it says so twice; dose or
 	// strength by the amounts.
 	salt, saltAtMost units.Mass
+	sugar            units.Mass // the lesser, where it is stated in two ways
 	worked           units.Stated[units.Ratio]
 }
 

@@ -11,7 +11,7 @@ import (
 // Only a measured water phase salt meets its limit, which is that of StrictestSaltLimit: without one it is short
 // where all the salt that is stated cannot reach it, and an estimate of how much went in decides nothing. What
 // contradicts physics or itself is found Impossible and never passes. Of fish for jars only method, handling,
-// temperature and nitrite are judged.
+// temperature, pack and nitrite are judged.
 //
 // Figures that no recipe has are a units.RangeError. Nothing is rounded, a gram short is short, but for two things:
 // a temperature that is printed in two scales is met by either reading, and a dose up to 2 % above a published one
@@ -92,6 +92,12 @@ func (j *judgement) judge() error {
 		j.judgeTime()
 	}
 	j.judgeTemperature()
+	if j.ForJars && j.Pack == LowOxygenPack {
+		j.find(verdict.Finding{
+			Rule: RulePack, What: "pack", Kind: verdict.Different, Stated: units.InWords("for jars, and " + j.Pack.String()),
+			Wanted: units.InWords("jars that are processed, or a pack that is kept cold"), Citation: saltInJars.Citation,
+		})
+	}
 	if !j.ForJars {
 		if err := j.judgeWaterPhaseSalt(); err != nil {
 			return err
@@ -121,6 +127,7 @@ func (j *judgement) amounts() error {
 	if err != nil {
 		return err
 	}
+	j.sugar = sugar
 	if j.salt, j.saltAtMost = salt, saltAtMost; salt > 0 && sugar > 0 {
 		ratio, err := units.RatioOf(sugar, salt)
 		if err != nil {

@@ -34,6 +34,9 @@ func (j *judgement) doubt() error {
 		return err
 	}
 	j.doubtDose()
+	if err := j.doubtSugar(); err != nil {
+		return err
+	}
 	if err := j.doubtCold(); err != nil {
 		return err
 	}

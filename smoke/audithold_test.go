@@ -193,8 +193,8 @@ func TestGapsOnTheEdge(t *testing.T) {
 	pnw, hot := limit(t, "HOT-160-PNW"), units.Fahrenheit(165)
 	at := func(minutes ...time.Duration) core {
 		var readings []reading
-		for _, m := range minutes {
-			readings = append(readings, reading{At: m * time.Minute, Value: hot})
+		for i, m := range minutes {
+			readings = append(readings, reading{At: m * time.Minute, Value: hot.Add(units.TemperatureChange(i%2) * units.Kelvins)})
 		}
 		return record(t, readings...)
 	}
@@ -214,7 +214,7 @@ func TestGapsOnTheEdge(t *testing.T) {
 }
 
 func TestHoldCautions(t *testing.T) {
-	hot := fahrenheit(t, 10*time.Minute, 185, 185, 185, 185)
+	hot := fahrenheit(t, 10*time.Minute, 185, 185, 186, 185)
 	const core, cold, stricter, trade, unseen = "smoke.probe-in-core", "smoke.not-by-heat-alone", "smoke.stricter-exists", "smoke.commercial", "smoke.limit-unseen"
 	const three, check, warm = "smoke.three-fish", "smoke.check-thermometer", "smoke.begins-warm"
 	for id, want := range map[string][]cite.CautionID{

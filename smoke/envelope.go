@@ -70,7 +70,8 @@ type envelope struct {
 	at        time.Duration
 	high, low float64
 	begun     bool
-	is        belief // of the last reading
+	is        belief // of the last reading, but for one that swings, which is within the bounds
+	swing     swing
 }
 
 // belief is what an envelope makes of a reading.
@@ -80,6 +81,8 @@ const (
 	believed belief = iota
 	tooHot          // warmer than the core can be: the probe is not in it
 	outside         // colder than the core can be: the probe was taken out
+	still           // one value from the start on: the probe is not read
+	swinging        // up and down faster than any core: the probe is in the air
 )
 
 // step takes in a reading. most is the hottest that the core has met until then. A reading that is not believed
@@ -87,7 +90,7 @@ const (
 // one that is too cold the lower bound: a probe that lies in the air does not become a core by lying there.
 func (e *envelope) step(p *pace, at time.Duration, core, most float64) belief {
 	if !e.begun {
-		*e = envelope{at: at, high: core + probeNoise, low: core - probeNoise, begun: true}
+		*e = envelope{at: at, high: core + probeNoise, low: core - probeNoise, begun: true, swing: swing{extreme: core}}
 		if !p.start.IsSet() {
 			return believed
 		}
@@ -114,6 +117,9 @@ func (e *envelope) step(p *pace, at time.Duration, core, most float64) belief {
 		high, low = min(high, core+probeNoise), max(low, core-probeNoise)
 	}
 	e.high, e.low = high, low
+	if e.is == believed && e.swing.swings(at, core) {
+		return swinging
+	}
 	return e.is
 }
 

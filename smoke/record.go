@@ -78,6 +78,9 @@ func (r Record) checkCores() (all extent, err error) {
 		case e.High.Above(boiling):
 			highest, _ := core.Max()
 			return all, ProbeError{Probe: i, At: highest.At, Err: inTheAir(highest.Value)}
+		case e.Low.Below(coldestCore):
+			lowest, _ := core.Min()
+			return all, ProbeError{Probe: i, At: lowest.At, Err: loose(lowest.Value)}
 		}
 		all.add(e, i == 0)
 	}
@@ -115,6 +118,16 @@ func (r Record) beginsWarm() bool {
 // inTheAir is the fault of a core that is hotter than one can be.
 func inTheAir(core units.Temperature) error {
 	return units.RangeError{What: "core temperature", Got: inBoth(core), High: inBoth(boiling) + ", where a moist core boils: the probe is in the air"}
+}
+
+// coldestCore is colder than fish gets by cooling: a probe that shows -127 °C has come loose, and is neither cold fish nor raw.
+var coldestCore = units.Celsius(-40)
+
+// loose is the fault of a core that is colder than fish gets.
+func loose(core units.Temperature) error {
+	return units.RangeError{
+		What: "core temperature", Got: inBoth(core), Low: inBoth(coldestCore) + ", below which the probe has come loose",
+	}
 }
 
 // named is what a finding is about: the core or the hold, with its probe where there are several.

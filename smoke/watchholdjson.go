@@ -37,6 +37,11 @@ type watchedCore struct {
 	Above     bool
 	Below     bool
 	Unlike    bool
+	Moved     bool              // it has shown more than one value
+	Extreme   units.Temperature // since the core last turned
+	Falling   bool
+	Turned    time.Duration
+	Turns     int
 }
 
 // MarshalJSON writes the hold so that a watch goes on where it was saved; one not made by
@@ -47,7 +52,8 @@ func (h RunningHold) MarshalJSON() ([]byte, error) {
 	}
 	w := watched{Limit: h.limit, MaxGap: h.maxGap, Piece: h.piece, Air: h.air.most, AirAt: h.air.at, Seen: h.seen.saved(), Believed: h.believed.saved()}
 	for i, e := range h.envelopes[:h.probes] {
-		w.Probes = append(w.Probes, watchedCore{e.at, ofQuanta(e.high), ofQuanta(e.low), e.is == tooHot, e.is == outside, h.unlike>>i&1 == 1})
+		w.Probes = append(w.Probes, watchedCore{e.at, ofQuanta(e.high), ofQuanta(e.low), e.is == tooHot, e.is == outside, h.unlike>>i&1 == 1, h.moved>>i&1 == 1,
+			ofQuanta(e.swing.extreme), e.swing.falling, e.swing.turned, int(e.swing.turns)})
 	}
 	return wire.Marshal(w)
 }
@@ -85,12 +91,21 @@ func (h *RunningHold) UnmarshalJSON(data []byte) error {
 		if !p.High.IsSet() || !p.Low.IsSet() || p.High.Below(p.Low) || p.At > w.Seen.At || p.At < 0 {
 			return errNoWatch
 		}
-		read.envelopes[i] = envelope{at: p.At, high: quanta(p.High), low: quanta(p.Low), begun: true}
+		if !p.Extreme.IsSet() || p.Turned < 0 || p.Turned > w.Seen.At || p.Turns < 0 || p.Turns > mostTurns {
+			return errNoWatch
+		}
+		read.envelopes[i] = envelope{
+			at: p.At, high: quanta(p.High), low: quanta(p.Low), begun: true,
+			swing: swing{quanta(p.Extreme), p.Falling, p.Turned, uint8(p.Turns)},
+		}
 		switch {
 		case p.Above:
 			read.envelopes[i].is = tooHot
 		case p.Below:
 			read.envelopes[i].is = outside
+		}
+		if p.Moved {
+			read.moved |= 1 << i
 		}
 		if p.Unlike {
 			read.unlike |= 1 << i

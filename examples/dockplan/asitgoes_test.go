@@ -88,3 +88,62 @@ func holds(w work, days map[string]ran) error {
 	}
 	return nil
 }
+
+// byClock checks a day by what the household and the guides say, without a look at the problem's own bounds and windows.
+func byClock(k *kitchen, w work, days map[string]ran) error {
+	asleep := func(at time.Duration) bool {
+		clock := (k.Dock.Value + at) % (24 * time.Hour)
+		return clock >= 22*time.Hour+30*time.Minute || clock < 6*time.Hour+30*time.Minute
+	}
+	type span struct{ from, to time.Duration }
+	var awake, loads []span
+	for _, s := range w.table.Slots {
+		d := days[s.Task]
+		from, to := d.from[0], d.to[len(d.to)-1]
+		var n int
+		kind := ""
+		fmt.Sscanf(s.Task, "%s %d", &kind, &n)
+		switch kind {
+		case "gut":
+			if k.since+to > 2*time.Hour {
+				return fmt.Errorf("%s: on ice after %s", s.Task, k.since+to)
+			}
+		case "load":
+			loads = append(loads, span{from, to})
+			if process := d.to[4]; k.since+process > 48*time.Hour {
+				return fmt.Errorf("%s: process ended at %s", s.Task, process)
+			}
+			if cut := days[fmt.Sprintf("cut %d", n)]; cut.to[0] > from || from-cut.to[0] > k.Home.Waits {
+				return fmt.Errorf("%s: cut fish waits %s", s.Task, from-cut.to[0])
+			}
+		case "salt":
+			smoked := days[fmt.Sprintf("smoke %d", n)]
+			if late := smoked.from[0] - to; late < 0 || late > k.Smoker.MayLie || k.since+smoked.from[3] > 24*time.Hour {
+				return fmt.Errorf("%s: out of the salt by %s, cooked from %s", s.Task, late, k.since+smoked.from[3])
+			}
+			to = d.to[0] // it lies in salt at night
+		case "smoke":
+			to = d.to[4] // and is cold at night
+		}
+		awake = append(awake, span{from, to})
+	}
+	for _, a := range awake {
+		for at := a.from; at < a.to; at += time.Minute {
+			if asleep(at) {
+				return fmt.Errorf("somebody is up at %s", at)
+			}
+		}
+	}
+	for i, a := range loads {
+		together := 0
+		for _, b := range loads[:i+1] {
+			if b.from <= a.from && a.from < b.to {
+				together++
+			}
+		}
+		if together > k.Canner.Canners {
+			return fmt.Errorf("%d loads at once", together)
+		}
+	}
+	return nil
+}

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"example.org/lakelarder/pressure/process"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/timetable"
 )
 
@@ -57,12 +58,18 @@ func TestNothingBreaks(t *testing.T) {
 		w, err := k.plan(most.fish)
 		require.NoError(t, err, name)
 		require.Equal(t, timetable.Possible, w.table.Answer, name)
-		require.NoError(t, holds(w, day(w, func(d timetable.Times) time.Duration { return d.Most })), name)
-		require.NoError(t, holds(w, day(w, func(d timetable.Times) time.Duration { return d.Least })), name)
-		for i := 0; i < 10; i++ {
-			require.NoError(t, holds(w, day(w, func(d timetable.Times) time.Duration {
+		for i := 0; i < 12; i++ {
+			went := day(w, func(d timetable.Times) time.Duration {
+				switch i {
+				case 0:
+					return d.Most
+				case 1:
+					return d.Least
+				}
 				return d.Least + time.Duration(random.Int63n(int64((d.Most-d.Least)/time.Minute)+1))*time.Minute
-			})), name)
+			})
+			require.NoError(t, holds(w, went), name)
+			require.NoError(t, byClock(k, w, went), name)
 		}
 		for _, d := range (answer{kitchen: k, work: w}).deadlines() {
 			require.LessOrEqual(t, d.latest, d.bound.Gap, "%s: %s, the second run too", name, d.bound.Name)
@@ -93,6 +100,7 @@ func TestCheckCanFail(t *testing.T) {
 		}
 	}
 	require.ErrorContains(t, longer(0), "load 3")
+	require.ErrorContains(t, byClock(k, w, day(w, func(d timetable.Times) time.Duration { return d.Most })), "load 3")
 	w.problem.Bounds = nil
 	require.ErrorContains(t, longer(0), "people at 12h0m0s")
 }
@@ -196,4 +204,30 @@ func TestLargest(t *testing.T) {
 	require.Greater(t, most.fish, 16)
 	t.Logf("%d fish, proven %v, in %s", most.fish, most.proven, time.Since(began))
 	require.Less(t, time.Since(began), time.Minute)
+}
+
+// TestLandingAtTheLatest: the landing that is held against the published times is that of the slowest hands.
+func TestLandingAtTheLatest(t *testing.T) {
+	k := kitchenWith(t)
+	a, err := k.answer()
+	require.NoError(t, err)
+	late := 0
+	for i := range a.work.table.Slots {
+		if s := &a.work.table.Slots[i]; s.Task == "gut 1" {
+			s.Latest = 2*time.Hour - k.since + time.Minute
+			late++
+		}
+	}
+	require.Equal(t, 1, late)
+	is, err := a.land()
+	require.NoError(t, err)
+	require.Equal(t, verdict.Met, a.landing.Verdict)
+	require.Equal(t, verdict.NotMet, is.Verdict)
+}
+
+// TestSure: what was only found is not called proven.
+func TestSure(t *testing.T) {
+	require.Equal(t, "proven: no fixed starts do for 6", inTime{5, true}.sure(9))
+	require.Equal(t, "the best found, and more is not proven impossible", inTime{5, false}.sure(9))
+	require.Equal(t, "that is all", inTime{9, true}.sure(9))
 }

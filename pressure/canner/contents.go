@@ -26,7 +26,8 @@ func (c Contents) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
 // UnmarshalJSON reads contents strictly.
 func (c *Contents) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
-// Noticed is what somebody saw of a run and wrote down. It changes no verdict. The zero Noticed is nothing.
+// Noticed is what somebody saw of a run and wrote down. It changes no verdict, unless the
+// counts contradict each other. The zero Noticed is nothing.
 type Noticed struct {
 	Room         int  // jars of this kind that the canner takes, as Fit counts them; zero: not stated
 	Siphoned     int  // jars that lost liquid
@@ -87,6 +88,33 @@ func (j *judgement[T]) loaded() {
 					Stated: units.InWords(part.got), Wanted: units.InWords(part.wanted), Citation: s.Citation,
 				}, putRight)
 			}
+		}
+	}
+}
+
+// counted: no more jars stood in the canner than it takes, and no more lost liquid than stood in it. Jars are counted
+// where every kind states how many.
+func (j *judgement[T]) counted() {
+	n, jars, known := j.run.Noticed, 0, len(j.run.Contents) > 0
+	for i := range j.run.Contents {
+		jars += j.run.Contents[i].Jars
+		known = known && j.run.Contents[i].Jars > 0
+	}
+	for _, one := range [...]struct {
+		what         string
+		stated, most int
+		known        bool
+	}{
+		{"jars in the canner", jars, n.Room, n.Room > 0},
+		{"jars that lost liquid", n.Siphoned, jars, known},
+		{"jars that lost liquid", n.Siphoned, n.Room, !known && n.Room > 0},
+	} {
+		if one.known && one.stated > one.most {
+			j.impossible(verdict.Finding{
+				Rule: RuleContents, What: one.what, Stated: units.Exactly(units.Count(one.stated)),
+				Wanted: units.AtMost(units.Count(one.most)), By: units.AmountOf(units.Count(one.stated - one.most)),
+				Citation: countSource,
+			})
 		}
 	}
 }

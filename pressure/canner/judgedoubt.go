@@ -10,8 +10,10 @@ func (j *judgement[T]) doubts() {
 	if j.barometer.Kind == verdict.Impossible || j.barometer.Kind != 0 && isSteam[T]() { // a gauge does not ask for the air
 		j.add(j.barometer, putRight)
 	}
+	j.counted()
 	j.reachable()
 	j.resting()
+	j.offset()
 	j.steaming()
 	j.standing()
 	j.absolute()
@@ -108,12 +110,12 @@ func (j *judgement[T]) steaming() {
 		})
 	}
 	vented, published := j.closed.Value-j.steady.Value, j.run.Schedule.Vent
-	if !j.closed.Given || !j.steady.Given || d.Cold == 0 || vented < published || vented-d.Cold >= published-markSlack {
+	if !j.closed.Given || !j.steady.Given || d.Unboiled == 0 || vented < published || vented-d.Unboiled >= published-markSlack {
 		return
 	}
 	f := verdict.Finding{
 		Rule: RuleSteam, What: "time of steam at the boiling point from the open vent", When: when(j.steady.Value, j.closed.Value),
-		Stated: units.Exactly(max(0, vented-d.Cold)), Wanted: units.AtLeast(published), Citation: steamSource,
+		Stated: units.Exactly(max(0, vented-d.Unboiled)), Wanted: units.AtLeast(published), Citation: steamSource,
 	}
 	if c := d.Coldest.Value; d.Coldest.Given {
 		f.What, f.When, f.Stated, f.Wanted = "steam from the open vent", at(c), exactly(c.Value), atLeastFigure(j.cold)

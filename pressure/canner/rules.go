@@ -91,6 +91,9 @@ var (
 	absoluteSource = cite.Citation{
 		Where: "a gauge that never moves and shows the pressure of the air", Basis: cite.Practice,
 	}
+	countSource = cite.Citation{
+		Where: "no canner holds more jars than it takes, and no more lose liquid than stand in it", Basis: cite.Computed,
+	}
 	lateSource    = cite.Citation{Where: "jars are taken out while they are hot", Basis: cite.Practice}
 	gapSource     = cite.Citation{Where: "longest gap between readings, set by the caller", Basis: cite.Practice}
 	slightlyAbove = cite.Citation{

@@ -185,7 +185,7 @@ func ExampleKillTimesAt() {
 		fmt.Println(row.Table, row.Time, row.Citation.Basis)
 	}
 	// Output:
-	// non-proteolytic botulinum, US FDA A-4 37m0s recalled
+	// non-proteolytic botulinum, US FDA A-4 37m0s read
 	// non-proteolytic botulinum, UK 28m0s read
 }
 
@@ -234,7 +234,8 @@ func ExamplePasteurisation_SixD() {
 
 func ExamplePasteurisation_Citation() {
 	fmt.Println(lethality.Listeria().Citation().Where)
-	// Output: Appendix 4, table A-3
+	// Output:
+	// Appendix 4, table A-3, p. 422
 }
 
 func ExamplePasteurisation_TimeAt() {

@@ -103,6 +103,12 @@ func (t *timer) unstated(names []string, value int, cells []string) (int, error)
 		if !stated[i] && has&hasHalf == 0 && (size > 0 && size == len(cell) || saysHalf(name) && cell != "") {
 			return i, wrap(ErrContradiction, "AM or PM beside the clock, which is not read")
 		}
+		if !stated[i] && has&hasHalf == 0 && saysPartOfDay(cell) {
+			return i, wrap(ErrContradiction, "a half of the day beside the clock, which is not read")
+		}
+		if !stated[i] && has&hasDate == 0 && (saysRun(name) || saysUptime(name)) {
+			return i, wrap(ErrContradiction, "a count of runs or of time beside the clock, which is not read")
+		}
 		if !stated[i] && has&hasDate == 0 && (saysDate(name) || isDate(cell)) {
 			return i, wrap(ErrContradiction, "a date or a count of days beside the clock, which is not read")
 		}
@@ -117,6 +123,30 @@ func saysHalf(name string) bool {
 		return true
 	}
 	return false
+}
+
+// saysPartOfDay reports a cell that says which half of the day a clock means, in words.
+func saysPartOfDay(cell string) bool {
+	switch strings.ToLower(strings.Trim(cell, " .")) {
+	case "morning", "mornings", "forenoon", "noon", "midday", "afternoon", "evening", "evenings", "night", "midnight",
+		"vormittag", "nachmittag", "morgen", "abend", "nacht", "matin", "soir", "mañana", "tarde", "noche":
+		return true
+	}
+	return false
+}
+
+// saysRun reports the heading of a counter that goes on where the clock starts again.
+func saysRun(name string) bool {
+	switch strings.TrimSpace(strings.TrimSuffix(strings.TrimSuffix(strings.Trim(name, " .#:"), "no"), "number")) {
+	case "run", "runs", "session", "cycle", "trip", "shift", "load", "reboot", "restart", "boot", "boots":
+		return true
+	}
+	return false
+}
+
+// saysUptime reports the heading of a time since a start.
+func saysUptime(name string) bool {
+	return strings.HasPrefix(name, "uptime") || strings.HasPrefix(name, "up time") || strings.HasPrefix(name, "up_time")
 }
 
 // isWeekday reports the name of a day of the week, in full or cut to three letters.

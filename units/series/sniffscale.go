@@ -62,6 +62,9 @@ func (s *sniffer) askFactor(i int) {
 	c := s.cols[i]
 	var choices []Choice
 	for _, part := range []string{"", "0.1 ", "0.01 ", "0.001 "} {
+		if part == "0.001 " && s.kind == pressure { // of a psi it is no whole number of quanta
+			continue
+		}
 		choices = append(choices, Choice{part + c.unit, short(c.values[0] + " × " + part + c.unit)})
 	}
 	s.ask(AskUnit, choices, "Column %d %q names a unit and a factor. What is one count of it?", i+1, short(c.name))

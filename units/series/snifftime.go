@@ -23,7 +23,7 @@ func (s *sniffer) times() error {
 		}
 	}
 	s.zone()
-	return nil
+	return s.epochsAgree()
 }
 
 func (s *sniffer) time(i int, part Part, unit string) {

@@ -57,6 +57,7 @@ func (s *sniffer) lineWith(i int, text string) int {
 // all: "Unit: °C".
 func (s *sniffer) fromPreamble() {
 	for _, line := range s.lines[:s.format.Preamble] {
+		s.contradicted(line)
 		k, unit := s.unitOfLine(line)
 		if k == unknown {
 			continue
@@ -136,7 +137,11 @@ func (s *sniffer) unitOf(i int, plausible func(float64) bool) error {
 	if s.stated.Unit != "" {
 		return nil
 	}
+	absolute, vacuum := saysReference(c.name + c.under)
 	switch {
+	case s.kind == pressure && vacuum:
+		return LineError{Line: s.format.Preamble + 1, Column: short(c.name), Text: short(c.unit),
+			Err: wrap(ErrUnit, "a vacuum counts downward from the pressure of the air; a gauge pressure is wanted")}
 	case c.kind != unknown && c.kind != s.kind:
 		return LineError{Line: s.format.Preamble + 1, Column: short(c.name), Text: short(c.unit),
 			Err: wrap(ErrUnit, "no unit of "+string(s.kind))}
@@ -149,6 +154,8 @@ func (s *sniffer) unitOf(i int, plausible func(float64) bool) error {
 			"Column %d %q says two units. Which one is it?", i+1, short(c.name))
 	case c.kind == s.kind && saysFactor(c.name+c.under):
 		s.askFactor(i)
+	case s.kind == pressure && c.kind == pressure && absolute:
+		s.askAbsolute(i)
 	case c.kind == s.kind:
 		s.format.Unit = c.unit
 		s.because("Unit", "column %d %q says %s", i+1, short(c.name), c.unit)

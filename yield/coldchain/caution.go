@@ -119,7 +119,7 @@ var (
 	notOfTheCore = cite.Caution{
 		ID: "coldchain.not-of-the-core", Deciding: true,
 		Text:     "Readings that no core comes to so fast were left out, as of a probe that was moved.",
-		Citation: chain.BeliefCitation,
+		Citation: chain.BeliefCitation(),
 	}
 	heatToCome = cite.Caution{
 		ID: "coldchain.heat-to-come", Deciding: true,

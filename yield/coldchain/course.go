@@ -28,11 +28,10 @@ func (t *Terms) believed(record series.Series[units.Temperature]) (course, error
 			return c, nil
 		}
 	}
-	var kept []series.Reading[units.Temperature] // once one is left out
+	k := keeping{record: record}
 	var legs []leg
-	dense := true
 	for i := 0; i < record.Len(); i++ {
-		if dense {
+		if k.kept == nil {
 			if i = c.seen.glide(&c.believing, record, i); i == record.Len() {
 				break
 			}
@@ -43,46 +42,60 @@ func (t *Terms) believed(record series.Series[units.Temperature]) (course, error
 		if err != nil {
 			return c, err
 		}
-		if dense && (is == leftOut || is == first && i > 0) {
-			dense = false
-			kept = append(kept, record.Readings()[:i]...)
-		}
-		if !dense && is == first {
-			kept = kept[:0]
-		}
+		n := k.keep(i, is, r)
 		if is == leftOut {
 			continue
 		}
 		if is == follows && r.At-before.At <= t.MaxGap {
 			legs = c.seen.legs(legs[:0], &c.believing, before, r, warm)
 		}
-		n := i
-		if !dense {
-			n = len(kept)
-			kept = append(kept, r)
-		}
 		if warm && c.warm != nil {
 			c.warm[n/64] |= 1 << (n % 64)
 		}
 		before = r
 	}
-	if !dense {
-		if c.seen.Taken < 2 {
-			return c, chain.CheckCount(max(1, c.seen.Taken))
-		}
-		var err error
-		if c.record, err = series.New(kept); err != nil {
-			return c, err
-		}
-	}
 	c.again = c.seen
-	return c, nil
+	var err error
+	c.record, err = k.left()
+	return c, err
+}
+
+// keeping is a record of which readings are left out; kept are the others, once there is one.
+type keeping struct {
+	record series.Series[units.Temperature]
+	kept   []series.Reading[units.Temperature]
+}
+
+// keep enters reading i of the record, and returns its place among those that are kept.
+func (k *keeping) keep(i int, is taken, r series.Reading[units.Temperature]) int {
+	if k.kept == nil && (is == leftOut || is == first && i > 0) {
+		k.kept = append(make([]series.Reading[units.Temperature], 0, k.record.Len()), k.record.Readings()[:i]...)
+	}
+	if k.kept == nil || is == leftOut {
+		return i
+	}
+	if is == first {
+		k.kept = k.kept[:0]
+	}
+	k.kept = append(k.kept, r)
+	return len(k.kept) - 1
+}
+
+// left is what is kept.
+func (k *keeping) left() (series.Series[units.Temperature], error) {
+	switch {
+	case k.kept == nil:
+		return k.record, nil
+	case len(k.kept) < 2:
+		return k.record, chain.CheckCount(1)
+	}
+	return series.New(k.kept)
 }
 
 // plain reports at a glance whether a record has nothing to doubt and never warms: most that lie in ice.
 func (t *Terms) plain(x series.Extent[units.Temperature]) bool {
 	span, err := x.High.Sub(x.Low)
-	return err == nil && span <= rises && !x.High.Above(meltingIce) && x.Low.AtLeast(chain.Frozen) &&
+	return err == nil && span <= rises && !x.High.Above(meltingIce) && x.Low.AtLeast(chain.Frozen()) &&
 		(x.Longest.Length() <= longestBlind || t.Undisturbed)
 }
 

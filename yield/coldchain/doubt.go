@@ -21,7 +21,7 @@ const (
 var (
 	sparseSource = cite.Citation{Where: "longest time between readings, by what the short rules allow above 70 °F", Basis: cite.Practice}
 	stuckSource  = cite.Citation{Where: "a probe that stands still in a refrigerator that cycles", Basis: cite.Practice}
-	colderSource = cite.Citation{Where: "nothing warms in what is colder than it, or cools in what is warmer", Basis: cite.Practice}
+	colderSource = cite.Citation{Where: "what is colder cools, and what is warmer warms", Basis: cite.Practice}
 	rawSource    = chain.ReadIn(cite.FDAHazardsGuide2020, "Appendix 4, summary, p. 417")
 	ambient      = chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 12, pp. 211-212")
 	laterSource  = chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 12, p. 215")
@@ -33,16 +33,22 @@ func (f *followed) doubtful() bool {
 }
 
 // mostly reports whether so many readings were left out as of no core that nobody knows which are of it.
-func (f *followed) mostly() bool { return f.Doubted > f.Seen/mostDoubted }
+func (f *followed) mostly() bool {
+	out := f.Doubted + f.Dropouts
+	return out >= fewDoubted && out > f.Seen/mostDoubted
+}
 
-// mostDoubted is what share of the readings may be of a probe that was moved and put back: a quarter.
-const mostDoubted = 4
+// A quarter of the readings may be those of a probe that was loose, or moved and put back, and always two.
+const (
+	mostDoubted = 4
+	fewDoubted  = 3
+)
 
 // doubts are the findings about what cannot be believed, and what is not known of where the fish lay.
 func (r *Report) doubts(all []verdict.Finding, seen *followed) []verdict.Finding {
 	if m := seen.Moved; m.Given {
 		all = append(all, impossible("reading of the core, "+text(m.Value.From)+" before it", m.Value.When, units.Exactly(m.Value.Here),
-			units.Figure{}, chain.BeliefCitation, probeInPlace))
+			units.Figure{}, chain.BeliefCitation(), probeInPlace))
 	}
 	if m := seen.Stuck; m.Given {
 		all = append(all, impossible("the same reading of the core, "+text(m.Value.Here), m.Value.When, units.Exactly(m.Value.When.Length()),
@@ -57,8 +63,8 @@ func (r *Report) doubts(all []verdict.Finding, seen *followed) []verdict.Finding
 			colderSource, probeInPlace))
 	}
 	if seen.mostly() {
-		all = append(all, impossible("readings that no core comes to", series.Stretch{From: seen.Start, To: seen.End},
-			units.Exactly(units.Count(seen.Doubted)), units.AtMost(units.Count(seen.Seen/mostDoubted)), chain.BeliefCitation, probeInPlace))
+		all = append(all, impossible("readings that are not of a core", series.Stretch{From: seen.Start, To: seen.End},
+			units.Exactly(units.Count(seen.Doubted+seen.Dropouts)), units.AtMost(units.Count(seen.Seen/mostDoubted)), chain.BeliefCitation(), probeInPlace))
 	}
 	if s := seen.Sparse; s.Given {
 		all = append(all, verdict.Finding{
@@ -133,7 +139,7 @@ var (
 	}
 	lookAtProbe = cite.Caution{
 		ID: "coldchain.look-at-probe", Deciding: true,
-		Text:     "Put the probe into ice slurry, which is 32 °F (0 °C), or boiling water corrected for altitude: does it move?",
+		Text:     "Put the probe into ice slurry, which is 32 °F (0 °C), or boiling water corrected for altitude, and see it move.",
 		Citation: chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 13, p. 265"),
 	}
 	vouch = cite.Caution{

@@ -48,6 +48,9 @@ type followed struct {
 	Warm        bool
 	Frozen      bool
 
+	In      units.Stated[time.Duration] // since when it lies in ice or a freezer
+	Entered units.Temperature           // and how warm it came there
+
 	Same      int
 	SameSince time.Duration
 	Stuck     units.Stated[move]
@@ -156,7 +159,7 @@ func (f *followed) doubts(b *believing, r series.Reading[units.Temperature]) (ta
 	case f.Taken == 0 || f.Taken == 1 && b.belief.Wakes(f.Last, r):
 		f.Dropouts += f.Taken
 		f.Taken, f.Last, f.Floor, f.High, f.Since = 1, r, r.Value, r.Value, r.At
-		f.Frozen, f.Same, f.SameSince, f.Away, f.Fault = r.Value.Below(chain.Frozen), 0, r.At, false, units.Temperature{}
+		f.Frozen, f.Same, f.SameSince, f.Away, f.Fault = r.Value.Below(chain.Frozen()), 0, r.At, false, units.Temperature{}
 		f.Seen, f.End = f.Seen+1, r.At
 		return first, nil
 	default:
@@ -192,7 +195,7 @@ func (f *followed) warms(b *believing, r series.Reading[units.Temperature], q in
 	gap := r.At - f.Last.At
 	if gap > b.terms.MaxGap { // not known, and counted nowhere
 		f.rest(r)
-		f.Frozen = r.Value.Below(chain.Frozen)
+		f.Frozen = r.Value.Below(chain.Frozen())
 		return false
 	}
 	f.Floor = f.Floor.Add(units.TemperatureChange(gap / creeps))
@@ -203,12 +206,12 @@ func (f *followed) warms(b *believing, r series.Reading[units.Temperature], q in
 		f.High = r.Value
 	}
 	switch {
-	case r.Value.Below(chain.Frozen):
+	case r.Value.Below(chain.Frozen()):
 		f.Frozen = true
 	case r.Value.Above(thawed):
 		f.Frozen = false
 	}
-	warm := q-chain.Quanta(f.Floor) > int64(rises) || f.Frozen && !r.Value.Below(chain.Frozen)
+	warm := q-chain.Quanta(f.Floor) > int64(rises) || f.Frozen && !r.Value.Below(chain.Frozen())
 	if warm && !f.Warm && f.Last.At > f.Since && !b.terms.around(f.Since, f.Last.At).IsSet() { // it began before it showed
 		f.blind(b, f.Since, f.Last.At)
 	}

@@ -240,3 +240,87 @@ func TestUses(t *testing.T) {
 	require.GreaterOrEqual(t, len(rows), 30)
 	require.GreaterOrEqual(t, len(rows)-passes, passes, "as many fail as pass")
 }
+
+// A bare number where a quantity was meant is refused by its size, just below the least that is believed and not at it.
+func TestBareNumbersAreRefused(t *testing.T) {
+	readings := []series.Reading[units.Temperature]{{Value: units.Celsius(1)}, {At: minute, Value: units.Celsius(1)}}
+	s, err := series.New(readings)
+	require.NoError(t, err)
+	for name, c := range map[string]struct{ refused, accepted func(*coldchain.Terms) }{
+		"longest gap": {func(t *coldchain.Terms) { t.MaxGap = time.Second - 1 }, func(t *coldchain.Terms) { t.MaxGap = time.Second }},
+		"thickness": {
+			func(t *coldchain.Terms) { t.Thickness = units.State(units.Millimetre - 1) },
+			func(t *coldchain.Terms) { t.Thickness = units.State(3 * units.Millimetre) },
+		},
+		"thick": {
+			func(t *coldchain.Terms) { t.Thickness = units.State(60*units.Centimetre + 1) },
+			func(t *coldchain.Terms) { t.Thickness = units.State(60 * units.Centimetre) },
+		},
+		"step": {func(t *coldchain.Terms) { t.Step = 5 }, func(t *coldchain.Terms) { t.Step = units.CelsiusDegrees / 1000 }},
+		"coarse": {
+			func(t *coldchain.Terms) { t.Step = 2*units.CelsiusDegrees + 1 }, func(t *coldchain.Terms) { t.Step = 2 * units.CelsiusDegrees },
+		},
+		"use":   {func(t *coldchain.Terms) { t.Use = 9 }, func(t *coldchain.Terms) { t.Use = coldchain.Canned }},
+		"water": {func(t *coldchain.Terms) { t.Water = 9 }, func(t *coldchain.Terms) { t.Water = coldchain.Marine }},
+		"probe": {func(t *coldchain.Terms) { t.Probe = 9 }, func(t *coldchain.Terms) { t.Probe = coldchain.Core }},
+		"place": {
+			func(t *coldchain.Terms) { t.Stays = []coldchain.Stay{{When: series.Stretch{To: hour}}} },
+			func(t *coldchain.Terms) {
+				t.Stays = []coldchain.Stay{{When: series.Stretch{To: hour}, In: coldchain.InIce}}
+			},
+		},
+		"stays overlap": {
+			func(t *coldchain.Terms) {
+				t.Stays = []coldchain.Stay{{When: series.Stretch{To: hour}, In: coldchain.InIce}, {When: series.Stretch{From: hour - 1, To: 2 * hour}, In: coldchain.Out}}
+			},
+			func(t *coldchain.Terms) {
+				t.Stays = []coldchain.Stay{{When: series.Stretch{To: hour}, In: coldchain.InIce}, {When: series.Stretch{From: hour, To: 2 * hour}, In: coldchain.Out}}
+			},
+		},
+		"a stay of no time": {
+			func(t *coldchain.Terms) {
+				t.Stays = []coldchain.Stay{{When: series.Stretch{From: hour, To: hour}, In: coldchain.InIce}}
+			},
+			func(t *coldchain.Terms) {
+				t.Stays = []coldchain.Stay{{When: series.Stretch{From: hour, To: hour + 1}, In: coldchain.InIce}}
+			},
+		},
+		"a refrigerator of 26 °C": {
+			func(t *coldchain.Terms) {
+				t.Stays = []coldchain.Stay{{When: series.Stretch{To: hour}, In: coldchain.InRefrigerator, Air: units.Celsius(25).Add(1)}}
+			},
+			func(t *coldchain.Terms) {
+				t.Stays = []coldchain.Stay{{When: series.Stretch{To: hour}, In: coldchain.InRefrigerator, Air: units.Celsius(25)}}
+			},
+		},
+		"air of a loose probe": {
+			func(t *coldchain.Terms) { t.Air = []series.Reading[units.Temperature]{{Value: units.Celsius(-127)}} },
+			func(t *coldchain.Terms) { t.Air = []series.Reading[units.Temperature]{{Value: units.Celsius(-40)}} },
+		},
+		"air backward": {
+			func(t *coldchain.Terms) {
+				t.Air = []series.Reading[units.Temperature]{{At: hour, Value: units.Celsius(1)}, {At: hour, Value: units.Celsius(1)}}
+			},
+			func(t *coldchain.Terms) {
+				t.Air = []series.Reading[units.Temperature]{{At: hour, Value: units.Celsius(1)}, {At: hour + 1, Value: units.Celsius(1)}}
+			},
+		},
+	} {
+		terms := coldchain.Terms{MaxGap: hour}
+		c.refused(&terms)
+		_, err := coldchain.Audit(s, terms)
+		require.Error(t, err, name)
+		_, err = coldchain.Watch(terms)
+		require.Error(t, err, name)
+		terms = coldchain.Terms{MaxGap: hour}
+		c.accepted(&terms)
+		_, err = coldchain.Audit(s, terms)
+		require.NoError(t, err, name)
+	}
+	_, err = coldchain.Audit(s, coldchain.Terms{MaxGap: 30})
+	require.EqualError(t, err, "longest gap trusted 30 (30ns): was the unit left out? Expected 0 or at least 1 s")
+	_, err = coldchain.CheckLanding(coldchain.Landing{Gutted: units.State[time.Duration](2)})
+	require.ErrorIs(t, err, units.ErrRange)
+	_, err = coldchain.CheckLanding(coldchain.Landing{Gutted: units.State(time.Second)})
+	require.NoError(t, err)
+}

@@ -20,7 +20,7 @@ func (f *followed) glide(b *believing, record series.Series[units.Temperature], 
 		longest = min(longest, longestBlind)
 	}
 	low, high := b.belief.Reach()
-	low = max(low, chain.Quanta(chain.Frozen))
+	low = max(low, chain.Quanta(chain.Frozen()))
 	noise, core, still, warming := int64(chain.Noise), b.core, b.still, f.Warm
 	last, at := chain.Quanta(f.Last.Value), f.Last.At
 	floor, top, since, blind := chain.Quanta(f.Floor), chain.Quanta(f.High), f.Since, time.Duration(0)

@@ -57,7 +57,7 @@ const longestLanding = 7 * chain.Day
 // judged for every fish, though the canning guide is its only source, and so is the ice that the guide asks for after
 // it: within the same time, in a medium of at most 40 °F, which others print beside ice. A rule for warm air or water
 // holds where it was warm or that is not known. The longer time that one source gives gutted fish is named by
-// LandingRules and never used. Times must be 0 to 7 days, a stated medium -3 to 15 °C, the warmest -5 to 50 °C:
+// LandingRules and never used. Times must be 0 or 1 s to 7 days, a stated medium -3 to 15 °C, the warmest -5 to 50 °C:
 // otherwise a units.RangeError. What is left out is CannotTell.
 func CheckLanding(l Landing) (LandingReport, error) {
 	if err := l.check(); err != nil {
@@ -90,6 +90,11 @@ func CheckLanding(l Landing) (LandingReport, error) {
 }
 
 func (l Landing) check() error {
+	for _, err := range [...]error{chain.CheckTime("time until gutted", l.Gutted.Value), chain.CheckTime("time until iced", l.Iced.Value)} {
+		if err != nil {
+			return err
+		}
+	}
 	if err := units.CheckDuration("time until gutted", l.Gutted.Value, 0, longestLanding); err != nil {
 		return err
 	}

@@ -130,7 +130,7 @@ func TestLandingSafeDirection(t *testing.T) {
 					l := coldchain.Landing{Gutted: units.State(gutted), Iced: units.State(iced), Warmest: units.Celsius(warmest), Medium: units.Celsius(medium), ForSmoking: true}
 					base := check(l)
 					for _, worse := range []func(*coldchain.Landing){
-						func(l *coldchain.Landing) { l.Gutted.Value++ }, func(l *coldchain.Landing) { l.Iced.Value++ }, func(l *coldchain.Landing) { l.Warmest = units.Celsius(50) },
+						func(l *coldchain.Landing) { l.Gutted.Value += time.Second }, func(l *coldchain.Landing) { l.Iced.Value += time.Second }, func(l *coldchain.Landing) { l.Warmest = units.Celsius(50) },
 						func(l *coldchain.Landing) { l.Warmest = units.Temperature{} }, func(l *coldchain.Landing) { l.Medium = l.Medium.Add(units.CelsiusDegrees) },
 					} {
 						changed := l

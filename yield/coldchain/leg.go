@@ -121,6 +121,9 @@ func (f *followed) legs(to []leg, b *believing, before, next series.Reading[unit
 		case b.core:
 			f.tooCold(b, &l, until, stay)
 		}
+		if b.core {
+			f.uncooled(&l, until, stay)
+		}
 		to = append(to, l)
 		from, a = until, end
 	}
@@ -171,7 +174,7 @@ func (f *followed) contradicted(b *believing, l *leg, end time.Duration, air uni
 
 // tooCold is that the core falls, or in ice stays for half a day, below everything that was around it for an hour.
 func (f *followed) tooCold(b *believing, l *leg, end time.Duration, stay *Stay) {
-	if f.Against.Given || l.b >= chain.Quanta(chain.Frozen) {
+	if f.Against.Given || l.b >= chain.Quanta(chain.Frozen()) {
 		return
 	}
 	coldest := b.terms.coldest(l.from-settles, end)
@@ -187,6 +190,34 @@ func (f *followed) tooCold(b *believing, l *leg, end time.Duration, stay *Stay) 
 		f.Against = units.State(move{series.Stretch{From: l.from, To: end}, coldest, here})
 	}
 }
+
+// uncooled is that the core does not fall in ice or in a freezer, warm as it is.
+func (f *followed) uncooled(l *leg, end time.Duration, stay *Stay) {
+	if stay == nil || stay.In != InIce && stay.In != InFreezer {
+		return
+	}
+	if in := units.State(stay.When.From); f.In != in {
+		f.In, f.Entered = in, units.FromAbsoluteZero(units.TemperatureChange(l.a))
+	}
+	_, warmest := stay.believed()
+	if t := stay.around(); t.IsSet() {
+		warmest = t
+	}
+	if f.Against.Given || end-stay.When.From < coolsWithin || l.b <= chain.Quanta(warmest.Add(farAbove)) ||
+		l.b < chain.Quanta(f.Entered.Add(-coolsBy)) {
+		return
+	}
+	here := units.FromAbsoluteZero(units.TemperatureChange(l.b))
+	f.Against = units.State(move{series.Stretch{From: stay.When.From, To: end}, f.Entered.Add(-coolsBy - colderBy), here})
+}
+
+// The thickest fish that a home cools is a kelvin colder in its middle after four hours, when it is 5 K warmer than what is
+// around it.
+const (
+	coolsWithin = 4 * time.Hour
+	coolsBy     = units.CelsiusDegrees
+	farAbove    = 5 * units.CelsiusDegrees
+)
 
 // thawsInIce is how long frozen fish is believed to stay below Frozen in melting ice.
 const thawsInIce = 12 * time.Hour

@@ -49,7 +49,7 @@ func (s Stay) check(after time.Duration) error {
 func (s Stay) believed() (low, high units.Temperature) {
 	switch s.In {
 	case InIce:
-		return units.Celsius(-3), units.Celsius(15)
+		return units.Celsius(-3), units.Celsius(5)
 	case InRefrigerator:
 		return units.Celsius(-5), units.Celsius(25)
 	case InFreezer:

@@ -41,7 +41,7 @@ func (g Rate) Over(d time.Duration) (units.Ratio, error) {
 const growthHigh = 25
 
 var growthLimits = cite.Citation{
-	Source: cite.FDAHazardsGuide2022, Where: "Appendix 4, table A-1, pp. 419-420", Basis: cite.Recalled,
+	Source: cite.FDAHazardsGuide2020, Where: "Appendix 4, table A-1, p. 420", Basis: cite.Read,
 }
 
 var (

@@ -80,8 +80,8 @@ func MeltRateOf(u units.FilmCoefficient, surface units.Area, latent units.Specif
 // MeltTest returns how fast a box melts ice by weighing it: K = (before - after)/(outside × time), rounded up to the
 // quantum. Outside is the mean of the air around the box, 1 to 60 °C, the time 1 h to 30 days, before at most 10 t and
 // after 1 g to that, for where no ice is left it is not known when the last of it melted: otherwise a units.RangeError.
-// A test that melted nothing gives a rate of zero, which Hold refuses. Weigh the ice with its meltwater drained, as it
-// will be used. Source: FAO ice meltage test, from memory.
+// So is less melted than in 15 cm of the best foam all around the ice: it was colder than 0 °C, or the air was. Weigh the
+// ice with its meltwater drained, as it will be used. Source: FAO ice meltage test, from memory.
 func MeltTest(before, after units.Mass, outside units.Temperature, d time.Duration) (MeltRate, error) {
 	if err := checkMass("ice before", before, mostFish); err != nil {
 		return MeltRate{}, err
@@ -95,9 +95,27 @@ func MeltTest(before, after units.Mass, outside units.Temperature, d time.Durati
 	if err := units.CheckDuration("time of the test", d, time.Hour, longestHold); err != nil {
 		return MeltRate{}, err
 	}
+	least, err := leastMelted(after, outside, d)
+	if err != nil {
+		return MeltRate{}, err
+	}
+	if before-after < least {
+		return MeltRate{}, units.RangeError{
+			What: "ice melted in air of " + outside.String() + " in " + units.Lasting(d), Got: units.Text(before-after, units.Gram, 1),
+			Low: units.Text(least, units.Gram, 1),
+		}
+	}
 	per, err := upTo[units.Mass](1,
 		[]int64{int64(before - after), int64(time.Hour), int64(units.CelsiusDegrees)}, []int64{int64(d), overZero(outside)})
 	return MeltRate{per, meltTestCitation}, err
+}
+
+// leastMelted is what melts of a ball of ice, the least surface that it can have, in 15 cm of foam of 0.02 W/(m K) without a
+// lid or a drain: no box keeps ice better.
+func leastMelted(ice units.Mass, outside units.Temperature, d time.Duration) (units.Mass, error) {
+	const foam, density, latent = 0.02 / 0.15, 917., 334e3 // W/(m² K), kg/m³, J/kg
+	surface := math.Cbrt(36*math.Pi) * math.Pow(units.Float(ice, units.Kilogram)/density, 2./3)
+	return units.OfFloat(foam*surface*outside.Celsius()*d.Seconds()/latent, units.Kilogram)
 }
 
 // Hold returns the ice that melts in the box while it stands in air of a temperature for a time, rounded up to the

@@ -44,16 +44,22 @@ func (l Load) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly.
 func (l *Load) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
 
+// keptIced is the warmest that fish in ice is to be: more is fish that is not to be chilled.
+var keptIced = units.Fahrenheit(40)
+
 // mostSpare is the largest spare share accepted; more is taken for a slip.
 const mostSpare = 3 * units.One
 
 // Plan returns the ice of a whole trip: ToChill from the catch to the aim, MeltRate.Hold or RoughHold for the time, and
-// the spare. Its limits are theirs; Spare must be 0 to 300 % and IceShare as for Slurry: otherwise a units.RangeError.
+// the spare. Its limits are theirs, and fish is to be kept at 40 °F or below; Spare must be 0 to 300 % and IceShare as for Slurry: otherwise a units.RangeError.
 // Each part is rounded up to the gram. The fish is counted as all caught at the start, which is the safe side for the
 // ice.
 func Plan(trip Trip) (Load, error) {
 	chill, err := ToChill(trip.Fish, trip.From, trip.To, trip.Constant)
 	if err != nil {
+		return Load{}, err
+	}
+	if err := units.CheckTemperature("fish that is kept in ice", trip.To, units.Celsius(0), keptIced); err != nil {
 		return Load{}, err
 	}
 	rough := trip.Box == MeltRate{}

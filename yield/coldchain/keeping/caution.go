@@ -25,7 +25,7 @@ func (t *Times) cautionsOf() []cite.Caution {
 		all = append(all, lookAtJars)
 	}
 	if t.Storage == InFreezer && t.Food != HomeCanned {
-		all = append(all, monthsAreQuality)
+		all = append(all, monthsAreQuality, sealedAndFrozen)
 	}
 	if t.Storage == InRefrigerator {
 		all = append(all, daysTogether)
@@ -64,6 +64,12 @@ var (
 		Text: "No home guidance for the refrigerator was found: freeze smoked fish in a vacuum or sealed pack, " +
 			"and open the pack before it thaws.",
 		Citation: chain.ReadIn(cite.MichiganRegulation569, "R 285.569.18"),
+	}
+	sealedAndFrozen = cite.Caution{
+		ID: "keeping.sealed-and-frozen", Deciding: true,
+		Text: "Freezing is all that keeps toxin out of raw fish in a sealed pack: freeze it at once, label it to be kept frozen, " +
+			"and thaw it in the refrigerator just before use.",
+		Citation: chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 13, p. 254"),
 	}
 	monthsAreQuality = cite.Caution{
 		ID: "keeping.months-are-quality",

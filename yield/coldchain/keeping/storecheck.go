@@ -157,12 +157,12 @@ func warmFreezer(at units.Temperature) []StoreCost {
 }
 
 func (r *StoreReport) cautionsOf() []cite.Caution {
-	all := make([]cite.Caution, 1, 3)
-	all[0] = storeThermometer
+	all := make([]cite.Caution, 2, 4)
+	all[0], all[1] = storeThermometer, thermometerChecked
 	switch {
 	case r.Storage == InRefrigerator && r.At.Above(refrigeratorAt):
 		all = append(all, warmShelf, vacuumAt38)
-	case r.Storage == InRefrigerator && r.At.Above(units.Fahrenheit(38)):
+	case r.Storage == InRefrigerator && r.At.AtLeast(units.Fahrenheit(38)):
 		all = append(all, vacuumAt38)
 	case r.Storage == InFreezer && r.At.Above(fishThaws):
 		all = append(all, thawedStore)
@@ -180,6 +180,12 @@ var (
 		Text:     "Read a thermometer in the warmest place, after a night shut; the dial of the appliance says nothing.",
 		Citation: cite.Citation{Where: "reading a refrigerator or freezer", Basis: cite.Practice},
 	}
+	thermometerChecked = cite.Caution{
+		ID: "keeping.thermometer-checked",
+		Text: "Check the thermometer in ice slurry, which is 32 °F (0 °C), or where it is used near boiling in boiling water, " +
+			"corrected for altitude.",
+		Citation: chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 13, p. 265"),
+	}
 	warmShelf = cite.Caution{
 		ID: "keeping.warm-refrigerator", Deciding: true,
 		Text: "No published keeping time of the refrigerator holds above 40 °F (4.4 °C): make it colder. " +
@@ -188,9 +194,9 @@ var (
 	}
 	vacuumAt38 = cite.Caution{
 		ID: "keeping.vacuum-at-38", Deciding: true,
-		Text: "Above 38 °F (3.3 °C) the time to botulinum toxin in a sealed pack falls sharply: " +
+		Text: "Where cold is the only barrier against botulinum toxin, as in a sealed pack, it is below 38 °F (3.3 °C): " +
 			"open the pack, or freeze it.",
-		Citation: chain.ReadIn(cite.MSUEThawing, "as summarised in a trade magazine"),
+		Citation: chain.ReadIn(cite.FDAHazardsGuide2020, "ch. 13, pp. 246-247"),
 	}
 	thawedStore = cite.Caution{
 		ID: "keeping.thawed-in-the-store", Deciding: true,

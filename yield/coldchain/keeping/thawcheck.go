@@ -170,7 +170,7 @@ func (c *thawCheck) pack() {
 func (p ThawPlan) cautionsOf() []cite.Caution {
 	all := append(make([]cite.Caution, 0, 4), thawOnce)
 	if p.SealedPack {
-		all = append(all, vacuumAt38)
+		all = append(all, vacuumAt38, sealedAndFrozen)
 	}
 	switch p.Method {
 	case ThawOnCounter:

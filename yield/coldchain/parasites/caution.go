@@ -24,6 +24,10 @@ var (
 		Text:     "The temperature must be the warmest of the freezer, door and defrosting included, by a thermometer in it.",
 		Citation: parasiteA,
 	}
+	dropouts = cite.Caution{
+		ID: "parasites.dropouts", Deciding: true,
+		Text: "Readings of a broken or loose probe were left out: a gap longer than the one trusted breaks the hold.",
+	}
 	thickFish = cite.Caution{
 		ID:       "parasites.thick-fish",
 		Text:     "For fish thicker than 6 in (15.2 cm) the guide doubts its own rules: time from loading is not relied on.",

@@ -5,7 +5,9 @@ import (
 
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/verdict"
+	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
 // thickest is the thickness up to which the guide takes its freezing rules to fit.
@@ -33,7 +35,8 @@ func (p *Plan) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, p)
 
 // Check judges a plan by each published rule of freezing: met, not met or cannot tell, how much too warm or short it
 // is, and what would do. The freezer must be from -90 to 40 °C, Stored and Through 0 to 10 years and Through at most
-// Stored, a thickness above zero: otherwise a units.RangeError. A freezer exactly at a rule's temperature, for exactly
+// Stored, a thickness 1 mm to 2 m: otherwise a units.RangeError. A core colder than its freezer, or fish frozen through
+// faster than any is, is never a pass. A freezer exactly at a rule's temperature, for exactly
 // its time, meets it.
 func Check(p Plan) (Report, error) {
 	if !p.Store.IsSet() {
@@ -48,11 +51,59 @@ func Check(p Plan) (Report, error) {
 			all = append(all, p.judge(rule))
 		}
 	}
+	if f, ok := p.contradicts(); ok {
+		doubt(all, f)
+	}
 	return reported(all, false), nil
 }
 
+// What a plan is believed to do; practice, with the reasons. A freezer is a few degrees colder than the warmest it gets. Fish
+// that is frozen through gave off the heat of its water, 200 MJ/m³ at least, through frozen flesh of 2 W/(m K) at most; a
+// ball freezes fastest, and its surface is no colder than the freezer.
+const (
+	freezerSwings  = 6 * units.CelsiusDegrees
+	heatToFreeze   = 2e8
+	frozenCarries  = 2.
+	ballOfItsWidth = 24
+)
+
+// contradicts is what of a plan cannot be: a core colder than its freezer, or frozen through in no time.
+func (p Plan) contradicts() (verdict.Finding, bool) {
+	f := verdict.Finding{Rule: RuleBelieved, Kind: verdict.Impossible, Verdict: verdict.CannotTell, Citation: inNoTime}
+	if p.Core.IsSet() && p.Core.Below(p.Freezer.Add(-freezerSwings)) {
+		f.What, f.Stated = "core", units.Exactly(p.Core)
+		f.Wanted = units.AtLeast(p.Freezer.Add(-freezerSwings)).With("in that freezer")
+		return f, true
+	}
+	if !p.Through.Given || !p.Core.IsSet() || !p.Core.Below(chain.Frozen()) {
+		return f, false
+	}
+	d := units.Float(chain.Thinnest, units.Metre)
+	if p.Thickness.Given {
+		d = units.Float(p.Thickness.Value, units.Metre)
+	}
+	colder := -1 - p.Freezer.Celsius()
+	if colder <= 0 {
+		colder = 1
+	}
+	least := time.Duration(heatToFreeze * float64(d*d) / (ballOfItsWidth * frozenCarries * colder) * float64(time.Second))
+	if p.Through.Value >= least {
+		return f, false
+	}
+	f.What, f.Stated = "time until frozen through", units.Exactly(p.Through.Value)
+	f.Wanted = units.AtLeast(least.Round(time.Second)).With("for that thickness")
+	return f, true
+}
+
+var inNoTime = cite.Citation{Where: "Plank's equation for a ball whose surface is held", Basis: cite.Computed}
+
 func (p Plan) check() error {
 	const decade = 10 * 365 * 24 * time.Hour
+	for _, err := range [...]error{chain.CheckTime("time in the freezer", p.Stored), chain.CheckTime("time until frozen through", p.Through.Value)} {
+		if err != nil {
+			return err
+		}
+	}
 	low, high := units.Celsius(-90), units.Celsius(40)
 	if err := units.CheckTemperature("temperature of the freezer", p.Freezer, low, high); err != nil {
 		return err
@@ -73,8 +124,11 @@ func (p Plan) check() error {
 			return err
 		}
 	}
+	if err := units.CheckUnit("thickness", p.Thickness.Value, units.Millimetre); err != nil {
+		return err
+	}
 	if p.Thickness.Given {
-		return units.Check("thickness", p.Thickness.Value, units.Nanometre, 2*units.Metre)
+		return units.Check("thickness", p.Thickness.Value, units.Millimetre, 2*units.Metre)
 	}
 	return nil
 }

@@ -12,11 +12,20 @@ import (
 // Audit judges a record of the core of the thickest fish by each published rule and returns what it held. Only time in
 // which the core itself has the rule's temperature counts, straight lines between readings, ends rounded inward:
 // stricter than the rules that count from loading. Above the temperature the clock starts anew, and where a rule asks
-// for a deeper one first, so does that. A gap longer than maxGap breaks a hold; where the hold would be enough if the
+// for a deeper one first, so does that. What a broken probe shows is a gap, and a core that changes as none does is never a
+// pass. A gap longer than maxGap breaks a hold; where the hold would be enough if the
 // gap was cold (or hot) throughout, one cannot tell. A record of fewer than two readings, one with a reading below -80
-// or above 100 °C (a fault of the probe) or a maxGap not above zero is a units.RangeError; an empty one is
+// or above 100 °C that is no code of a broken probe, or a maxGap not above zero is a units.RangeError; an empty one is
 // series.ErrEmpty.
 func Audit(core series.Series[units.Temperature], maxGap time.Duration) (Report, error) {
+	if err := chain.CheckWalk(core, maxGap); err != nil {
+		return Report{}, err
+	}
+	believed, err := chain.Believe(core)
+	if err != nil {
+		return Report{}, err
+	}
+	core = believed.Record
 	if err := chain.CheckRecord(core, maxGap); err != nil {
 		return Report{}, err
 	}
@@ -26,7 +35,17 @@ func Audit(core series.Series[units.Temperature], maxGap time.Duration) (Report,
 			all = append(all, rule.judge(core, maxGap))
 		}
 	}
-	return reported(all, true), nil
+	if m := believed.Moved; m.Given {
+		doubt(all, verdict.Finding{
+			Rule: RuleBelieved, What: "core, which no fish changes so fast", Kind: verdict.Impossible, Verdict: verdict.CannotTell,
+			When: m, Citation: chain.BeliefCitation(),
+		})
+	}
+	r := reported(all, true)
+	if believed.Dropouts > 0 {
+		r.Cautions = append(r.Cautions, dropouts)
+	}
+	return r, nil
 }
 
 // judge judges a record by one rule.

@@ -1,6 +1,7 @@
 package parasites
 
 import (
+	"slices"
 	"time"
 
 	"example.org/lakelarder/internal/wire"
@@ -42,6 +43,15 @@ type judged struct {
 	finding verdict.Finding
 }
 
+// doubt makes of every rule that is met one that cannot be told.
+func doubt(all []judged, f verdict.Finding) {
+	for i := range all {
+		if all[i].Verdict.Passes() {
+			all[i].Verdict, all[i].finding = verdict.CannotTell, f
+		}
+	}
+}
+
 // reported sums up what was judged.
 func reported(all []judged, record bool) Report {
 	best := verdict.NotMet
@@ -54,7 +64,7 @@ func reported(all []judged, record bool) Report {
 	r := Report{Lines: make([]Line, len(all)), Next: next(best)}
 	for i := range all {
 		r.Lines[i] = all[i].Line
-		if all[i].Rule.Standing == Deciding && all[i].Verdict == best && best != verdict.Met {
+		if all[i].Rule.Standing == Deciding && all[i].Verdict == best && best != verdict.Met && !slices.Contains(findings, all[i].finding) {
 			findings = append(findings, all[i].finding)
 		}
 	}
@@ -87,9 +97,9 @@ func (l Line) Would(s units.System) string {
 	} else {
 		text += cold(l.Rule.Temperature, s)
 	}
-	text += " for " + units.Lasting(l.Rule.Hold) + " without a break, " + l.Rule.Clock.String()
+	text += " for " + units.AmountOf(l.Rule.Hold).Text(s, units.Up) + " without a break, " + l.Rule.Clock.String()
 	if l.Beyond == 0 && l.Short > 0 {
-		text += "; " + units.Lasting(l.Short) + " are missing"
+		text += "; " + units.AmountOf(l.Short).Text(s, units.Up) + " are missing"
 	}
 	if l.Verdict == verdict.CannotTell {
 		text += "; a probe in the thickest fish would tell"

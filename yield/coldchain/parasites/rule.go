@@ -25,6 +25,7 @@ const (
 	RuleEUHeating       verdict.Rule = "parasites.eu-heating"
 	RuleTapeworm165F    verdict.Rule = "parasites.tapeworm-165-f"
 	RuleTapeworm122F    verdict.Rule = "parasites.tapeworm-122-f"
+	RuleBelieved        verdict.Rule = "parasites.believed" // what no fish and no freezer does
 )
 
 // Rule is one published way to kill the parasites of fish: by cold, or by Heat. Hold is the least time at Temperature

@@ -22,10 +22,12 @@ const (
 )
 
 // Frozen is the temperature below which flesh is frozen for the most part.
-var Frozen = units.Celsius(-3)
+func Frozen() units.Temperature { return units.Celsius(-3) }
 
 // BeliefCitation is the reason behind the fastest change.
-var BeliefCitation = cite.Citation{Where: "slab of fish whose surface is held, 40 K away: first term of the series", Basis: cite.Computed}
+func BeliefCitation() cite.Citation {
+	return cite.Citation{Where: "slab of fish whose surface is held, 40 K away: first term of the series", Basis: cite.Computed}
+}
 
 // Belief is how a record of the core of a fish is doubted: Thawed is for its readings above Frozen, Hard for those below.
 type Belief struct {
@@ -67,7 +69,7 @@ func (b *Belief) Reach() (low, high int64) { return b.low, b.high }
 // Sign is what a reading shows after the last that was believed: a code, a jump, or none.
 func (b *Belief) Sign(last, r series.Reading[units.Temperature]) series.Sign {
 	limits := b.Thawed
-	if thaw := units.Celsius(0); last.Value.Below(thaw) && r.Value.Below(thaw) && (last.Value.Below(Frozen) || r.Value.Below(Frozen)) {
+	if thaw := units.Celsius(0); last.Value.Below(thaw) && r.Value.Below(thaw) && (last.Value.Below(Frozen()) || r.Value.Below(Frozen())) {
 		limits = b.Hard // but not through freezing and thawing, which take far longer
 	}
 	d, err := series.WatchDoubts(limits)
@@ -113,4 +115,59 @@ func isOneOf(codes []units.Temperature, t units.Temperature) bool {
 		}
 	}
 	return false
+}
+
+// Believed is a record without what a broken probe shows and no core does.
+type Believed struct {
+	Record   series.Series[units.Temperature]
+	Dropouts int
+	Doubted  int
+	Moved    units.Stated[series.Stretch] // the first time that the probe did not come back to where it was
+}
+
+// Believe returns what is believed of a record of the core of fish. Values that no fish has and no broken probe shows are left
+// to CheckExtremes; fewer than two believed readings are no record.
+func Believe(record series.Series[units.Temperature]) (Believed, error) {
+	b := BeliefOf(Thinnest)
+	out := Believed{Record: record}
+	var kept []series.Reading[units.Temperature]
+	away, fault := false, units.Temperature{}
+	for _, r := range record.Readings() {
+		n := len(kept)
+		if n == 1 && b.Wakes(kept[0], r) {
+			kept, n, out.Dropouts = kept[:0], 0, out.Dropouts+1
+		}
+		calm := n == 0 || b.Calm(Quanta(kept[n-1].Value), Quanta(r.Value))
+		sign := series.Sign(0)
+		switch {
+		case b.IsCode(r.Value) || fault.IsSet() && r.Value == fault:
+			sign = series.FaultCode
+		case !calm && CheckFish(r.Value) == nil:
+			sign = b.Sign(kept[n-1], r)
+		}
+		switch sign {
+		case series.FaultCode:
+			out.Dropouts++
+			fault = r.Value
+			continue
+		case series.Jump:
+			out.Doubted++
+			away = true
+			continue
+		}
+		if away && !calm && !out.Moved.Given {
+			out.Moved = units.State(series.Stretch{From: kept[n-1].At, To: r.At})
+		}
+		away, fault = false, units.Temperature{}
+		kept = append(kept, r)
+	}
+	switch {
+	case len(kept) == record.Len():
+		return out, nil
+	case len(kept) < 2:
+		return out, CheckCount(max(1, len(kept)))
+	}
+	var err error
+	out.Record, err = series.New(kept)
+	return out, err
 }

@@ -1,6 +1,7 @@
 package chain
 
 import (
+	"strconv"
 	"time"
 
 	"example.org/lakelarder/units"
@@ -41,12 +42,22 @@ func CheckGap(maxGap time.Duration) error {
 	switch {
 	case maxGap == 0:
 		return units.UnsetError{What: "longest gap trusted"}
+	case maxGap > 0:
+		return CheckTime("longest gap trusted", maxGap)
 	case maxGap < 0:
 		return units.RangeError{
 			What: "longest gap trusted", Got: units.Lasting(maxGap), Low: units.Lasting(0), LowExclusive: true,
 		}
 	}
 	return nil
+}
+
+// CheckTime refuses a time of less than a second, for which the unit was left out.
+func CheckTime(what string, d time.Duration) error {
+	if d == 0 || d >= time.Second || d <= -time.Second {
+		return nil
+	}
+	return units.UnitError{What: what, Got: strconv.FormatInt(int64(d), 10) + " (" + d.String() + ")", Least: units.Lasting(time.Second)}
 }
 
 // CheckFish refuses what no fish is: not set, below -80 °C or above 100 °C.
