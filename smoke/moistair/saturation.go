@@ -27,6 +27,9 @@ func logSaturation(t float64) (ln, slope float64) {
 	return ln, slope
 }
 
+// lnAtZero and slopeAtZero are those at 0 °C, where each wet surface begins.
+var lnAtZero, slopeAtZero = logSaturation(0)
+
 // saturation returns the saturation pressure in Pa at t °C.
 func saturation(t float64) float64 {
 	ln, _ := logSaturation(t)
