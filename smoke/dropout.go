@@ -8,12 +8,12 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// deepDip is how far one reading lies below both beside it where a core does not: it would have to cool and warm again by
-// that much between three readings. Practice.
+// deepDip is how far one reading lies below both beside it where a core does not: it would have to cool and warm again
+// by that much between three readings. Practice.
 const deepDip = 4 * probeNoise
 
-// withoutDropouts is the record without the readings in which a probe dropped out and came back: colder than a core gets by
-// then, or one deep dip. What it showed then was not seen: cold fish is not believed for it, nor fish that is warm again.
+// withoutDropouts is the record without the readings in which a probe dropped out and came back: colder than a core gets
+// by then, or one deep dip. Neither cold fish nor fish that is warm again is believed for it.
 func (r Record) withoutDropouts() (Record, error) {
 	all, err := r.checkCores()
 	if err != nil || float64(all.fall) <= probeNoise {
@@ -43,7 +43,7 @@ func (r Record) withoutDropouts() (Record, error) {
 	return r, nil
 }
 
-// deepDips are the times of single readings far below both beside them, which are no further off than a gap that is believed.
+// deepDips are the times of single readings far below both beside them, where those are no further off than a gap.
 func deepDips(core series.Series[units.Temperature], maxGap time.Duration) (at []time.Duration) {
 	for i := 1; i+1 < core.Len(); i++ {
 		before, _ := core.At(i - 1)
