@@ -14,6 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/units/verdict"
 )
 
 // results are the lines of one package.
@@ -85,6 +86,10 @@ func write(b *strings.Builder, v reflect.Value) {
 		}
 		fmt.Fprintf(b, "%016x", math.Float64bits(v.Float()))
 	case reflect.String:
+		if v.Type() == reflect.TypeOf("") { // words for a person, which may be put better
+			b.WriteString("…")
+			return
+		}
 		b.WriteString(strconv.Quote(v.String()))
 	case reflect.Struct:
 		if v.IsZero() {
@@ -160,11 +165,12 @@ func TestFull(t *testing.T) {
 	require.Equal(t, "{3ff8000000000000 2}", full(pair{1.5, 2}))
 	require.Equal(t, "[1 2 3]", full([]int{1, 2, 3}))
 	require.Equal(t, "[{8000000000000000 1}]", full([]pair{{X: math.Copysign(0, -1), y: 1}}))
-	require.Equal(t, `{1 true "a"}`, full(struct {
+	require.Equal(t, `{1 true … "a.b"}`, full(struct {
 		A int
 		B bool
 		C string
-	}{1, true, "a"}))
+		D verdict.Rule
+	}{1, true, "a", "a.b"}))
 	require.Equal(t, "[{} {1 {}}]", full([]struct {
 		A int
 		B pair

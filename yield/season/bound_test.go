@@ -2,6 +2,7 @@ package season_test
 
 import (
 	"math/rand"
+	"runtime"
 	"testing"
 	"time"
 
@@ -11,8 +12,13 @@ import (
 	"example.org/lakelarder/yield/season"
 )
 
-// A century of trips, preserved late under a quota, is planned within a second or two on a slow machine: a search stops in time.
+// A century of trips, preserved late under a quota, is planned in time: the search that stopped by its steps alone took a
+// minute. An emulated machine is slower.
 func TestCenturyIsPlannedInTime(t *testing.T) {
+	longest := 5 * time.Second
+	if runtime.GOARCH != "amd64" {
+		longest = time.Minute
+	}
 	for seed := int64(0); seed < 6; seed++ {
 		rng := rand.New(rand.NewSource(seed))
 		y := twoDays()
@@ -25,7 +31,7 @@ func TestCenturyIsPlannedInTime(t *testing.T) {
 		start := time.Now()
 		_, _, err := season.Steady(y)
 		require.NoError(t, err)
-		require.Less(t, time.Since(start), 20*time.Second, "a machine a tenth as fast passes, an algorithm that took 70 s does not")
+		require.Less(t, time.Since(start), longest)
 	}
 }
 
