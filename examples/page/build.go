@@ -14,6 +14,7 @@ import (
 	"runtime/debug"
 	"strings"
 
+	"example.org/lakelarder/examples/internal/answers"
 	"example.org/lakelarder/examples/internal/form"
 )
 
@@ -29,8 +30,8 @@ func build(dir string, out io.Writer) error {
 	if err := os.MkdirAll(dir, 0o755); err != nil {
 		return err
 	}
-	for _, step := range []func(dir, root string) error{copyStatic, compile, copyStarter, copySamples} {
-		if err := step(dir, filepath.Dir(filepath.Dir(form.Beside(".")))); err != nil {
+	for _, step := range []func(dir, root string) error{copyStatic, compile, copyStarter, copySamples, copyTables} {
+		if err := step(dir, moduleRoot()); err != nil {
 			return err
 		}
 	}
@@ -129,3 +130,30 @@ func copySamples(dir, root string) error {
 	}
 	return os.WriteFile(filepath.Join(dir, "samples.json"), data, 0o644)
 }
+
+// copyTables copies the printed tables, as the page and the native program read them.
+func copyTables(dir, root string) error {
+	all, err := tables(root)
+	if err != nil {
+		return err
+	}
+	data, err := json.Marshal(all)
+	if err != nil {
+		return err
+	}
+	return os.WriteFile(filepath.Join(dir, "tables.json"), data, 0o644)
+}
+
+func tables(root string) ([]answers.Table, error) {
+	testdata := filepath.Join(root, "testdata")
+	index, err := os.ReadFile(filepath.Join(testdata, "README.md"))
+	if err != nil {
+		return nil, err
+	}
+	return answers.ReadTables(string(index), func(name string) ([]byte, error) {
+		return os.ReadFile(filepath.Join(testdata, filepath.FromSlash(name)))
+	})
+}
+
+// moduleRoot is the folder of this module.
+func moduleRoot() string { return filepath.Dir(filepath.Dir(form.Beside("."))) }

@@ -19,6 +19,7 @@ type Request struct {
 	Values   map[string]string `json:"values"`
 	Files    map[string]File   `json:"files"`
 	FromLink bool              `json:"fromLink"`
+	Tables   []Table           `json:"-"` // for the section of the tables
 }
 
 // Answer is what is shown. Either Faults, Asks or Confirm say what is still in the way, or Verdict and Blocks are the answer;

@@ -66,3 +66,39 @@ func TestRun(t *testing.T) {
 	require.Equal(t, "not met", a.Verdict)
 	require.Contains(t, a.Picture, "<svg")
 }
+
+func library(t *testing.T) []Table {
+	t.Helper()
+	dir := filepath.Join("..", "..", "..", "testdata")
+	index, err := os.ReadFile(filepath.Join(dir, "README.md"))
+	require.NoError(t, err)
+	all, err := ReadTables(string(index), func(name string) ([]byte, error) { return os.ReadFile(filepath.Join(dir, filepath.FromSlash(name))) })
+	require.NoError(t, err)
+	return all
+}
+
+// TestTables: every table of the index is there, every row of it is found by its own name, and by the words in it.
+func TestTables(t *testing.T) {
+	all := library(t)
+	require.Greater(t, len(all), 190)
+	rows := 0
+	for _, table := range all {
+		rows += len(table.Rows)
+		for i, row := range table.Rows {
+			require.Len(t, row, len(table.Head), table.ID)
+			if i%7 != 0 {
+				continue
+			}
+			a := Of(Request{Section: "tables", Tables: all, Values: map[string]string{"table": table.ID, "row": table.named(row)}})
+			require.Empty(t, a.Faults, table.ID)
+			require.Len(t, a.Blocks, 2, "%s %s", table.ID, table.named(row))
+		}
+	}
+	require.Greater(t, rows, 5000)
+	a := Of(Request{Section: "tables", Tables: all, Values: map[string]string{"search": "fish pint dial 2001 LL-PROC-03"}})
+	require.Contains(t, a.Lines(), "LL-PROC-03, fish / raw / pint / dial / 2001")
+	for _, values := range []map[string]string{{"table": "LL-PROC-99"}, {"row": "fish"}, {"table": "LL-PROC-03", "row": "pike"}} {
+		require.NotEmpty(t, Of(Request{Section: "tables", Tables: all, Values: values}).Faults)
+	}
+	require.Equal(t, "0 rows found", Of(Request{Section: "tables", Tables: all, Values: map[string]string{"search": "zzzz"}}).Headline)
+}

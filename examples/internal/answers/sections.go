@@ -45,7 +45,7 @@ type part struct {
 }
 
 func parts() []part {
-	return []part{{"canner", cannerSection, canned}}
+	return []part{{"canner", cannerSection, canned}, {"tables", tablesSection, looked}}
 }
 
 // Sections are all sections in the order in which a fish goes through them.

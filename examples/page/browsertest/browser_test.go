@@ -32,6 +32,9 @@ type page struct {
 
 var opened page
 
+// tables are those that were copied beside the page.
+var tables []answers.Table
+
 // TestMain builds the page, serves it and opens the browser; where there is none it says so and ends.
 func TestMain(m *testing.M) { os.Exit(around(m)) }
 
@@ -60,6 +63,15 @@ func around(m *testing.M) int {
 		fmt.Println(err)
 		return 1
 	}
+	data, err := os.ReadFile(filepath.Join(dir, "tables.json"))
+	if err == nil {
+		err = json.Unmarshal(data, &tables)
+	}
+	if err != nil {
+		fmt.Println(err)
+		return 1
+	}
+	tables = answers.Prepared(tables)
 	server := httptest.NewServer(http.FileServer(http.Dir(dir)))
 	defer server.Close()
 	options := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(browser), chromedp.NoSandbox, chromedp.WindowSize(1600, 1000))
@@ -142,7 +154,7 @@ func open(t *testing.T, address string) {
 func loaded(t *testing.T) {
 	t.Helper()
 	require.Eventually(t, func() bool {
-		there, err := chromedp.Run(opened.tab, chromedp.Evaluate[bool]("!!document.body && document.body.dataset.first !== undefined"))
+		there, err := chromedp.Run(opened.tab, chromedp.Evaluate[bool]("!!document.body && document.body.dataset.loaded !== undefined"))
 		return err == nil && there
 	}, 20*time.Second, 20*time.Millisecond)
 }
@@ -169,11 +181,12 @@ func ask(t *testing.T, r answers.Request) {
 	script(t, "history.replaceState(null, '', "+string(address)+"); go(); const b = document.getElementById('confirm'); if (b) b.click()")
 }
 
-const shownLines = `Array.from(document.querySelectorAll("#content .line")).map((e) => e.textContent)`
+const shownLines = `Array.from(document.querySelectorAll("#content .line")).map((e) => e.textContent).filter((text) => text)`
 
 // same holds what the page shows against the native answer.
 func same(t *testing.T, r answers.Request) {
 	t.Helper()
+	r.Tables = tables
 	want := answers.Of(r)
 	require.Equal(t, want.Lines(), value[[]string](t, shownLines), link(r))
 	for _, f := range want.Faults {

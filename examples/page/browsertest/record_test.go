@@ -104,12 +104,13 @@ func TestAccessible(t *testing.T) {
 	axe, err := os.ReadFile(source)
 	require.NoError(t, err)
 	for _, s := range answers.Sections() {
+		open(t, "#"+s.Name)
+		run(t, chromedp.Evaluate[chromedp.Void](string(axe)))
+		accessible(t, s.Name+", empty")
+		script(t, "const b = document.getElementById('example'); if (b) b.click(); else { page.values.search = 'smoked pint dial'; drawForm(); changed('search') }")
+		script(t, "let n = 0; for (const d of document.querySelectorAll('form details')) d.open = true; for (const d of document.querySelectorAll('.from')) d.open = n++ < 3")
 		for _, theme := range []string{"light", "dark"} {
-			open(t, "#"+s.Name)
-			script(t, "document.querySelector('input[value="+theme+"]').click();")
-			run(t, chromedp.Evaluate[chromedp.Void](string(axe)))
-			accessible(t, s.Name+" empty, "+theme)
-			script(t, "const b = document.getElementById('example'); if (b) b.click(); for (const d of document.querySelectorAll('details')) d.open = true;")
+			script(t, "document.querySelector('input[value="+theme+"]').click()")
 			accessible(t, s.Name+" answered, "+theme)
 		}
 	}

@@ -163,6 +163,7 @@ function changed(field) {
 
 function show() {
   const began = performance.now();
+  if (page.section.name === "tables" && page.tables) loadTables();
   const a = ask("answer", { section: page.section.name, system: page.units, values: page.values, files: page.files, fromLink: page.fromLink });
   showFields(a);
   const verdict = at("verdict");
@@ -181,6 +182,15 @@ function show() {
   at("answer").replaceChildren(...parts);
   document.body.dataset.answered = String(Number(document.body.dataset.answered || 0) + 1);
   document.body.dataset.took = (performance.now() - began).toFixed(1);
+}
+
+// loadTables hands the tables to the program, once and only when somebody looks at them.
+function loadTables() {
+  const began = performance.now();
+  const wrong = JSON.parse(globalThis.lakelarder.load(page.tables));
+  page.tables = "";
+  if (wrong) throw new Error(wrong);
+  document.body.dataset.tables = (performance.now() - began).toFixed(0);
 }
 
 function showFields(a) {
@@ -277,6 +287,7 @@ function go() {
 async function start() {
   const began = performance.now();
   const program = new Go();
+  const tablesFile = fetch("tables.json");
   const [packed, samples] = await Promise.all([fetch("lakelarder.wasm.z"), fetch("samples.json")]);
   page.samples = await samples.json();
   const plain = new Response(packed.body.pipeThrough(new DecompressionStream("gzip")), { headers: { "Content-Type": "application/wasm" } });
@@ -300,8 +311,11 @@ async function start() {
   addEventListener("beforeprint", stamp);
   stamp();
   go();
-  document.body.dataset.compiled = (compiled - began).toFixed(0);
   document.body.dataset.first = (performance.now() - compiled).toFixed(0);
+  page.tables = await (await tablesFile).text();
+  if (page.section.name === "tables") show();
+  document.body.dataset.loaded = "yes";
+  document.body.dataset.compiled = (compiled - began).toFixed(0);
 }
 
 start().catch((fault) => { at("loading").textContent = "The program could not be loaded: " + fault.message; at("loading").className = "fault"; });

@@ -15,6 +15,7 @@ import (
 var version = "of development"
 
 func main() {
+	var tables []answers.Table
 	js.Global().Set("lakelarder", js.ValueOf(map[string]any{"version": version}))
 	for name, do := range map[string]func(string) any{
 		"sections": func(string) any { return answers.Sections() },
@@ -23,7 +24,15 @@ func main() {
 			if err := json.Unmarshal([]byte(text), &request); err != nil {
 				return answers.Answer{Faults: []answers.Fault{{Text: err.Error()}}}
 			}
+			request.Tables = tables
 			return answers.Of(request)
+		},
+		"load": func(text string) any {
+			if err := json.Unmarshal([]byte(text), &tables); err != nil {
+				return err.Error()
+			}
+			tables = answers.Prepared(tables)
+			return ""
 		},
 	} {
 		js.Global().Get("lakelarder").Set(name, asText(do))
