@@ -22,7 +22,9 @@ import (
 var static embed.FS
 
 // samples are the invented records that the page offers, by the name it knows them by.
-var samples = map[string]string{"night.csv": "examples/canningday/night.csv"}
+var samples = map[string]string{
+	"night.csv": "examples/canningday/night.csv", "core.csv": "examples/smokeday/core.csv", "coho.csv": "examples/coolerlog/coho.csv",
+}
 
 // build writes the whole page into a folder: what is as it is, the compressed program, what starts it, and the invented
 // records.

@@ -102,3 +102,49 @@ func TestTables(t *testing.T) {
 	}
 	require.Equal(t, "0 rows found", Of(Request{Section: "tables", Tables: all, Values: map[string]string{"search": "zzzz"}}).Headline)
 }
+
+// dropped is the example of a section with a confirmed record of another example beside it.
+func dropped(t *testing.T, section, drop string, place ...string) Request {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(append([]string{"..", ".."}, place...)...))
+	require.NoError(t, err)
+	r := example(t, section)
+	r.Files = map[string]File{drop: {Name: place[len(place)-1], Data: data, Confirmed: true}}
+	return r
+}
+
+// TestRecords: the invented records are judged as the programs that they come from judge them.
+func TestRecords(t *testing.T) {
+	a := Of(dropped(t, "water", "log", "coolerlog", "coho.csv"))
+	require.Empty(t, a.Faults)
+	require.Equal(t, "not met", a.Verdict)
+	require.Contains(t, a.Picture, "<svg")
+	r := dropped(t, "cure", "core", "smokeday", "core.csv")
+	a = Of(r)
+	require.NotEmpty(t, a.Asks, "a logger with two probes is asked about")
+	f := r.Files["core"]
+	f.Replies = []Reply{{Ask: a.Asks[0].Ask, Answer: a.Asks[0].Choices[0].Answer}}
+	r.Files["core"] = f
+	a = Of(r)
+	require.Empty(t, a.Faults)
+	require.Empty(t, a.Asks)
+	require.NotEmpty(t, a.Verdict)
+}
+
+// TestRecipe: parts that pass one by one are no recipe that passes, and what falls short is not met.
+func TestRecipe(t *testing.T) {
+	require.Equal(t, "not met", Of(example(t, "recipe")).Verdict)
+	mended := example(t, "recipe", "pressure", "13 psi", "process", "100 min")
+	require.NotEqual(t, "met", Of(mended).Verdict)
+	for _, f := range recipeSection().Fields {
+		if f.Group != "Its process in jars" {
+			delete(mended.Values, f.Name)
+		}
+	}
+	require.Equal(t, "met", Of(mended).Verdict)
+	mended.Values["jar"] = "half-gallon"
+	require.Equal(t, "not published", Of(mended).Verdict)
+	for field, text := range map[string]string{"altitude": "4350", "pressure": "13", "salt": "60 mL", "core": "hot", "days": "two", "smokeTime": "six", "gauge": "bath"} {
+		require.NotEmpty(t, Of(example(t, "recipe", field, text)).Faults, field)
+	}
+}

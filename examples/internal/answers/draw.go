@@ -5,6 +5,7 @@ import (
 
 	"example.org/lakelarder/examples/internal/chart"
 	"example.org/lakelarder/pressure/canner"
+	"example.org/lakelarder/pressure/lethality"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
@@ -33,7 +34,7 @@ func curveOf[T series.Value](s series.Series[T], system units.System) (points []
 }
 
 // framed is a picture of curves over minutes: the frame, and everything that is drawn in it fits.
-func framed(title, description, unit string, curves ...[]chart.Point) *chart.Plot {
+func framed(title, description string, curves ...[]chart.Point) *chart.Plot {
 	c := &chart.Plot{Picture: chart.New(title, description, 380), Left: 40, Top: 44, Right: chart.Width - 16, Bottom: 290}
 	values, most := []float64{}, 1.0
 	for _, points := range curves {
@@ -71,7 +72,7 @@ func (w *writer) drawRun(r canner.Report, points []chart.Point, unit string) {
 	end := points[len(points)-1].X
 	required := []chart.Point{{X: 0, Y: need}, {X: end, Y: need}}
 	c := framed(title, "The recorded curve, a dashed line at what is required, the stretch that counts in light grey, sags in dark grey. Verdict: "+
-		r.Verdict.String()+".", unit, points, required)
+		r.Verdict.String()+".", points, required)
 	shade(c, r.Held, chart.Shade)
 	for _, f := range r.Findings {
 		if f.When.Given && f.Rule == canner.RuleSag {
@@ -85,4 +86,22 @@ func (w *writer) drawRun(r canner.Report, points []chart.Point, unit string) {
 	y = c.Key(y, chart.Limit, "required: "+r.Required.Text(w.request.System, units.Up))
 	c.Patch(y, chart.Shade, "the stretch that counts, and in dark grey what sagged")
 	w.Picture = c.String()
+}
+
+// The styles of a curve and of a limit.
+const (
+	solid  = chart.Strong
+	dashed = chart.Limit
+)
+
+// chartLevel is a limit, drawn as far as a curve goes.
+func chartLevel(points []chart.Point, t units.Temperature, system units.System) []chart.Point {
+	y := chart.Degrees(t, system)
+	return []chart.Point{{X: 0, Y: y}, {X: points[len(points)-1].X, Y: y}}
+}
+
+// stretchOf is the hold of a run: from the full steam to the heat going off.
+func stretchOf(r lethality.Result) series.Stretch {
+	full, _ := r.Medium.Max()
+	return series.Stretch{From: full.At, To: r.SteamOff}
 }

@@ -45,7 +45,9 @@ type part struct {
 }
 
 func parts() []part {
-	return []part{{"canner", cannerSection, canned}, {"tables", tablesSection, looked}}
+	return []part{
+		{"water", waterSection, caught}, {"canner", cannerSection, canned}, {"jar", jarSection, warmed}, {"cure", cureSection, cured}, {"recipe", recipeSection, weighed}, {"tables", tablesSection, looked},
+	}
 }
 
 // Sections are all sections in the order in which a fish goes through them.
