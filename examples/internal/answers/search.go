@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/cite"
 )
 
 // mostRows is how many rows are shown of what was found.
@@ -29,6 +30,11 @@ func looked(w *writer) {
 		w.Headline = "The tables are not loaded yet."
 		return
 	}
+	w.warn(cite.Caution{
+		ID: "answers.rows-are-copies", Deciding: true,
+		Text: "A row is what a document prints or a test works out, right or wrong, and some tables list figures that must not be used. " +
+			"Take a process from the section of the canner only.",
+	})
 	id, row := w.request.Values["table"], w.request.Values["row"]
 	search := strings.Fields(strings.ToLower(w.request.Values["search"]))
 	switch {
@@ -76,7 +82,7 @@ func (w *writer) about(t Table) {
 
 // rows writes the rows of a table that all words stand in.
 func (w *writer) rows(t Table, words []string) {
-	b := Block{Heading: "Rows, as printed", Head: append([]string{"row"}, t.Head...)}
+	b := Block{Heading: "Its rows", Head: append([]string{"row"}, t.Head...)}
 	for i, row := range t.Rows {
 		if matches(t.lower[i], words) {
 			name := t.named(row)
@@ -118,7 +124,7 @@ func (w *writer) quoted(t Table, name string) {
 
 // found writes the rows of all tables that all words stand in.
 func (w *writer) found(all []Table, words []string) {
-	b := Block{Heading: "Rows found", Head: []string{"table and row", "as printed", "from"}}
+	b := Block{Heading: "Rows found", Head: []string{"table and row", "the table holds", "the row", "from"}}
 	rows := 0
 	for _, t := range all {
 		for i, row := range t.Rows {
@@ -129,7 +135,7 @@ func (w *writer) found(all []Table, words []string) {
 				continue
 			}
 			name := t.named(row)
-			b.Rows, b.Links = append(b.Rows, []string{t.ID + ", " + name, t.plain(row), t.citation(row)}), append(b.Links, t.link(name))
+			b.Rows, b.Links = append(b.Rows, []string{t.ID + ", " + name, t.Holds, t.plain(row), t.citation(row)}), append(b.Links, t.link(name))
 		}
 	}
 	w.Headline = counted(rows, "row") + " found"

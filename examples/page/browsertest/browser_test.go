@@ -26,6 +26,7 @@ import (
 type page struct {
 	tab      context.Context
 	at       string // its address, without a section
+	dir      string
 	mu       sync.Mutex
 	requests []string
 }
@@ -83,8 +84,8 @@ func around(m *testing.M) int {
 		fmt.Println("the browser does not start:", err)
 		return 1
 	}
-	opened.at = server.URL + "/"
-	limited, cancel := context.WithTimeout(tab, 170*time.Second)
+	opened.at, opened.dir = server.URL+"/", dir
+	limited, cancel := context.WithTimeout(tab, 300*time.Second)
 	defer cancel()
 	opened.tab = limited
 	err = chromedp.Listen(limited, func(event any) {

@@ -36,6 +36,49 @@ func TestRecord(t *testing.T) {
 	require.NotContains(t, value[string](t, "document.getElementById('content').innerText"), "NOT MET")
 }
 
+// TestEverySample: the invented record of every section is read after its questions, and judged as natively.
+func TestEverySample(t *testing.T) {
+	data, err := os.ReadFile(opened.dir + "/samples.json")
+	require.NoError(t, err)
+	var samples map[string]string
+	require.NoError(t, json.Unmarshal(data, &samples))
+	for _, s := range answers.Sections() {
+		for _, d := range s.Drops {
+			open(t, "#"+s.Name)
+			click(t, "#example")
+			click(t, "#sample-"+d.Name)
+			f := answers.File{Name: d.Sample, Data: []byte(samples[d.Sample])}
+			r := answers.Request{Section: s.Name, Values: s.Example}
+			for n := 0; ; n++ {
+				r.Files = map[string]answers.File{d.Name: f}
+				same(t, r)
+				asks := answers.Of(r).Asks
+				if len(asks) == 0 {
+					break
+				}
+				require.Less(t, n, 5)
+				click(t, ".ask button")
+				if f.Confirmed = asks[0].Ask == answers.Reading; !f.Confirmed {
+					f.Replies = append(f.Replies, answers.Reply{Ask: asks[0].Ask, Answer: asks[0].Choices[0].Answer})
+				}
+			}
+			require.NotEmpty(t, answers.Of(r).Verdict, s.Name)
+			require.Equal(t, 1, value[int](t, "document.querySelectorAll('.picture svg').length"), s.Name)
+			fmt.Printf("%s, its record: judged in %s ms\n", s.Name, value[string](t, "document.body.dataset.took"))
+		}
+	}
+}
+
+// TestPrint: a print carries the version and the date, and is not empty.
+func TestPrint(t *testing.T) {
+	open(t, "#canner")
+	click(t, "#example")
+	paper, err := chromedp.Run(opened.tab, chromedp.PrintToPDF())
+	require.NoError(t, err)
+	require.Greater(t, len(paper), 10_000)
+	require.Regexp(t, `^Lakelarder .+, \d{4}-\d\d-\d\d\.$`, value[string](t, "document.getElementById('stamp').textContent"))
+}
+
 func exampleOf(name string) map[string]string {
 	for _, s := range answers.Sections() {
 		if s.Name == name {
