@@ -148,3 +148,40 @@ func TestRecipe(t *testing.T) {
 		require.NotEmpty(t, Of(example(t, "recipe", field, text)).Faults, field)
 	}
 }
+
+// TestYear: the year of the example cannot be held, and says so; trips and limits that cannot be are refused.
+func TestYear(t *testing.T) {
+	a := Of(example(t, "year"))
+	require.Contains(t, a.Headline, "feasible")
+	require.Len(t, a.Blocks[1].Rows, 20)
+	for field, text := range map[string]string{
+		"people": "0", "weeks": "many", "meals": "22", "serving": "4", "fish": "3 ft", "served": "790 %", "yield": "70", "shape": "all", "anglers": "-1",
+		"daily": "", "trips": "first", "catch": "5 fish",
+	} {
+		require.NotEmpty(t, Of(example(t, "year", field, text)).Faults, field)
+	}
+}
+
+// TestRefusedElsewhere: what cannot be is refused in the other sections too.
+func TestRefusedElsewhere(t *testing.T) {
+	for _, c := range [][3]string{
+		{"jar", "altitude", "4350"}, {"jar", "jar", ""}, {"jar", "radius", "0 mm"}, {"jar", "height", "tall"}, {"jar", "start", "10"}, {"jar", "trapped", "120 %"},
+		{"jar", "low", "99 psi"}, {"cure", "mass", "0 lb"}, {"cure", "thickness", "1"}, {"cure", "water", "140 %"}, {"cure", "saltToFish", "-1 %"},
+		{"cure", "time", "1:40"}, {"cure", "salt", "sea"}, {"water", "fish", "68"}, {"water", "to", "90 °F"}, {"water", "gutted", "soon"}, {"water", "stood", "0 h"},
+	} {
+		require.NotEmpty(t, Of(example(t, c[0], c[1], c[2])).Faults, c)
+	}
+}
+
+// TestLinks: no pressure is shown of a link before altitude, jar and gauge are confirmed.
+func TestLinks(t *testing.T) {
+	for _, name := range []string{"canner", "jar", "recipe"} {
+		r := example(t, name)
+		r.FromLink = true
+		a := Of(r)
+		require.GreaterOrEqual(t, len(a.Confirm), 3, name)
+		require.Empty(t, a.Blocks, name)
+		require.Empty(t, a.Verdict, name)
+		require.Empty(t, a.Picture, name)
+	}
+}

@@ -46,7 +46,8 @@ type part struct {
 
 func parts() []part {
 	return []part{
-		{"water", waterSection, caught}, {"canner", cannerSection, canned}, {"jar", jarSection, warmed}, {"cure", cureSection, cured}, {"recipe", recipeSection, weighed}, {"tables", tablesSection, looked},
+		{"water", waterSection, caught}, {"canner", cannerSection, canned}, {"jar", jarSection, warmed}, {"cure", cureSection, cured},
+		{"year", yearSection, provided}, {"recipe", recipeSection, weighed}, {"tables", tablesSection, looked},
 	}
 }
 
