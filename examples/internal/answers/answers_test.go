@@ -153,7 +153,7 @@ func TestRecipe(t *testing.T) {
 func TestYear(t *testing.T) {
 	a := Of(example(t, "year"))
 	require.Contains(t, a.Headline, "feasible")
-	require.Len(t, a.Blocks[1].Rows, 20)
+	require.Len(t, a.Blocks[2].Rows, 20)
 	for field, text := range map[string]string{
 		"people": "0", "weeks": "many", "meals": "22", "serving": "4", "fish": "3 ft", "served": "790 %", "yield": "70", "shape": "all", "anglers": "-1",
 		"daily": "", "trips": "first", "catch": "5 fish",

@@ -47,11 +47,12 @@ func (w *writer) count(field string) int { return whole(w, field).Value }
 func provided(w *writer) {
 	w.required("people", "weeks", "meals", "serving", "fish", "pack", "served", "yield")
 	house := season.Household{People: w.count("people"), Weeks: w.count("weeks"), Fish: typed[units.Mass](w, "fish").Value}
+	meals := w.count("meals")
 	want := season.Want{
-		Name: "jars", Meals: units.Ratio(w.count("meals")) * units.One, Serving: typed[units.Mass](w, "serving").Value, Pack: typed[units.Mass](w, "pack").Value,
+		Name: "jars", Meals: units.Ratio(meals) * units.One, Serving: typed[units.Mass](w, "serving").Value, Pack: typed[units.Mass](w, "pack").Value,
 		Served: typed[units.Ratio](w, "served").Value, Yield: typed[units.Ratio](w, "yield").Value, Load: w.count("load"),
 	}
-	if meals := w.count("meals"); meals < 0 || meals > 21 {
+	if meals < 0 || meals > 21 {
 		w.wrong("meals", units.RangeError{What: "meals a week", Got: strconv.Itoa(meals), Low: "0", High: "21"})
 	}
 	if len(w.Faults) > 0 {
@@ -132,6 +133,9 @@ func (w *writer) held(house season.Household, larder season.Larder, keeps season
 	if !plan.Proven {
 		w.line("This is the best plan that was found; it is not proven that there is no better one.")
 	}
+	w.block("The limits")
+	w.figure("what counts", year.Rule.Shape.String(), year.Rule.Shape.Citation())
+	w.figure("fresh fish keeps", units.Lasting(fresh.Time), fresh.Citation)
 	w.warn(plan.Cautions...)
 	w.weeks(plan)
 	batches, err := season.Calendar(plan, larder)
