@@ -70,8 +70,10 @@ func answer(address string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	if request.Tables, err = tables(moduleRoot()); err != nil {
-		return err
+	if request.Section == "tables" {
+		if request.Tables, err = tables(moduleRoot()); err != nil {
+			return err
+		}
 	}
 	a := answers.Of(request)
 	for _, f := range a.Faults {

@@ -3,6 +3,7 @@ package answers
 import (
 	"bytes"
 	"errors"
+	"fmt"
 	"time"
 
 	"example.org/lakelarder/examples/internal/form"
@@ -54,6 +55,9 @@ func record[T series.Value](w *writer, field string) (log series.Log[T], ok bool
 		return log, false
 	}
 	read := f.Name + " " + form.ReadAs(p.Format) + ": " + counted(log.Series.Len(), "reading") + " over " + text(w, log.Series.Span())
+	if len(log.Rows) > 0 {
+		read += fmt.Sprintf("; %d rows hold no reading, the first in line %d (%s)", len(log.Rows), log.Rows[0].Line, log.Rows[0].Why)
+	}
 	if !f.Confirmed {
 		w.Asks = append(w.Asks, Ask{File: field, Ask: Reading, Text: read + ". Is that so?", Choices: []Choice{{Answer: "yes", Means: "it is read so"}}})
 		return log, false
