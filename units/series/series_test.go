@@ -1,7 +1,6 @@
 package series_test
 
 import (
-	"fmt"
 	"math"
 	"testing"
 	"time"
@@ -233,12 +232,4 @@ func TestSlice(t *testing.T) {
 		_, err := s.Slice(c[0], c[1])
 		require.ErrorIs(t, err, units.ErrRange, name)
 	}
-}
-
-func ExampleSeries_Copy() {
-	s, err := series.New([]series.Reading[units.Mass]{{At: 0, Value: units.Kilogram}, {At: time.Second, Value: 900 * units.Gram}})
-	at, quanta := make([]int64, 8), make([]int64, 8)
-	n := s.Copy(0, at, quanta)
-	fmt.Println(n, at[1], units.Mass(quanta[1]), err)
-	// Output: 2 1000000000 900 g <nil>
 }
