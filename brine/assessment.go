@@ -22,12 +22,14 @@ const (
 	RuleThickness      verdict.Rule = "brine.thickness"
 	RuleWaterPhaseSalt verdict.Rule = "brine.water-phase-salt"
 	RuleNitrite        verdict.Rule = "brine.nitrite"
+	RuleSugar          verdict.Rule = "brine.sugar"
+	RulePack           verdict.Rule = "brine.pack"
 )
 
-// Assessment is what Check found. SaltToFish and Strength are what the recipe comes to, of a dry cure and of a brine,
-// not given where it does not say; SugarToSalt is by mass. Limit is the water phase salt that it is held against,
-// zero for jars. Estimate is the average water phase salt after its time and loss, zero where the recipe does not
-// state enough; it decides nothing, and its cautions are those of the report.
+// Assessment is what Check found. SaltToFish and Strength are what the recipe comes to, of a dry cure and of a
+// brine, not given where it does not say; SugarToSalt is by mass. Limit is the water phase salt that it is held
+// against, zero for jars. Estimate is the average water phase salt after its time and loss, zero where the recipe
+// does not state enough; it decides nothing, and its cautions are those of the report.
 type Assessment struct {
 	verdict.Report
 	Method      Method
@@ -51,14 +53,17 @@ type judgement struct {
 	findings []verdict.Finding
 	chosen   bool // the limit was chosen by name
 
-	salt, saltAtMost units.Mass                // that the recipe uses, 0 where it does not say; more where it says so twice
-	worked           units.Stated[units.Ratio] // dose or strength by the amounts, the lesser
+	// Salt that the recipe uses, 0 where it does not say, and the greater figure where it says so twice; dose or
+	// strength by the amounts.
+	salt, saltAtMost units.Mass
+	sugar            units.Mass // the lesser, where it is stated in two ways
+	worked           units.Stated[units.Ratio]
 }
 
 // mostFindings and mostCautions are room for what most recipes have.
 const (
-	mostFindings = 4
-	mostCautions = 14
+	mostFindings = 3
+	mostCautions = 11
 )
 
 func (j *judgement) find(f verdict.Finding) {

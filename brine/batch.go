@@ -8,8 +8,8 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Batch is a cure for several fillets: one for each, in the order given, and what to weigh out for all of them, to the
-// quantum.
+// Batch is a cure for several fillets: one for each, in the order given, and what to weigh out for all of them, to
+// the quantum.
 type Batch struct {
 	Cures []Cure
 	Fish  units.Mass
@@ -40,7 +40,8 @@ func CureEach(fillets []units.Mass, salt units.Ratio, mix Mix) (Batch, error) {
 		b.Cures = append(b.Cures, c)
 		b.Fish, b.Salt, b.Sugar, b.Total = b.Fish+c.Fillet, b.Salt+c.Salt, b.Sugar+c.Sugar, b.Total+c.Total
 		if b.Total < 0 || b.Total > 100*units.Tonne {
-			return Batch{}, units.RangeError{What: "total of the cure", Got: b.Total.String(), High: (100 * units.Tonne).String()}
+			most := 100 * units.Tonne
+			return Batch{}, units.RangeError{What: "total of the cure", Got: b.Total.String(), High: most.String()}
 		}
 	}
 	return b, nil
@@ -58,8 +59,8 @@ func (e FilletError) Error() string { return "fillet " + strconv.Itoa(e.Number) 
 // Unwrap is the reason.
 func (e FilletError) Unwrap() error { return e.Err }
 
-// Layer is one layer of a box: which fillets lie in it, by their numbers from 1, and the cure strewn over it, the sum
-// of theirs.
+// Layer is one layer of a box: which fillets lie in it, by their numbers from 1, and the cure strewn over it, the
+// sum of theirs.
 type Layer struct {
 	Fillets []int
 	Cure    units.Mass

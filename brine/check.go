@@ -5,16 +5,17 @@ import (
 	"example.org/lakelarder/units/verdict"
 )
 
-// Check holds what a recipe states about its salting against published figures: what salt to fish or what strength it
-// comes to, and what of dose, time, temperature and water phase salt falls short, differs or is left out, by how much and
-// where the published figure is printed. Where a recipe states a figure in two ways, the lesser counts. Only a measured
-// water phase salt meets its limit, which is that of StrictestSaltLimit: without one it is short where all the salt that
-// is stated cannot reach it, and an estimate of how much went in decides nothing. What contradicts physics or itself is
-// found Impossible and never passes. Of fish for jars only method, handling, temperature and nitrite are judged.
+// Check holds what a recipe states about its salting against published figures: what salt to fish or what strength
+// it comes to, and what of dose, time, temperature and water phase salt falls short, differs or is left out, by how
+// much and where the published figure is printed. Where a recipe states a figure in two ways, the lesser counts.
+// Only a measured water phase salt meets its limit, which is that of StrictestSaltLimit: without one it is short
+// where all the salt that is stated cannot reach it, and an estimate of how much went in decides nothing. What
+// contradicts physics or itself is found Impossible and never passes. Of fish for jars only method, handling,
+// temperature, pack and nitrite are judged.
 //
-// Figures that no recipe has are a units.RangeError. Nothing is rounded, a gram short is short, but for two things: a
-// temperature that is printed in two scales is met by either reading, and a dose up to 2 % above a published one is that
-// dose, rounded up on a scale.
+// Figures that no recipe has are a units.RangeError. Nothing is rounded, a gram short is short, but for two things:
+// a temperature that is printed in two scales is met by either reading, and a dose up to 2 % above a published one
+// is that dose, rounded up on a scale.
 func Check(c Claim) (Assessment, error) {
 	j := judgement{Claim: c}
 	if !c.ForJars {
@@ -23,10 +24,10 @@ func Check(c Claim) (Assessment, error) {
 	return j.assess()
 }
 
-// CheckAgainst is Check with a limit of water phase salt chosen by name, such as MichiganAir, 3.0 % in an air pack. A
-// limit that is weaker than that of Check must be for the pack, the smoking and the nitrite that the recipe states:
-// where the recipe does not state one it cannot be told, and where it states another it differs, and the limit of Check
-// counts. An unknown ID is a units.UnknownError, the rest as Check has it.
+// CheckAgainst is Check with a limit of water phase salt chosen by name, such as MichiganAir, 3.0 % in an air pack.
+// A limit that is weaker than that of Check must be for the pack, the smoking and the nitrite that the recipe
+// states: where the recipe does not state one it cannot be told, and where it states another it differs, and the
+// limit of Check counts. An unknown ID is a units.UnknownError, the rest as Check has it.
 func CheckAgainst(c Claim, id SaltLimitID) (Assessment, error) {
 	limit, err := FindSaltLimit(id)
 	if err != nil {
@@ -46,7 +47,9 @@ func CheckAgainst(c Claim, id SaltLimitID) (Assessment, error) {
 func (j *judgement) allows(limit SaltLimit) bool {
 	from := len(j.findings)
 	apart := func(what string, stated, wanted string, isStated bool) {
-		f := verdict.Finding{Rule: RuleLimit, What: what, Kind: verdict.Missing, Wanted: units.InWords(wanted), Citation: limit.Citation}
+		f := verdict.Finding{
+			Rule: RuleLimit, What: what, Kind: verdict.Missing, Wanted: units.InWords(wanted), Citation: limit.Citation,
+		}
 		if isStated {
 			f.Kind, f.Stated = verdict.Different, units.InWords(stated)
 		}
@@ -89,6 +92,12 @@ func (j *judgement) judge() error {
 		j.judgeTime()
 	}
 	j.judgeTemperature()
+	if j.ForJars && j.Pack == LowOxygenPack {
+		j.find(verdict.Finding{
+			Rule: RulePack, What: "pack", Kind: verdict.Different, Stated: units.InWords("for jars, and " + j.Pack.String()),
+			Wanted: units.InWords("jars that are processed, or a pack that is kept cold"), Citation: saltInJars.Citation,
+		})
+	}
 	if !j.ForJars {
 		if err := j.judgeWaterPhaseSalt(); err != nil {
 			return err
@@ -118,6 +127,7 @@ func (j *judgement) amounts() error {
 	if err != nil {
 		return err
 	}
+	j.sugar = sugar
 	if j.salt, j.saltAtMost = salt, saltAtMost; salt > 0 && sugar > 0 {
 		ratio, err := units.RatioOf(sugar, salt)
 		if err != nil {
@@ -148,8 +158,8 @@ func lesser(a, b units.Stated[units.Ratio]) units.Stated[units.Ratio] {
 	return a
 }
 
-// weights are a stated weight, or that of a stated volume through its ingredient: the lesser and the greater of the two
-// where both are stated; 0 where it is not known.
+// weights are a stated weight, or that of a stated volume through its ingredient: the lesser and the greater of the
+// two where both are stated; 0 where it is not known.
 func weights(
 	mass units.Stated[units.Mass], volume units.Stated[units.Volume], as Ingredient, substance Substance,
 ) (least, most units.Mass, err error) {
@@ -171,8 +181,8 @@ func weights(
 // litreAt60 is what a litre of water weighs at 60 °F, by the density that the scales of strength rest on.
 const litreAt60 = 999_019_414_952 * units.Nanogram
 
-// strengthOf is the share of salt in a volume of water measured at 60 °F, not held to saturation: a recipe may ask for
-// too much.
+// strengthOf is the share of salt in a volume of water measured at 60 °F, not held to saturation: a recipe may ask
+// for too much.
 func strengthOf(salt units.Mass, water units.Volume) (units.Ratio, error) {
 	mass, err := units.Prorate(litreAt60, water, units.Litre)
 	if err != nil {

@@ -140,6 +140,9 @@ func TestForJars(t *testing.T) {
 		"a warm brine":     {Claim{Strength: units.State(10 * units.Percent), Time: units.State(time.Hour), Temperature: units.State(units.Fahrenheit(61))}, verdict.NotMet},
 		"a warm dry cure":  {Claim{SaltToFish: units.State(3 * units.Percent), Temperature: units.State(units.Fahrenheit(39))}, verdict.NotMet},
 		"nitrite":          {Claim{SaltToFish: units.State(3 * units.Percent), Temperature: cold, Nitrite: true}, verdict.Differs},
+		"a cold brine":     {Claim{Method: WetBrined, Temperature: units.State(units.Celsius(-2))}, verdict.Met},
+		"a vacuum pack":    {Claim{SaltToFish: units.State(3 * units.Percent), Temperature: cold, Pack: LowOxygenPack}, verdict.Differs},
+		"an air pack":      {Claim{SaltToFish: units.State(3 * units.Percent), Temperature: cold, Pack: AirPack}, verdict.Met},
 		"two methods":      {Claim{SaltToFish: units.State(3 * units.Percent), Method: WetBrined, Temperature: cold}, verdict.Differs},
 		"nothing but jars": {Claim{}, verdict.CannotTell},
 	} {

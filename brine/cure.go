@@ -39,13 +39,13 @@ const (
 	largestRatio   = units.One
 )
 
-// DryCure returns the salt and sugar for a weight of fish: salt is the fillet times salt, a mass of salt to a mass of
-// raw fish such as 30*units.PerMille; sugar follows by the mix. Fillet must be 1 g to 100 kg, salt 0.01 % to 100 %,
-// the mix needs salt, and no more than 20 parts of sugar to 1: otherwise a RangeError or an UnsetError. Both are
+// DryCure returns the salt and sugar for a weight of fish: salt is the fillet times salt, a mass of salt to a mass
+// of raw fish such as 30*units.PerMille; sugar follows by the mix. Fillet must be 1 g to 100 kg, salt 0.01 % to 100
+// %, the mix needs salt, and no more than 20 parts of sugar to 1: otherwise a RangeError or an UnsetError. Both are
 // rounded to the quantum, 1/16 ng; on a scale round salt up. It is a plan, never a proof of the salt in the flesh.
 //
-// Published doses: 30 g per kg (Foods 2020, 9:1048), 1:4 (trade book), 1:3 (Michigan State University Extension 1997).
-// Nothing tested was found between the first two.
+// Published doses: 30 g per kg (Foods 2020, 9:1048), 1:4 (trade book), 1:3 (Michigan State University Extension
+// 1997). Nothing tested was found between the first two.
 func DryCure(fillet units.Mass, salt units.Ratio, mix Mix) (Cure, error) {
 	if err := checkFigure("fillet", fillet, smallestFillet, largestFillet); err != nil {
 		return Cure{}, err
@@ -85,11 +85,11 @@ func (m Mix) of(salt units.Mass, parts int64) (units.Mass, error) {
 // mostExcess catches a slip of a unit; practice, no source.
 const mostExcess = 2 * units.One
 
-// BuryCure returns the cure that fish is buried in: salt enough to saturate all of its water and an excess of that on
-// top, so that dry salt is left to the end. Water is the share of water in the raw fish, 50 to 85 %, excess 0 to 200
-// %, the others as DryCure has them: otherwise a RangeError. At 71.64 % of water, raw Chinook, saturation alone takes
-// 256.9 g per kg, and an excess of 29.7 % is the printed 1 part to 3. Time and rinsing decide the salt in the fish,
-// not the excess: see FindSaltingTime.
+// BuryCure returns the cure that fish is buried in: salt enough to saturate all of its water and an excess of that
+// on top, so that dry salt is left to the end. Water is the share of water in the raw fish, 50 to 85 %, excess 0 to
+// 200 %, the others as DryCure has them: otherwise a RangeError. At 71.64 % of water, raw Chinook, saturation alone
+// takes 256.9 g per kg, and an excess of 29.7 % is the printed 1 part to 3. Time and rinsing decide the salt in the
+// fish, not the excess: see FindSaltingTime.
 func BuryCure(fillet units.Mass, water, excess units.Ratio, mix Mix) (Cure, error) {
 	if err := units.Check("water of the raw fish", water, 50*units.Percent, 85*units.Percent); err != nil {
 		return Cure{}, err

@@ -53,6 +53,12 @@ type VolumeMix struct {
 	Cautions  []cite.Caution
 }
 
+// MarshalJSON writes the mix as an app shows it.
+func (v VolumeMix) MarshalJSON() ([]byte, error) { return wire.Marshal(v) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (v *VolumeMix) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, v) }
+
 // The ends of seven weighings of a quarter cup, unofficial.
 const (
 	lightestSalt = 33_200 * units.Milligram
@@ -60,9 +66,9 @@ const (
 )
 
 // MixOfVolumes returns the mix by weight of a salt and a sugar stated in volumes. The salt must be above 0 and the
-// sugar not negative, the ingredients a salt and a sugar that Ingredient.Density accepts: otherwise a RangeError or a
-// SubstanceError. Four cups of packed brown sugar to one of table salt are 3 to 1 by weight, and 4.9 to 1 with light
-// flakes: weigh instead.
+// sugar not negative, the ingredients a salt and a sugar that Ingredient.Density accepts: otherwise a RangeError or
+// a SubstanceError. Four cups of packed brown sugar to one of table salt are 3 to 1 by weight, and 4.9 to 1 with
+// light flakes: weigh instead.
 func MixOfVolumes(salt units.Volume, saltAs Ingredient, sugar units.Volume, sugarAs Ingredient) (VolumeMix, error) {
 	if err := checkFigure("volume of salt", salt, leastVolume, largestBrine); err != nil {
 		return VolumeMix{}, err

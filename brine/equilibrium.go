@@ -49,9 +49,9 @@ var equilibriumCitation = cite.Citation{
 }
 
 // Equilibrium returns the end of the cure, if it is given all the time it needs; a cure cut short ends below. Raw
-// must be 1 g to 100 kg, water above 0 and below the raw mass, the others not negative, and drip and drying less than
-// the water: otherwise a RangeError. Drying past saturation is a solution.SaturatedError. Water phase salt is rounded
-// down.
+// must be 1 g to 100 kg, water above 0 and below the raw mass, the others not negative, and drip and drying less
+// than the water: otherwise a RangeError. Drying past saturation is a solution.SaturatedError. Water phase salt is
+// rounded down.
 func (c Curing) Equilibrium() (Equilibrium, error) {
 	left, err := c.waterLeft()
 	if err != nil {
@@ -150,7 +150,9 @@ func SaltBeforeLoss(target units.Ratio, piece, water units.Mass, loss units.Rati
 		return 0, err
 	}
 	if lost >= water {
-		return 0, units.RangeError{What: "water lost", Got: lost.String(), Low: "0 g", High: water.String(), HighExclusive: true}
+		return 0, units.RangeError{
+			What: "water lost", Got: lost.String(), Low: "0 g", High: water.String(), HighExclusive: true,
+		}
 	}
 	return SaltFor(target, water-lost)
 }

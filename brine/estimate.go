@@ -9,8 +9,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Estimate is a computed water phase salt as the range it is: the published range of the diffusivity carried through.
-// Likely is not a measurement either.
+// Estimate is a computed water phase salt as the range it is: the published range of the diffusivity carried
+// through. Likely is not a measurement either.
 type Estimate struct {
 	units.Range[units.Ratio]
 	Citation cite.Citation
@@ -28,9 +28,9 @@ var diffusionCitation = cite.Citation{Where: "slab diffusion series, constant su
 // WaterPhaseSaltRange returns the average water phase salt of a piece after a time in salt. Surface is the strength
 // at its surface, salt by mass of brine: solution.Saturation under dry salt. Most is the water phase salt with all
 // the salt of the cure in it, what Equilibrium or BrineEnd gives, and the range never goes above it. Both 0 % to
-// solution.Saturation, and the range of diffusivities must rise: otherwise a RangeError or a solution.SaturatedError.
-// It counts salt to water, E r/(1 + E r), as if the surface stayed strong until the salt is used up: the middle of
-// the piece has less.
+// solution.Saturation, and the range of diffusivities must rise: otherwise a RangeError or a
+// solution.SaturatedError. It counts salt to water, E r/(1 + E r), as if the surface stayed strong until the salt
+// is used up: the middle of the piece has less.
 func (s Slab) WaterPhaseSaltRange(surface, most units.Ratio, d Diffusivities, t time.Duration) (Estimate, error) {
 	share, err := s.waterPhaseSalt(surface, most, d, t)
 	if err != nil {
@@ -40,7 +40,9 @@ func (s Slab) WaterPhaseSaltRange(surface, most units.Ratio, d Diffusivities, t 
 }
 
 // waterPhaseSalt carries the three diffusivities through.
-func (s Slab) waterPhaseSalt(surface, most units.Ratio, d Diffusivities, t time.Duration) (units.Range[units.Ratio], error) {
+func (s Slab) waterPhaseSalt(
+	surface, most units.Ratio, d Diffusivities, t time.Duration,
+) (units.Range[units.Ratio], error) {
 	var r units.Range[units.Ratio]
 	if err := solution.CheckShare("strength at the surface", surface); err != nil {
 		return r, err

@@ -70,6 +70,23 @@ func ExampleMixOfVolumes() {
 	// 13.1 % to 25.7 % with other salts
 }
 
+func ExampleVolumeMix() {
+	salt, _ := brine.FindIngredient("table salt")
+	sugar, _ := brine.FindIngredient("white sugar")
+	v, err := brine.MixOfVolumes(units.Cup, salt, 2*units.Cup, sugar)
+	fmt.Println(v.Mix, err)
+	// Output:
+	// 18 parts of salt to 25 of sugar <nil>
+}
+
+func ExampleSaltingTime() {
+	s, _ := brine.FindSaltingTime(units.Inch, brine.FatFish)
+	text, err := json.Marshal(s)
+	fmt.Println(string(text)[:56], err)
+	// Output:
+	// {"thickness":"1 in","fatness":"fat fish","time":"12 h"," <nil>
+}
+
 func ExampleNitriteError() {
 	_, err := brine.DryCure(units.Kilogram, 3*units.Percent, brine.Mix{Salt: 1, Others: []brine.Part{{Name: "sodium nitrite", Parts: 1}}})
 	fmt.Println(err)
@@ -165,9 +182,12 @@ func ExampleMix() {
 	fmt.Println(m, err)
 	err = json.Unmarshal([]byte(`{"sugar": 2}`), &m)
 	fmt.Println(err)
+	typed, err := units.ReadTyped[units.Parts]("1 : 2.5")
+	fmt.Println(brine.Mix{Salt: typed.Value.First, Sugar: typed.Value.Second}, err)
 	// Output:
 	// 1 part of salt to 2 of sugar, 1 of pepper <nil>
 	// salt (line 1, column 1): it is required and missing
+	// 2 parts of salt to 5 of sugar <nil>
 }
 
 func ExampleMixOf() {

@@ -7,13 +7,13 @@ import (
 )
 
 // Weighings returns every printed weighing, in printed order, the ones in use first for each name. The rows of one
-// name do not agree with each other: 48 teaspoons of table salt weigh 288 g, the cup 292 g. The slice is the caller's
-// own. Source: USDA SR28, weight table.
+// name do not agree with each other: 48 teaspoons of table salt weigh 288 g, the cup 292 g. The slice is the
+// caller's own. Source: USDA SR28, weight table.
 func Weighings() []Ingredient { return append([]Ingredient(nil), weighings[:]...) }
 
-// Ingredients returns the weighing in use for each published name. Table salt goes by the teaspoon, its lightest row,
-// which is the safe side both ways: a dose measured out is never short, a volume already used is never overrated.
-// Sugars and honey go by the cup, which carries the most digits. Source: USDA SR28, weight table.
+// Ingredients returns the weighing in use for each published name. Table salt goes by the teaspoon, its lightest
+// row, which is the safe side both ways: a dose measured out is never short, a volume already used is never
+// overrated. Sugars and honey go by the cup, which carries the most digits. Source: USDA SR28, weight table.
 func Ingredients() []Ingredient {
 	var used []Ingredient
 	for _, w := range weighings {

@@ -11,10 +11,11 @@ import (
 const (
 	weighedTwice = units.One / 20           // two weights of one salt may differ by so much: they are rounded
 	spoonedTwice = units.One / 5            // and a volume and a weight of it by so much
-	nativeSalt   = 2 * units.PerMille       // of raw fish: its sodium read as salt, at most 0.27 % of its water (USDA SR28)
-	mostDrip     = 10 * units.Percent       // of raw fish, drawn out by salting, and three times the salt (Torry: 8 to 10 %)
+	nativeSalt   = 2 * units.PerMille       // of raw fish: its sodium as salt, at most 0.27 % of its water (USDA SR28)
+	mostDrip     = 10 * units.Percent       // of raw fish, and three times the salt that draws it (Torry: 8 to 10 %)
 	mostLoss     = 45 * units.Percent       // of raw fish, where the recipe states no loss
-	margin       = units.CelsiusDegrees / 2 // below its freezing point before a brine is doubted
+	frozenBrine  = units.CelsiusDegrees / 2 // below its freezing point before a brine is doubted
+	frozenFish   = 3 * units.CelsiusDegrees // below that of its salted water before fish under dry salt is
 
 	// fastest is faster than salt goes through plain water at 25 °C, and so than through any flesh.
 	fastest = 2 * units.SquareMillimetrePerSecond / 1_000
@@ -23,23 +24,32 @@ const (
 // eutectic is where the strongest brine that freezes does.
 var eutectic = units.Celsius(-21.2)
 
+var massBalance = cite.Citation{
+	Where: "mass balance of the driest fish, no faster than salt goes through water", Basis: cite.Computed,
+}
+
 // doubt finds what in a recipe contradicts physics or itself: then it cannot be told whether the rest is right.
 func (j *judgement) doubt() error {
-	for _, look := range [...]func(*judgement) error{
-		(*judgement).doubtWeights, (*judgement).doubtDose, (*judgement).doubtCold, (*judgement).doubtThickness,
-		(*judgement).doubtMeasured,
-	} {
-		if err := look(j); err != nil {
-			return err
-		}
+	if err := j.doubtWeights(); err != nil {
+		return err
 	}
-	return nil
+	j.doubtDose()
+	if err := j.doubtSugar(); err != nil {
+		return err
+	}
+	if err := j.doubtCold(); err != nil {
+		return err
+	}
+	j.doubtThickness()
+	return j.doubtMeasured()
 }
 
 // impossible adds what contradicts what.
-func (j *judgement) impossible(rule verdict.Rule, what string, stated, believed units.Figure, by units.Amount, c cite.Citation) {
+func (j *judgement) impossible(
+	rule verdict.Rule, what string, stated, believed units.Figure, by units.Amount, from cite.Citation,
+) {
 	j.find(verdict.Finding{
-		Rule: rule, What: what, Kind: verdict.Impossible, Stated: stated, Wanted: believed, By: by, Citation: c,
+		Rule: rule, What: what, Kind: verdict.Impossible, Stated: stated, Wanted: believed, By: by, Citation: from,
 	})
 }
 
@@ -57,7 +67,7 @@ func (j *judgement) doubtWeights() error {
 }
 
 // doubtDose finds a dose or a strength that is not that of the stated amounts, and more salt than fish.
-func (j *judgement) doubtDose() error {
+func (j *judgement) doubtDose() {
 	may := weighedTwice
 	if j.SaltVolume.Given {
 		may = spoonedTwice
@@ -76,7 +86,6 @@ func (j *judgement) doubtDose() error {
 		j.impossible(RuleSaltToFish, "salt to fish", units.Exactly(dose), units.AtMost(largestRatio),
 			units.AmountOf(dose-largestRatio), cite.Citation{Where: "more salt than fish", Basis: cite.Practice})
 	}
-	return nil
 }
 
 // apart is by how much two figures of one thing differ, 0 where they may.
@@ -91,37 +100,39 @@ func apart[Q units.Quantity](a, b Q, may units.Ratio) Q {
 	return 0
 }
 
-// doubtCold finds a brine, or salt on fish, that is colder than where it freezes.
+// doubtCold finds a brine, or fish under salt, that is colder than where it freezes: there it takes up no salt.
 func (j *judgement) doubtCold() error {
-	if !j.Temperature.Given {
-		return nil
+	strength, margin := j.found.Strength, frozenBrine
+	if dose := j.found.SaltToFish; dose.Given {
+		share, err := units.RatioOf(dose.Value, dose.Value+driest)
+		if err != nil {
+			return err
+		}
+		strength, margin = units.State(share), frozenFish
 	}
 	at, citation := eutectic, cite.Citation{Where: "freezing point of the strongest brine that freezes", Basis: cite.Practice}
-	if j.found.Strength.Given {
-		if point, from, err := solution.FreezingPoint(j.found.Strength.Value); err == nil {
-			at, citation = point, from
-		}
+	if point, from, err := solution.FreezingPoint(strength.Value); err == nil && strength.Given {
+		at, citation = point, from
 	}
-	if !j.Temperature.Value.Add(margin).Below(at) {
-		return nil
+	if stated := j.Temperature.Value; j.Temperature.Given && stated.Add(margin).Below(at) {
+		j.impossible(RuleTemperature, "temperature", units.Exactly(stated), units.AtLeast(at).With("where it freezes"),
+			units.AmountOf(at).Minus(units.AmountOf(stated)), citation)
 	}
-	j.impossible(RuleTemperature, "temperature", units.Exactly(j.Temperature.Value),
-		units.AtLeast(at).With("where this brine freezes"), units.AmountOf(at).Minus(units.AmountOf(j.Temperature.Value)), citation)
 	return nil
 }
 
-// doubtThickness finds a thickness that no piece of the stated fish has: less than the ball of that thickness weighs.
-func (j *judgement) doubtThickness() error {
+// doubtThickness finds a thickness that no piece of the stated fish has: less than the ball of that thickness
+// weighs.
+func (j *judgement) doubtThickness() {
 	if !j.Fish.Given || !j.Thickness.Given {
-		return nil
+		return
 	}
 	t := units.Float(j.Thickness.Value, units.Centimetre)
 	const ball = 0.5235 // π/6, a little less, of fish that is as light as water
 	if units.Float(j.Fish.Value, units.Gram) < ball*t*t*t {
-		j.impossible(RuleThickness, "thickness", units.Exactly(j.Thickness.Value),
-			units.InWords("less, for so little fish"), units.Amount{}, cite.Citation{Where: "weight of a ball of water", Basis: cite.Computed})
+		j.impossible(RuleThickness, "thickness", units.Exactly(j.Thickness.Value), units.InWords("less, for so little fish"),
+			units.Amount{}, cite.Citation{Where: "weight of a ball of water", Basis: cite.Computed})
 	}
-	return nil
 }
 
 // doubtMeasured finds a measured water phase salt above what the stated salt and loss can give.
@@ -131,16 +142,15 @@ func (j *judgement) doubtMeasured() error {
 	}
 	most, ok, err := j.most()
 	if share := j.WaterPhaseSalt.Value; err == nil && ok && share > most {
-		j.impossible(RuleWaterPhaseSalt, inTheWater, units.Exactly(share), units.AtMost(most).With("by the salt, the time and the loss"),
-			units.AmountOf(share-most), cite.Citation{
-				Where: "mass balance of the driest fish, no faster than salt goes through water", Basis: cite.Computed,
-			})
+		j.impossible(RuleWaterPhaseSalt, inTheWater, units.Exactly(share),
+			units.AtMost(most).With("by the salt, the time and the loss"), units.AmountOf(share-most), massBalance)
 	}
 	return err
 }
 
-// most is the highest water phase salt that the salt, the time and the loss can give: in the driest fish, which drips as
-// much as salt draws and has salt of its own, at most saturated. Of a dose stated in two ways the greater counts.
+// most is the highest water phase salt that the salt, the time and the loss can give: in the driest fish, which
+// drips as much as salt draws and has salt of its own, at most saturated. Of a dose stated in two ways the greater
+// counts.
 func (j *judgement) most() (units.Ratio, bool, error) {
 	saturated, _ := solution.Saturation()
 	full, err := j.inItsWater(saturated)
@@ -171,7 +181,8 @@ func (j *judgement) most() (units.Ratio, bool, error) {
 	return min(share, saturated), true, err
 }
 
-// inTheTime is how much of the salt can have gone in, where thickness and time are stated: no faster than through water.
+// inTheTime is how much of the salt can have gone in, where thickness and time are stated: no faster than through
+// water.
 func (j *judgement) inTheTime(salt units.Ratio) (units.Ratio, error) {
 	if !j.Time.Given || !j.Thickness.Given {
 		return salt, nil
@@ -186,7 +197,7 @@ func (j *judgement) inTheTime(salt units.Ratio) (units.Ratio, error) {
 	}
 	surface, _ := solution.Saturation()
 	if j.found.Method == WetBrined {
-		surface = max(j.Strength.Value, j.worked.Value)
+		surface = max(orZero(j.Strength), j.worked.Value)
 	}
 	most, err := j.inItsWater(surface)
 	if err != nil {
@@ -202,9 +213,9 @@ func (j *judgement) inTheTime(salt units.Ratio) (units.Ratio, error) {
 func (j *judgement) saltPerFish() (units.Ratio, bool, error) {
 	inAll, known, err := j.perFish(j.saltAtMost)
 	if err != nil || j.found.Method != WetBrined {
-		return max(j.SaltToFish.Value, inAll), j.found.SaltToFish.Given, err
+		return max(orZero(j.SaltToFish), inAll), j.found.SaltToFish.Given, err
 	}
-	strength := j.Strength.Value
+	strength := orZero(j.Strength)
 	if j.worked.Given {
 		worked, err := strengthOf(j.saltAtMost, j.Water.Value)
 		if err != nil {
@@ -236,4 +247,12 @@ func (j *judgement) perFish(salt units.Mass) (units.Ratio, bool, error) {
 	}
 	share, err := units.RatioOf(salt, j.Fish.Value)
 	return share, err == nil, err
+}
+
+// orZero is a figure that is stated, or zero.
+func orZero(s units.Stated[units.Ratio]) units.Ratio {
+	if s.Given {
+		return s.Value
+	}
+	return 0
 }

@@ -87,3 +87,34 @@ func TestHonestRecipes(t *testing.T) {
 		require.True(t, a.Verdict.Passes())
 	})
 }
+
+// More than 20 times as much sugar as salt is doubted as DryCure refuses it, with the salt stated in any way.
+func TestTooMuchSugarIsImpossible(t *testing.T) {
+	kg, salt := units.State(units.Kilogram), 30*units.Gram
+	for name, c := range map[string]Claim{
+		"salt by weight":   {Fish: kg, Salt: units.State(salt)},
+		"salt by dose":     {Fish: kg, SaltToFish: units.State(30 * units.PerMille)},
+		"salt by strength": {Water: units.State(270 * units.Millilitre), Strength: units.State(10 * units.Percent)},
+	} {
+		for sugar, wrong := range map[units.Mass]bool{10 * units.Kilogram: true, 601 * units.Gram: true, 590 * units.Gram: false} {
+			c.Sugar = units.State(sugar)
+			a, err := Check(c)
+			require.NoError(t, err, name)
+			found := false
+			for _, f := range a.Findings {
+				found = found || f.Rule == RuleSugar && f.Kind == verdict.Impossible
+			}
+			require.Equal(t, wrong, found, "%s, %v: %v", name, sugar, a.Findings)
+			require.False(t, wrong && a.Verdict.Passes(), name)
+		}
+	}
+	a, err := Check(Claim{Fish: kg, Sugar: units.State(21 * units.Kilogram)})
+	require.NoError(t, err)
+	var rules []verdict.Rule
+	for _, f := range a.Findings {
+		rules = append(rules, f.Rule)
+	}
+	require.Contains(t, rules, RuleSugar)
+	_, err = DryCure(units.Kilogram, 30*units.PerMille, Mix{Salt: 30, Sugar: 601})
+	require.ErrorIs(t, err, units.ErrRange)
+}

@@ -58,6 +58,9 @@ func TestJSONComesBack(t *testing.T) {
 	c := recipe(t)
 	requireBack(t, c)
 	requireBack(t, c.SaltAs)
+	c.Ungutted, c.UsedBrine, c.MixedLoad = true, true, true
+	requireBack(t, c)
+	c = recipe(t)
 	a, err := brine.Check(c)
 	require.NoError(t, err)
 	requireBack(t, a)
@@ -73,6 +76,9 @@ func TestJSONComesBack(t *testing.T) {
 	volumes, err := batch.Cures[0].Volumes(c.SaltAs, mustFind(t, "white sugar"))
 	require.NoError(t, err)
 	requireBack(t, volumes)
+	cups, err := brine.MixOfVolumes(units.Cup, c.SaltAs, 2*units.Cup, mustFind(t, "white sugar"))
+	require.NoError(t, err)
+	requireBack(t, cups)
 
 	curing := brine.Curing{Raw: units.Kilogram, Water: 716_400 * units.Milligram, Salt: 30 * units.Gram, Drip: 80 * units.Gram}
 	requireBack(t, curing)

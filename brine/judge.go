@@ -9,7 +9,8 @@ import (
 	"example.org/lakelarder/units/verdict"
 )
 
-// leastBrine is the weakest brine for smoking in print: a cup of table salt, 48 printed teaspoons, to a gallon of water.
+// leastBrine is the weakest brine for smoking in print: a cup of table salt, 48 printed teaspoons, to a gallon of
+// water.
 const (
 	leastBrine     units.Ratio = 70_766_889_328
 	leastBrineNote             = "(a cup of table salt to the gallon)"
@@ -112,8 +113,8 @@ func (j *judgement) judgeStrength(strength units.Ratio) {
 	j.find(f)
 }
 
-// judgeTime holds fish buried in salt against the dry-salting table; a measured dose and a brine are judged by what salt
-// they can bring in.
+// judgeTime holds fish buried in salt against the dry-salting table; a measured dose and a brine are judged by what
+// salt they can bring in.
 func (j *judgement) judgeTime() {
 	if !j.Time.Given {
 		j.missing(RuleTime, "time", units.Figure{}, cite.Citation{})
@@ -145,8 +146,8 @@ func (j *judgement) judgeTime() {
 	j.find(f)
 }
 
-// The published temperatures, each printed in two scales and met by either reading: where dry-salted fish lies and where
-// it brines for more than four hours, and the brine at its start.
+// The published temperatures, each printed in two scales and met by either reading: where dry-salted fish lies and
+// where it brines for more than four hours, and the brine at its start.
 var (
 	at38              = units.AtMost(units.Fahrenheit(38)).Also(units.AtMost(units.Celsius(3.3)))
 	at40              = units.AtMost(units.Fahrenheit(40)).Also(units.AtMost(units.Celsius(4.4)))

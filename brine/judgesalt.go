@@ -43,8 +43,8 @@ func (j *judgement) judgeWaterPhaseSalt() error {
 	return nil
 }
 
-// bestCase is the most that the recipe can come to, however long it takes: the driest fish with all the salt of the dose
-// in it, or with its water as strong as the brine, and no more than all the salt of the brine.
+// bestCase is the most that the recipe can come to, however long it takes: the driest fish with all the salt of the
+// dose in it, or with its water as strong as the brine, and no more than all the salt of the brine.
 func (j *judgement) bestCase() (units.Ratio, bool, error) {
 	salt := j.found.SaltToFish.Value
 	if j.found.Strength.Value > 0 {
@@ -103,7 +103,8 @@ func (j *judgement) estimate() error {
 	return nil
 }
 
-// atMost is salt per mass of raw fish, as far as there is so much: all of a dose, or what brine and fish share in the end.
+// atMost is salt per mass of raw fish, as far as there is so much: all of a dose, or what brine and fish share in
+// the end.
 func (j *judgement) atMost(salt, water units.Ratio) (units.Ratio, error) {
 	if j.found.Method == DrySalted {
 		return min(salt, j.found.SaltToFish.Value), nil

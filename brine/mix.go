@@ -40,8 +40,9 @@ func (m Mix) String() string {
 	return s
 }
 
-// MixOf returns the mix of so much salt and so much sugar by weight, in lowest terms: 50 g and 125 g are 2 parts to 5.
-// Salt must be above 0 and sugar not negative, and no more than 20 times the salt: otherwise a RangeError. Exact.
+// MixOf returns the mix of so much salt and so much sugar by weight, in lowest terms: 50 g and 125 g are 2 parts to
+// 5. Salt must be above 0 and sugar not negative, and no more than 20 times the salt: otherwise a RangeError.
+// Exact.
 func MixOf(salt, sugar units.Mass) (Mix, error) {
 	if salt <= 0 {
 		return Mix{}, aboveZero("salt of the mix", salt)

@@ -7,9 +7,9 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// NitriteError says that a mix asks for nitrite, nitrate or a curing salt that holds them. Nothing here doses them: a
-// factor of ten is dangerous, a kitchen scale makes one easily, and fish at home needs none: it is held to the limits
-// without.
+// NitriteError says that a mix asks for nitrite, nitrate or a curing salt that holds them. Nothing here doses them:
+// a factor of ten is dangerous, a kitchen scale makes one easily, and fish at home needs none: it is held to the
+// limits without.
 type NitriteError struct {
 	Name string
 }
@@ -22,7 +22,8 @@ func (e NitriteError) Error() string {
 
 // nitriteWords are what such an ingredient is called, in lower case.
 var nitriteWords = [...]string{
-	"nitrite", "nitrate", "saltpeter", "saltpetre", "curing salt", "pink salt", "cure #", "cure no", "e250", "e251", "e252",
+	"nitrite", "nitrate", "saltpeter", "saltpetre", "curing salt", "pink salt", "cure #", "cure no",
+	"e250", "e251", "e252",
 }
 
 func isNitrite(name string) bool {

@@ -3,6 +3,7 @@ package brine
 import (
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -16,13 +17,19 @@ type SaltingTime struct {
 	Cautions  []cite.Caution
 }
 
+// MarshalJSON writes the time as an app shows it.
+func (s SaltingTime) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (s *SaltingTime) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
+
 var saltingTimeCitation = cite.Citation{Source: cite.WhelanSmoking, Where: "dry-salting table", Basis: cite.Read}
 
 // FindSaltingTime returns the time in dry salt for a thickness, measured at the thickest place: printed for ¾ to 3
-// inches, and between the printed rows by a straight line, rounded up to the minute, the safe side for salt; then its
-// citation is computed. Outside it is a RangeError, without a fatness an UnsetError: diffusion goes with the square
-// of the thickness and the table does not. It is for fish buried in salt, not for a measured dose, and says nothing
-// of water phase salt. Source: a book on smoking salmon and trout.
+// inches, and between the printed rows by a straight line, rounded up to the minute, the safe side for salt; then
+// its citation is computed. Outside it is a RangeError, without a fatness an UnsetError: diffusion goes with the
+// square of the thickness and the table does not. It is for fish buried in salt, not for a measured dose, and says
+// nothing of water phase salt. Source: a book on smoking salmon and trout.
 func FindSaltingTime(thickness units.Length, fatness Fatness) (SaltingTime, error) {
 	long, from, err := saltingTime(thickness, fatness)
 	if err != nil {

@@ -47,19 +47,19 @@ func FindSaltLimit(id SaltLimitID) (SaltLimit, error) {
 	return SaltLimit{}, unknown
 }
 
-// SaltLimits returns the published limits, the strictest without nitrite first. Air-pack figures differ from place to
-// place and are never merged with those for low-oxygen packs. The slice is the caller's own.
+// SaltLimits returns the published limits, the strictest without nitrite first. Air-pack figures differ from place
+// to place and are never merged with those for low-oxygen packs. The slice is the caller's own.
 func SaltLimits() []SaltLimit { return append([]SaltLimit(nil), saltLimits[:]...) }
 
 // DefaultSaltLimit returns 3.5 % without nitrite, the strictest of SaltLimits and the only target this library takes
 // by itself, whatever the pack. It does not make fish keep without cold, and local rules go before it.
 func DefaultSaltLimit() SaltLimit { return saltLimits[0] }
 
-// StrictestSaltLimit returns the highest published limit without nitrite that can apply to fish smoked and packed so; what
-// is not stated, by the fish or by the rule, can apply, and what is unknown counts as not stated. A limit for hot-smoked
-// fish counts for cold-smoked fish too, which is raw. With both open it is 3.5 %, the DefaultSaltLimit. A limit with
-// nitrite never comes out of it: a factor of ten in nitrite is dangerous, and fish at home needs none. A weaker limit is
-// for CheckAgainst to name.
+// StrictestSaltLimit returns the highest published limit without nitrite that can apply to fish smoked and packed
+// so; what is not stated, by the fish or by the rule, can apply, and what is unknown counts as not stated. A limit
+// for hot-smoked fish counts for cold-smoked fish too, which is raw. With both open it is 3.5 %, the
+// DefaultSaltLimit. A limit with nitrite never comes out of it: a factor of ten in nitrite is dangerous, and fish
+// at home needs none. A weaker limit is for CheckAgainst to name.
 func StrictestSaltLimit(smoked Smoking, pack Pack) SaltLimit {
 	strictest := 0
 	for i, l := range saltLimits {

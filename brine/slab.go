@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -83,24 +84,24 @@ func meanUptake(fo float64) float64 {
 	if fo < shortUntil {
 		root, sum, sign := math.Sqrt(fo), 1/math.SqrtPi, -1.0
 		for n := 1.0; n <= 4; n++ {
-			term := sign * 2 * ierfc(n/root)
+			term := float64(sign * 2 * ierfc(n/root))
 			sum, sign = sum+term, -sign
 		}
 		return 2 * root * sum
 	}
 	sum := 0.0
 	for n := 1.0; n < 12; n += 2 {
-		term := math.Exp(-n*n*math.Pi*math.Pi*fo/4) / (n * n)
+		term := portable.Exp(-n*n*math.Pi*math.Pi*fo/4) / (n * n)
 		sum += term
 	}
-	rest := 8 / (math.Pi * math.Pi) * sum
+	rest := float64(8 / (math.Pi * math.Pi) * sum)
 	return 1 - rest
 }
 
 // ierfc is the integral of erfc from x up.
 func ierfc(x float64) float64 {
-	bell := math.Exp(-x*x) / math.SqrtPi
-	tail := x * math.Erfc(x)
+	bell := portable.Exp(-x*x) / math.SqrtPi
+	tail := float64(x * portable.Erfc(x))
 	return bell - tail
 }
 
@@ -115,16 +116,16 @@ func coreUptake(fo float64) float64 {
 	sum, sign := 0.0, 1.0
 	if fo < shortUntil {
 		for n := 1.0; n < 10; n += 2 {
-			term := sign * math.Erfc(n/(2*math.Sqrt(fo)))
+			term := float64(sign * portable.Erfc(n/(2*math.Sqrt(fo))))
 			sum, sign = sum+term, -sign
 		}
 		return 2 * sum
 	}
 	for n := 1.0; n < 12; n += 2 {
-		term := sign * math.Exp(-n*n*math.Pi*math.Pi*fo/4) / n
+		term := sign * portable.Exp(-n*n*math.Pi*math.Pi*fo/4) / n
 		sum, sign = sum+term, -sign
 	}
-	rest := 4 / math.Pi * sum
+	rest := float64(4 / math.Pi * sum)
 	return 1 - rest
 }
 
@@ -134,9 +135,9 @@ type Diffusivities struct {
 	Citation cite.Citation
 }
 
-// FleshDiffusivity returns the published range of salt in fish from the flesh side, 1e-11 to 1e-10 m²/s; between them
-// the geometric mean, 3.16e-11, which is not published. The temperature is not stated there, and the figures of
-// salmon itself were not read. Source: Journal of Cookery Science of Japan 25(4), 1992, abstract.
+// FleshDiffusivity returns the published range of salt in fish from the flesh side, 1e-11 to 1e-10 m²/s; between
+// them the geometric mean, 3.16e-11, which is not published. The temperature is not stated there, and the figures
+// of salmon itself were not read. Source: Journal of Cookery Science of Japan 25(4), 1992, abstract.
 func FleshDiffusivity() Diffusivities {
 	const least = 10 * units.SquareMillimetrePerSecond / 1_000_000
 	return Diffusivities{

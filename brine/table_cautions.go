@@ -12,8 +12,8 @@ const (
 	third      = units.One / 3 // 1e-12 down: exactly 1:3 is not above it
 )
 
-// A dose that is weighed on a scale is rounded up, never down. It still is the published dose if it is at most 2 % more,
-// which is the greatest step of a scale that is accepted; practice, no source.
+// A dose that is weighed on a scale is rounded up, never down. It still is the published dose if it is at most 2 %
+// more, which is the greatest step of a scale that is accepted; practice, no source.
 const (
 	handSaltedUp = handSalted + handSalted/50
 	thirdUp      = third + third/50
@@ -100,7 +100,7 @@ var (
 	gutFirst = cite.Caution{
 		ID: "brine.gut-first", Deciding: true,
 		Text: "Gut the fish completely before it is salted or dried, roe and milt too, without cutting into the guts. " +
-			"Without that the toxin can form during the process, in any cold.",
+			"Otherwise toxin can form while it cures, even in strict cold.",
 		Citation: guide("ch. 13, p. 248; also ch. 14, p. 294"),
 	}
 	oneKind = cite.Caution{
@@ -156,7 +156,7 @@ func estimateCautions() []cite.Caution { return []cite.Caution{anEstimate, eatSo
 func afterSalting() []cite.Caution { return []cite.Caution{keepCold, rinseOff, letRest} }
 
 func cureCautions(salt units.Ratio, sugar units.Mass) []cite.Caution {
-	all := make([]cite.Caution, 0, 5)
+	all := make([]cite.Caution, 0, 4)
 	all = append(all, measureIt, keepCold)
 	switch {
 	case salt < handSalted:

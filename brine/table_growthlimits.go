@@ -50,8 +50,9 @@ var (
 func growth(organism string, activity, leastPH, mostPH, salt int, coldest, warmest float64, oxygen string) GrowthLimit {
 	return GrowthLimit{
 		Organism: organism, LeastActivity: units.Ratio(activity) * units.PerMille,
-		LeastPH: units.PH(leastPH) * units.PHUnit / 100, MostPH: units.PH(mostPH) * units.PHUnit / 100, MostSalt: units.Ratio(salt) * units.Percent / 100,
-		Coldest: units.Celsius(coldest), Warmest: units.Celsius(warmest), Oxygen: oxygen,
+		LeastPH: units.PH(leastPH) * units.PHUnit / 100, MostPH: units.PH(mostPH) * units.PHUnit / 100,
+		MostSalt: units.Ratio(salt) * units.Percent / 100,
+		Coldest:  units.Celsius(coldest), Warmest: units.Celsius(warmest), Oxygen: oxygen,
 	}
 }
 

@@ -8,9 +8,9 @@ import (
 // inTheWater is what a share of salt is called in errors.
 const inTheWater = "water phase salt"
 
-// WaterPhaseSalt returns salt/(salt + water), the share of salt in the water of the flesh, rounded down to 1e-12, the
-// safe side. Salt and water are masses in the same piece, by analysis; fat, protein and sugar do not enter. Salt must
-// not be negative and water must be above 0: otherwise a RangeError. More than solution.Saturation is a
+// WaterPhaseSalt returns salt/(salt + water), the share of salt in the water of the flesh, rounded down to 1e-12,
+// the safe side. Salt and water are masses in the same piece, by analysis; fat, protein and sugar do not enter.
+// Salt must not be negative and water must be above 0: otherwise a RangeError. More than solution.Saturation is a
 // solution.SaturatedError that holds the figure: dried fish can show it, and then part of the salt is not in the
 // water. Source: Maine ch. 359, s. 1(D).
 //
@@ -36,10 +36,10 @@ func WaterPhaseSalt(salt, water units.Mass) (units.Ratio, error) {
 	return share, nil
 }
 
-// SaltFor returns the least salt that brings the water to a water phase salt: w p/(1 - p), rounded up to the quantum,
-// the safe side, so that WaterPhaseSalt of the result is never below the target. It is the salt that must be in the
-// flesh at the end, not the dose. Target must be above 0 % and no more than solution.Saturation, water above 0:
-// otherwise a RangeError.
+// SaltFor returns the least salt that brings the water to a water phase salt: w p/(1 - p), rounded up to the
+// quantum, the safe side, so that WaterPhaseSalt of the result is never below the target. It is the salt that must
+// be in the flesh at the end, not the dose. Target must be above 0 % and no more than solution.Saturation, water
+// above 0: otherwise a RangeError.
 func SaltFor(target units.Ratio, water units.Mass) (units.Mass, error) {
 	saturated, _ := solution.Saturation()
 	switch {
@@ -58,10 +58,10 @@ const (
 	molarNa   = 22_989_770 * units.Microgram
 )
 
-// SaltFromSodium returns the salt that would hold this sodium, 2.54212 times its mass (58.4428/22.98977), rounded to
-// the quantum. Sodium must not be negative: otherwise a RangeError. It counts all sodium as salt: that of the flesh
-// itself, 0.11 to 0.27 % of water phase salt in raw salmon and trout, and that of any other additive, so it overrates
-// the salt. Use it to check a label or a table, not to pass a limit.
+// SaltFromSodium returns the salt that would hold this sodium, 2.54212 times its mass (58.4428/22.98977), rounded
+// to the quantum. Sodium must not be negative: otherwise a RangeError. It counts all sodium as salt: that of the
+// flesh itself, 0.11 to 0.27 % of water phase salt in raw salmon and trout, and that of any other additive, so it
+// overrates the salt. Use it to check a label or a table, not to pass a limit.
 func SaltFromSodium(sodium units.Mass) (units.Mass, error) {
 	if sodium < 0 {
 		return 0, units.RangeError{What: "sodium", Got: sodium.String(), Low: "0 g"}

@@ -52,8 +52,8 @@ func (s *Smoking) UnmarshalText(text []byte) error { return smokings.Unmarshal(t
 // Pack is how smoked fish is packed, as far as a rule says so. The zero Pack is not stated.
 type Pack uint8
 
-// The packs. A film that breathes is an air pack; a vacuum, a modified atmosphere, oil, a sealed jar or a deep container
-// pressed free of air is low in oxygen, where Clostridium botulinum grows. Source: FDA guide, p. 248.
+// The packs. A film that breathes is an air pack; a vacuum, a modified atmosphere, oil, a sealed jar or a deep
+// container pressed free of air is low in oxygen, where Clostridium botulinum grows. Source: FDA guide, p. 248.
 const (
 	AirPack Pack = iota + 1
 	LowOxygenPack
@@ -68,8 +68,8 @@ var packs = word.List[Pack]{
 	},
 }
 
-// ParsePack reads "air pack" or "low-oxygen pack", in capitals or not, and what the second comes as: "vacuum", "modified
-// atmosphere", "in oil", "sealed jar", "deep container". Anything else is a units.UnknownError.
+// ParsePack reads "air pack" or "low-oxygen pack", in capitals or not, and what the second comes as: "vacuum",
+// "modified atmosphere", "in oil", "sealed jar", "deep container". Anything else is a units.UnknownError.
 func ParsePack(s string) (Pack, error) { return packs.Parse(s) }
 
 // String is the pack in words: "air pack".

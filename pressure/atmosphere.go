@@ -17,8 +17,8 @@ func AtmosphereSource() cite.Citation {
 	}
 }
 
-// Constants of the US Standard Atmosphere 1976 in SI units. ISO 2533 takes M0 as 28.964 420 kg/kmol; that moves the pressure
-// by less than 5e-7 of its value below 5,000 m.
+// Constants of the US Standard Atmosphere 1976 in SI units. ISO 2533 takes M0 as 28.964 420 kg/kmol; that moves the
+// pressure by less than 5e-7 of its value below 5,000 m.
 const (
 	seaLevelPressure    = 101_325     // p0, Pa
 	seaLevelTemperature = 288.15      // T0, K
@@ -33,9 +33,31 @@ const (
 
 // standardPressure returns the pressure in pascals at a geometric height in metres.
 func standardPressure(z float64) float64 {
-	h := earthRadius * z / (earthRadius + z)                              // equation 18
-	colder := 1 - float64(lapseRate/seaLevelTemperature*h)                // T/T0 by equation 23
-	return seaLevelPressure * portable.Exp(exponent*portable.Log(colder)) // equation 33a: p0 (T/T0)^exponent
+	h := earthRadius * z / (earthRadius + z)               // equation 18
+	colder := 1 - float64(lapseRate/seaLevelTemperature*h) // T/T0 by equation 23
+	return ofColder(colder)                                // equation 33a
+}
+
+// ofColder is p0 x^exponent for x from 48/64 to 66/64, which the range of AirAt stays within: the power in the middle m
+// of a 64th, times the binomial series of (x/m)^exponent, of which the first term left out is below 1e-19. Within 0.65 of
+// a last digit.
+func ofColder(x float64) float64 {
+	const (
+		c1 = exponent
+		c2 = c1 * (exponent - 1) / 2
+		c3 = c2 * (exponent - 2) / 3
+		c4 = c3 * (exponent - 3) / 4
+		c5 = c4 * (exponent - 4) / 5
+		c6 = c5 * (exponent - 5) / 6
+		c7 = c6 * (exponent - 6) / 7
+	)
+	part := int(x * 64)
+	middle := float64(2*part+1) / 128
+	t := (x - middle) / middle
+	tt := float64(t * t)
+	series := c1 + float64(t*c2) + float64(tt*(c3+float64(t*c4)+float64(tt*(c5+float64(t*c6)+float64(tt*c7)))))
+	entry := standardAirTable[part-48]
+	return entry.high + (entry.low + float64(entry.high*float64(t*series)))
 }
 
 // standardAltitude is its inverse: the geometric height in metres of a pressure in pascals.

@@ -11,8 +11,8 @@ type form struct {
 	Barometer units.Stated[units.Pressure]
 }
 
-// MarshalJSON writes the absolute pressure of the air: {"standard": …} of AirAt, {"barometer": …} of AirReading. Exact. An
-// Air that is not set is a units.UnsetError.
+// MarshalJSON writes the absolute pressure of the air: {"standard": …} of AirAt, {"barometer": …} of AirReading.
+// Exact. An Air that is not set is a units.UnsetError.
 func (a Air) MarshalJSON() ([]byte, error) {
 	if err := a.check(); err != nil {
 		return nil, err
@@ -62,7 +62,9 @@ func (a *Air) takeStandard(p units.Pressure) error {
 		return err
 	}
 	if whole := units.RoundTo(p, micropascal); whole != p {
-		return units.RangeError{What: "pressure of standard air", Got: p.String(), Low: whole.String(), High: whole.String()}
+		return units.RangeError{
+			What: "pressure of standard air", Got: p.String(), Low: whole.String(), High: whole.String(),
+		}
 	}
 	*a = Air{pressure: p}
 	return nil

@@ -7,8 +7,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// SteamSource returns where saturated steam comes from: the citation for any figure of SteamPressure, SteamTemperature and
-// the methods of Air that rest on them.
+// SteamSource returns where saturated steam comes from: the citation for any figure of SteamPressure,
+// SteamTemperature and the methods of Air that rest on them.
 func SteamSource() cite.Citation {
 	return cite.Citation{
 		Source: cite.IAPWSR797,
@@ -27,9 +27,9 @@ const (
 )
 
 // SteamTemperature returns the temperature at which water boils and steam condenses under an absolute pressure, from
-// 611.212677 Pa to 22.064 MPa; anything else is a RangeError. Between 60 °C and 130 °C it is within 0.0033 K (0.006 °F) of
-// the scientific standard (IAPWS-95), on the temperature scale of 1990, where one atmosphere boils at 99.9743 °C; rounded
-// to the nearest quantum. Source: SteamSource.
+// 611.212677 Pa to 22.064 MPa; anything else is a RangeError. Between 60 °C and 130 °C it is within 0.0033 K (0.006
+// °F) of the scientific standard (IAPWS-95), on the temperature scale of 1990, where one atmosphere boils at 99.9743
+// °C; rounded to the nearest quantum. Source: SteamSource.
 func SteamTemperature(absolute units.Pressure) (units.Temperature, error) {
 	if err := units.Check("absolute steam pressure", absolute, lowestSteam, highestSteam); err != nil {
 		return units.Temperature{}, err
@@ -38,10 +38,10 @@ func SteamTemperature(absolute units.Pressure) (units.Temperature, error) {
 	return units.FromAbsoluteZero(units.TemperatureChange(float64(kelvins*float64(units.Kelvins)) + 0.5)), nil
 }
 
-// SteamPressure returns the absolute pressure of saturated steam at a temperature from 273.15 K to 647.096 K; anything else
-// is a RangeError, a temperature that is not set a units.UnsetError. Accuracy as for SteamTemperature; rounded to the nearest micropascal,
-// so that SteamTemperature gives the same temperature back (but refuses it in the last 2 µK below the critical point, where
-// the equation passes 22.064 MPa by 0.3 Pa). Source: SteamSource.
+// SteamPressure returns the absolute pressure of saturated steam at a temperature from 273.15 K to 647.096 K;
+// anything else is a RangeError, a temperature that is not set a units.UnsetError. Accuracy as for SteamTemperature;
+// rounded to the nearest micropascal, so that SteamTemperature gives the same temperature back (but refuses it in the
+// last 2 µK below the critical point, where the equation passes 22.064 MPa by 0.3 Pa). Source: SteamSource.
 func SteamPressure(t units.Temperature) (units.Pressure, error) {
 	kelvins := t.AboveAbsoluteZero()
 	if kelvins < coldestSteam || kelvins > hottestSteam {
@@ -51,10 +51,10 @@ func SteamPressure(t units.Temperature) (units.Pressure, error) {
 	return nearestMicropascal(float64(region4.pressure(float64(kelvins)*(1/float64(units.Kelvins))) * 1e6)), nil
 }
 
-// SteamPart returns what steam contributes to a total absolute pressure, 0 to 22.064 MPa, when trapped air is the given share
-// of the mixture by volume, 0 to 100 %; anything else is a RangeError. Exact but for one rounding to the nearest quantum.
-// It explains why a canner is vented: the gauge shows the total, the heat follows the steam's part. By Dalton's law; how much air
-// is left in a canner nobody can read off it.
+// SteamPart returns what steam contributes to a total absolute pressure, 0 to 22.064 MPa, when trapped air is the
+// given share of the mixture by volume, 0 to 100 %; anything else is a RangeError. Exact but for one rounding to the
+// nearest quantum. It explains why a canner is vented: the gauge shows the total, the heat follows the steam's part.
+// By Dalton's law; how much air is left in a canner nobody can read off it.
 func SteamPart(total units.Pressure, trapped units.Ratio) (units.Pressure, error) {
 	if err := units.Check("absolute pressure", total, 0, highestSteam); err != nil {
 		return 0, err
@@ -76,8 +76,8 @@ func (n *coefficients) pressure(t float64) float64 {
 	return root * root * root * root // equation 30
 }
 
-// temperature returns the saturation temperature in kelvins at a pressure in MPa. It solves the same quadratic, so the two
-// are exact inverses.
+// temperature returns the saturation temperature in kelvins at a pressure in MPa. It solves the same quadratic, so
+// the two are exact inverses.
 func (n *coefficients) temperature(p float64) float64 {
 	square := math.Sqrt(p)
 	beta := math.Sqrt(square) // equation 29a

@@ -33,7 +33,7 @@ func (a Assessment) judged(found []verdict.Finding, cautions []cite.Caution) Ass
 
 // readyToEat are the cautions of fish that is eaten as it is.
 func (a Assessment) readyToEat() []cite.Caution {
-	all := make([]cite.Caution, 1, 16)
+	all := make([]cite.Caution, 1, 20)
 	all[0] = airIsNotCore
 	if a.Governing.AtLeast.IsSet() { // a caller's own limit need not have an ID
 		all = append(all, holdCautions(a.Governing, 0)...)

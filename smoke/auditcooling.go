@@ -30,9 +30,6 @@ func (c Cooling) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly.
 func (c *Cooling) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
-// coldestCore is colder than fish gets by cooling: a probe that shows -127 °C has come loose, and must not pass for cold fish.
-var coldestCore = units.Celsius(-40)
-
 // AuditCooling judges a record of the core, from before the end of the heating on, against a cooling rule; the slowest
 // probe decides each step. The clock of a step starts when the core first falls below From after its highest reading, that
 // of a second step no later than the first ended, and stops when the core is at To and stays there until the time is up,
@@ -43,8 +40,8 @@ var coldestCore = units.Celsius(-40)
 // 145 °F or above, when it ends above To before the time is up, when it has a gap longer than MaxGap while the clock runs
 // and would be met only by trusting the line across, and when it is met only by readings that no core can have: colder than
 // a bare slab gets in ice water, or warmer than its air. MaxGap must be 1 s to an hour, and a caller's own rule must have
-// steps that go down, to 70 °F or below, in at most 12 h: otherwise a units.RangeError; probes as for AuditHold, and none
-// below -40 °C: otherwise a ProbeError.
+// steps that go down, to 70 °F or below, in at most 12 h: otherwise a units.RangeError; probes as for AuditHold:
+// otherwise a ProbeError.
 func AuditCooling(rule CoolingRule, r Record) (Cooling, error) {
 	if err := r.check(time.Hour); err != nil {
 		return Cooling{}, err
@@ -56,9 +53,6 @@ func AuditCooling(rule CoolingRule, r Record) (Cooling, error) {
 	if err != nil {
 		return Cooling{}, err
 	}
-	if all.low.Below(coldestCore) {
-		return Cooling{}, r.loose()
-	}
 	c := Cooling{Rule: rule}
 	found := c.judge(r)
 	if found == nil {
@@ -66,19 +60,6 @@ func AuditCooling(rule CoolingRule, r Record) (Cooling, error) {
 	}
 	c.Report = verdict.Of(found, coolingCautions(rule, r.Site))
 	return c, nil
-}
-
-// loose is the fault of the first probe that shows what no fish gets to by cooling.
-func (r Record) loose() error {
-	for i, core := range r.Cores {
-		if lowest, _ := core.Min(); lowest.Value.Below(coldestCore) {
-			fault := units.RangeError{
-				What: "core temperature", Got: inBoth(lowest.Value), Low: inBoth(coldestCore) + ", below which the probe has come loose",
-			}
-			return ProbeError{Probe: i, At: lowest.At, Err: fault}
-		}
-	}
-	return nil
 }
 
 // doubted says what is not believed of a record that meets the rule, where it would not without that.
@@ -103,17 +84,13 @@ func (c Cooling) doubted(r Record, d doubt) []verdict.Finding {
 func (c *Cooling) judge(r Record) (found []verdict.Finding) {
 	worst, why := [2]CoolingTook{}, [2]clock{}
 	for probe, core := range r.Cores {
-		parts, cooked := c.Rule.coolings(core)
-		for n, part := range parts {
-			if first, _ := part.First(); n > 0 {
-				cooked = first.At
-			}
+		for n, part := range c.Rule.coolings(core) {
 			var before *clock
 			for i, step := range c.Rule.Steps {
 				if !step.To.IsSet() {
 					continue
 				}
-				t, went := c.Rule.took(part, i, r.MaxGap, cooked, before)
+				t, went := c.Rule.took(part, i, r.MaxGap, before)
 				t.Probe, before = probe, &went
 				if probe == 0 && n == 0 || t.worse(worst[i]) {
 					worst[i], why[i] = t, went
@@ -152,6 +129,9 @@ func (w clock) finding(r Record, rule CoolingRule, i int, t CoolingTook) verdict
 		f.Kind, f.Stated, f.By = verdict.TooLong, units.Exactly(t.Took), units.AmountOf(t.Took-t.Step.Within)
 		if !w.there {
 			f.Stated = units.AtLeast(t.Took)
+		}
+		if w.all != w.Stretch {
+			f.When, f.Stated = units.State(w.all), f.Stated.With("in all")
 		}
 	case !w.seen || !w.there: // the start was not recorded, or the record ends too soon
 		f.Kind = verdict.Missing

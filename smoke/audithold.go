@@ -37,9 +37,10 @@ func (h *Hold) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, h)
 // enough only across such a gap, the verdict is CannotTell.
 //
 // The limit must lie in 145 °F to 100 °C and 30 min to 24 h, MaxGap above 0 and at most half the hold: otherwise a
-// units.RangeError, or a units.UnsetError for what is not stated. One to 16 probes, each with a reading and none above
-// 100 °C, which is air and never a moist core: otherwise a ProbeError. A longer hold or a warmer reading never turns Met
-// into anything else. Source of the rule, coldest part and continuous: Michigan R 285.569.7(1).
+// units.RangeError, or a units.UnsetError for what is not stated. One to 16 probes, each with a reading, none above
+// 100 °C, which is air and never a moist core, and none below -40 °C, which is a loose probe: otherwise a ProbeError. A longer record never turns Met
+// into anything else. A probe that shows one value throughout, swings like air, or shows its air within 2 K at every
+// reading is not in the core: CannotTell. Source of the rule, coldest part and continuous: Michigan R 285.569.7(1).
 func AuditHold(limit CoreLimit, r Record) (Hold, error) {
 	if err := limit.check(); err != nil {
 		return Hold{}, err
@@ -56,6 +57,7 @@ func AuditHold(limit CoreLimit, r Record) (Hold, error) {
 	h.Began, h.Held, h.Bridged = held.From, held.Length(), bridged.Length()
 	doubt := r.doubt(reachOf(r.Piece, moistair.SmokerFilm().Coefficient.High), all).tooHot()
 	var found []verdict.Finding
+	stood := doubt.stands(r.Cores, limit.AtLeast)
 	switch {
 	case h.Held < limit.Hold:
 		h.Verdict = verdict.CannotTell
@@ -63,14 +65,18 @@ func AuditHold(limit CoreLimit, r Record) (Hold, error) {
 			h.Verdict = verdict.NotMet
 		}
 		found = append(h.findings(r, held, bridged), doubt.findings(r)...)
-	case doubt.same >= 0 || doubt.hot != nil && !h.heldIn(doubt.without(r.Cores)):
+	case stood.same >= 0 || stood.dead || stood.hot != nil && !h.heldIn(stood.without(r.Cores)):
 		h.Verdict = verdict.CannotTell
-		found = doubt.findings(r)
+		found = stood.findings(r)
 	}
 	if found != nil {
-		h.Owed = limit.Hold - running(doubt.without(r.Cores), limit.AtLeast, r.MaxGap)
+		h.Owed = limit.owed(min(running(stood.without(r.Cores), limit.AtLeast, r.MaxGap), running(r.Cores, limit.AtLeast, r.MaxGap)))
 	}
-	h.Report = verdict.Of(found, holdCautions(limit, r.Site))
+	cautions := holdCautions(limit, r.Site)
+	if r.beginsWarm() {
+		cautions = append(cautions, beginsWarm)
+	}
+	h.Report = verdict.Of(found, cautions)
 	return h, nil
 }
 

@@ -193,8 +193,8 @@ func TestGapsOnTheEdge(t *testing.T) {
 	pnw, hot := limit(t, "HOT-160-PNW"), units.Fahrenheit(165)
 	at := func(minutes ...time.Duration) core {
 		var readings []reading
-		for _, m := range minutes {
-			readings = append(readings, reading{At: m * time.Minute, Value: hot})
+		for i, m := range minutes {
+			readings = append(readings, reading{At: m * time.Minute, Value: hot.Add(units.TemperatureChange(i%2) * units.Kelvins)})
 		}
 		return record(t, readings...)
 	}
@@ -214,13 +214,14 @@ func TestGapsOnTheEdge(t *testing.T) {
 }
 
 func TestHoldCautions(t *testing.T) {
-	hot := fahrenheit(t, 10*time.Minute, 185, 185, 185, 185)
+	hot := fahrenheit(t, 10*time.Minute, 185, 185, 186, 185)
 	const core, cold, stricter, trade, unseen = "smoke.probe-in-core", "smoke.not-by-heat-alone", "smoke.stricter-exists", "smoke.commercial", "smoke.limit-unseen"
+	const three, check, warm = "smoke.three-fish", "smoke.check-thermometer", "smoke.begins-warm"
 	for id, want := range map[string][]cite.CautionID{
-		"HOT-180-MSU":    {core, cold},
-		"HOT-160-PNW":    {core, cold, stricter},
-		"HOT-145-MI":     {core, cold, stricter, trade},
-		"HOT-145-STATES": {core, cold, unseen, stricter, trade},
+		"HOT-180-MSU":    {core, cold, three, check, warm},
+		"HOT-160-PNW":    {core, cold, stricter, three, check, warm},
+		"HOT-145-MI":     {core, cold, stricter, trade, three, check, warm},
+		"HOT-145-STATES": {core, cold, unseen, stricter, trade, three, check, warm},
 	} {
 		h, err := AuditHold(limit(t, id), recorded(10*time.Minute, hot))
 		require.NoError(t, err)
@@ -278,4 +279,21 @@ func TestHoldsRefused(t *testing.T) {
 	require.Equal(t, time.Minute, fault.At)
 	_, err = AuditHold(DefaultCoreLimit(), recorded(time.Minute, fahrenheit(t, time.Minute, 200, 212, 200)))
 	require.NoError(t, err, "boiling itself is a core")
+}
+
+// Degrees under the wrong heading, or halved, are not reached, and the answer says what to look at.
+func TestWrongHeadingsAreNamed(t *testing.T) {
+	for name, c := range map[string]struct {
+		highest units.Temperature
+		named   bool
+	}{
+		"Celsius as Fahrenheit": {units.Fahrenheit(84), true}, "halved Celsius": {units.Celsius(42), true}, "halved Fahrenheit": {units.Fahrenheit(92), true},
+		"cold smoke": {units.Celsius(25), false}, "nearly": {units.Fahrenheit(175), false},
+	} {
+		h, err := AuditHold(DefaultCoreLimit(), recorded(10*time.Minute, record(t, reading{Value: units.Celsius(4)}, reading{At: 10 * time.Minute, Value: c.highest})))
+		require.NoError(t, err)
+		require.Equal(t, verdict.NotMet, h.Verdict, name)
+		require.Equal(t, c.named, h.Findings[0].Known == wrongHeading, name)
+		require.NotContains(t, h.Cautions, beginsWarm, name)
+	}
 }

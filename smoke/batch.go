@@ -1,8 +1,7 @@
 package smoke
 
 import (
-	"math"
-
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 )
@@ -65,7 +64,7 @@ func (d *drying) through(air moistair.Air, film moistair.Film, b Batch, stage St
 				What: "time with a wet surface", Got: stage.wet().String(), High: "until the water of the batch is gone: it cannot stay wet so long; say when it is dry",
 			}
 		}
-		d.gone[i] += float64(left * -math.Expm1(-min(inside[i], perHour/left)*rest))
+		d.gone[i] += float64(left * -portable.Expm1(-min(inside[i], perHour/left)*rest))
 	}
 	return nil
 }

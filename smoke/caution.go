@@ -3,6 +3,27 @@ package smoke
 import "example.org/lakelarder/units/cite"
 
 var (
+	beginsWarm = cite.Caution{
+		ID: "smoke.begins-warm",
+		Text: "The record begins warmer than raw fish. Either it was started late, or its degrees stand under the wrong heading: " +
+			"check both.",
+		Citation: cite.Citation{Where: "raw fish is not warmer than a warm room, 25 °C", Basis: cite.Practice},
+	}
+	wrongHeading = cite.Caution{
+		ID:       "smoke.wrong-heading",
+		Text:     "The same numbers in the other scale, or doubled, would reach the limit: check how the logger writes degrees.",
+		Citation: cite.Citation{Where: "the numbers of the record read in another way", Basis: cite.Computed},
+	}
+	threeFish = cite.Caution{
+		ID:       "smoke.three-fish",
+		Text:     "The guide for the trade measures at the thickest part of three of the largest fish, not of one.",
+		Citation: readIn(cite.FDAHazardsGuide2020, "ch. 13, control strategy 1C, p. 265"),
+	}
+	checkThermometer = cite.Caution{
+		ID:       "smoke.check-thermometer",
+		Text:     "Check the thermometer in an ice slurry, or in boiling water corrected for the altitude.",
+		Citation: readIn(cite.FDAHazardsGuide2020, "ch. 13, control strategy 1C, p. 265"),
+	}
 	badSite = cite.Caution{
 		ID: "smoke.bad-site", Deciding: true,
 		Text: "A probe near bone, near the rack or in a thin tail is warmer than the middle of the thickest part. " +
@@ -43,7 +64,7 @@ func readIn(source cite.Source, where string) cite.Citation {
 
 // holdCautions are the cautions of a hold; a probe that sits badly stands first.
 func holdCautions(limit CoreLimit, site Site) []cite.Caution {
-	all := make([]cite.Caution, 0, 6)
+	all := make([]cite.Caution, 0, 9)
 	if site > InThickest {
 		all = append(all, badSite)
 	}
@@ -59,5 +80,5 @@ func holdCautions(limit CoreLimit, site Site) []cite.Caution {
 			ID: "smoke.limit-unseen", Deciding: true, Text: "This limit was not seen in print.", Citation: limit.Citation,
 		})
 	}
-	return all
+	return append(all, threeFish, checkThermometer)
 }

@@ -13,14 +13,15 @@ import (
 // longest gap while it ran.
 type clock struct {
 	series.Stretch
+	all         series.Stretch // with the times before and after that count too, not all of it does
 	seen, there bool
 	gap         series.Stretch
 }
 
-// took times one step of one cooling on one probe. cooked is when the fish was cooked; first is when the step before
-// ended, which starts this one at the latest.
-func (r CoolingRule) took(core series.Series[units.Temperature], i int, maxGap, cooked time.Duration, first *clock) (CoolingTook, clock) {
-	step := r.Steps[i]
+// took times one step of one cooling on one probe. first is how the step before went, whose end starts this one at the
+// latest; the way to new heat counts as well.
+func (r CoolingRule) took(part cooling, i int, maxGap time.Duration, first *clock) (CoolingTook, clock) {
+	core, step := part.core, r.Steps[i]
 	t := CoolingTook{Step: step}
 	from := step.From
 	if step.InAll {
@@ -34,8 +35,19 @@ func (r CoolingRule) took(core series.Series[units.Temperature], i int, maxGap, 
 	if ended > began {
 		t.Took = ended - began
 	}
-	t.Took += spentBefore(core, cooked, began, from, step.To)
 	went := clock{Stretch: series.Stretch{From: began, To: max(began, ended)}, seen: seen, there: there}
+	went.all = went.Stretch
+	if before := spent(core, part.cooked, began, from, step.To); before > 0 {
+		t.Took += before
+		went.all.From = part.cooked
+	}
+	if last, heated := part.again.Last(); heated {
+		cold, _ := part.again.First()
+		if after := spent(part.again, cold.At, last.At, from, step.To); after > 0 {
+			t.Took += after
+			went.all.To = max(went.all.To, last.At)
+		}
+	}
 	went.gap = longestGapIn(core, series.Stretch{From: began, To: ended})
 	switch {
 	case t.Took > step.Within:
@@ -46,9 +58,9 @@ func (r CoolingRule) took(core series.Series[units.Temperature], i int, maxGap, 
 	return t, went
 }
 
-// spentBefore is how long the core of cooked fish was on its way down before it was heated again: heat does not take that
-// back. It is the time between the two moments above to and below from, or below any rule's core where from is not set.
-func spentBefore(core series.Series[units.Temperature], cooked, began time.Duration, from, to units.Temperature) time.Duration {
+// spent is how long the core of cooked fish was above to and below from between two moments, below any rule's core where
+// from is not set: heat does not take that back.
+func spent(core series.Series[units.Temperature], cooked, began time.Duration, from, to units.Temperature) time.Duration {
 	if !from.IsSet() {
 		from = coldestLimit
 	}
@@ -64,30 +76,41 @@ func spentBefore(core series.Series[units.Temperature], cooked, began time.Durat
 	return above - hot
 }
 
-// cookedAt is when the core had been as warm and for as long as the least that any rule asks for; where it never was, when
-// it was warmest.
-func cookedAt(core series.Series[units.Temperature]) time.Duration {
+// cookedAt is when the core had been as warm and for as long as the least that any rule asks for, or was at 160 °F, which no
+// fish comes to on the way up and leaves again for hours; where it never was, when it was warmest, and false.
+func cookedAt(core series.Series[units.Temperature]) (time.Duration, bool) {
+	hot, cooked, _ := core.FirstAtOrAbove(warmSoon) // cannot fail: readings and a limit that is set
 	s := spell{core: core}
 	for s.next(coldestLimit, anyGap) {
-		if s.Length() >= shortestHold {
-			return s.From + shortestHold
+		if s.Length() < shortestHold {
+			continue
 		}
+		if at := s.From + shortestHold; !cooked || at < hot {
+			hot = at
+		}
+		return hot, true
+	}
+	if cooked {
+		return hot, true
 	}
 	highest, _ := core.Max()
-	return highest.At
+	return highest.At, false
 }
 
-// coolings splits a record after the fish was cooked wherever it had come to the end of the rule and was heated again: each
-// part is a cooling of its own.
-func (r CoolingRule) coolings(core series.Series[units.Temperature]) (parts []series.Series[units.Temperature], cooked time.Duration) {
-	end, again := r.Steps[0].To, r.Steps[0].From
+// cooling is a part of a record with one cooling in it. cooked is when the fish was cooked, in it or before; again is the way
+// from the last cold reading to the heat that followed it, empty where none did.
+type cooling struct {
+	core, again series.Series[units.Temperature]
+	cooked      time.Duration
+}
+
+// coolings splits a record after the fish was cooked wherever it had come to the end of the rule and was heated again.
+func (r CoolingRule) coolings(core series.Series[units.Temperature]) (parts []cooling) {
+	end := r.Steps[0].To
 	if r.Steps[1].To.IsSet() {
 		end = r.Steps[1].To
 	}
-	if !again.IsSet() {
-		again = coldestLimit
-	}
-	cooked = cookedAt(core)
+	cooked, _ := cookedAt(core)
 	i := sort.Search(core.Len(), func(i int) bool { a, _ := core.At(i); return a.At >= cooked })
 	from, cold := 0, -1
 	for ; i < core.Len(); i++ {
@@ -95,15 +118,24 @@ func (r CoolingRule) coolings(core series.Series[units.Temperature]) (parts []se
 		switch {
 		case !a.Value.Above(end):
 			cold = i
-		case cold >= 0 && a.Value.AtLeast(again):
-			parts = append(parts, readings(core, from, cold))
-			from, cold = cold, -1
+		case cold >= 0 && a.Value.AtLeast(r.again()):
+			parts = append(parts, cooling{readings(core, from, cold), readings(core, cold, i), cooked})
+			last, _ := core.At(cold)
+			from, cold, cooked = cold, -1, last.At
 		}
 	}
-	if from == 0 {
-		return []series.Series[units.Temperature]{core}, cooked
+	if from > 0 {
+		core = readings(core, from, core.Len()-1)
 	}
-	return append(parts, readings(core, from, core.Len()-1)), cooked
+	return append(parts, cooling{core: core, cooked: cooked})
+}
+
+// again is how warm fish is that was heated again: where the clock of the rule would begin anew.
+func (r CoolingRule) again() units.Temperature {
+	if from := r.Steps[0].From; from.IsSet() {
+		return from
+	}
+	return coldestLimit
 }
 
 // readings is the part of a record from one reading to another.

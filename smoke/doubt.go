@@ -1,6 +1,7 @@
 package smoke
 
 import (
+	"math"
 	"slices"
 	"time"
 
@@ -14,6 +15,7 @@ type doubt struct {
 	why  []disbelief
 	hot  []time.Duration   // times at which a probe showed more than a core can be, rising
 	lost [][]time.Duration // by probe, times at which it showed more or less than that
+	dead bool              // a probe shows one value from the first reading to the last
 	same int               // the first probe that shows its air at every reading, -1 for none
 }
 
@@ -47,7 +49,8 @@ func (r Record) doubt(fast reach, all extent) doubt {
 func (x extent) plain(fast reach) bool {
 	up := (hottestOven - x.high.Celsius()) * share(fast.warming, x.shortest)
 	down := (x.low.Celsius() - coldestPlace) * share(fast.cooling, x.shortest)
-	return units.Float(x.rise, units.Kelvins) <= up && units.Float(x.fall, units.Kelvins) <= down
+	mayTurn := float64(x.fall)*float64(turnTime/max(x.shortest, 1)+1) > probeNoise
+	return !mayTurn && units.Float(x.rise, units.Kelvins) <= up && units.Float(x.fall, units.Kelvins) <= down
 }
 
 // look goes through the readings of one probe.
@@ -55,21 +58,23 @@ func (d *doubt) look(r Record, fast reach, probe int) {
 	core := r.Cores[probe]
 	var e envelope
 	going := pace{reach: fast}
-	hottest := hottest{air: r.Air}
-	same := r.Air.Len() > 0
+	met := airOf{air: r.Air}
+	same, last := r.Air.Len() > 0, believed
 	for i := 0; i < core.Len(); i++ {
 		a, _ := core.At(i)
-		medium, withAir := hottest.until(a.At)
-		before, last := e.at, e.is
-		if e = e.step(&going, a.At, a.Value.Celsius(), medium); e.is != believed {
-			if e.is != last {
-				d.why = append(d.why, disbelief{probe: probe, of: e.is, when: series.Stretch{From: before}, worst: a.Value, bound: e.bound(), withAir: withAir})
+		medium, withAir := met.until(a.At, r.MaxGap)
+		before := e.at
+		is := e.step(&going, a.At, quanta(a.Value), medium)
+		if is != believed {
+			if is != last {
+				d.why = append(d.why, disbelief{probe: probe, of: is, when: series.Stretch{From: before}, worst: a.Value, bound: e.bound(), withAir: withAir})
 			}
 			d.goesOn(a)
 		}
+		last = is
 		if same {
 			air, err := r.Air.ValueAt(a.At)
-			same = err == nil && air == a.Value
+			same = err == nil && asTheAir(a.Value, air)
 		}
 	}
 	if same && d.same < 0 {
@@ -82,28 +87,48 @@ func (d *doubt) goesOn(a series.Reading[units.Temperature]) {
 	w := &d.why[len(d.why)-1]
 	w.when.To = a.At
 	d.lost[w.probe] = append(d.lost[w.probe], a.At)
-	if w.of == tooHot {
+	if w.of != outside {
 		d.hot = append(d.hot, a.At)
 	}
-	if w.of == tooHot && a.Value.Above(w.worst) || w.of == outside && a.Value.Below(w.worst) {
+	if w.of != outside && a.Value.Above(w.worst) || w.of == outside && a.Value.Below(w.worst) {
 		w.worst = a.Value
 	}
 }
 
-// hottest follows the air of the record.
-type hottest struct {
+// asTheAir reports whether a probe shows the air that was recorded with it, but for the error of two thermometers.
+func asTheAir(core, air units.Temperature) bool {
+	return air.IsSet() && math.Abs(quanta(core)-quanta(air)) <= airTolerance
+}
+
+// airOf follows the air of a record.
+type airOf struct {
 	air  series.Series[units.Temperature]
 	next int
+	met  airMet
+}
+
+// until is the hottest that a core has met until a time, in quanta, and whether that was recorded.
+func (h *airOf) until(at, maxGap time.Duration) (most float64, recorded bool) {
+	for a, ok := h.air.At(h.next); ok && a.At <= at; a, ok = h.air.At(h.next) {
+		h.met = airMet{at: a.At, most: warmest(h.met.most, a.Value)}
+		h.next++
+	}
+	return h.met.medium(at, maxGap)
+}
+
+// airMet is the hottest air that was recorded so far, not set while none was, and when air was last recorded.
+type airMet struct {
+	at   time.Duration
 	most units.Temperature
 }
 
-// until is the hottest that a core has met until a time, in °C, and whether that was recorded.
-func (h *hottest) until(at time.Duration) (celsius float64, recorded bool) {
-	for a, ok := h.air.At(h.next); ok && a.At <= at; a, ok = h.air.At(h.next) {
-		h.most = warmest(h.most, a.Value)
-		h.next++
+// medium is what a core may have met by a time, in quanta: the hottest air, and the hottest oven there is where the air was not
+// recorded for longer than a gap that is believed.
+func (m airMet) medium(at, maxGap time.Duration) (most float64, recorded bool) {
+	if !m.most.IsSet() || at-m.at > maxGap {
+		return hottest, false
 	}
-	return mediumOf(h.most)
+	return quanta(m.most) + airTolerance, true
 }
 
 func warmest(most, air units.Temperature) units.Temperature {
@@ -111,13 +136,6 @@ func warmest(most, air units.Temperature) units.Temperature {
 		return air
 	}
 	return most
-}
-
-func mediumOf(most units.Temperature) (celsius float64, recorded bool) {
-	if !most.IsSet() {
-		return hottestOven, false
-	}
-	return most.Celsius() + airTolerance, true
 }
 
 // without is the record without the readings at the times at which any probe shows more than a core can be: then nothing
@@ -157,9 +175,9 @@ func leftOut(core series.Series[units.Temperature], times []time.Duration) serie
 	return left
 }
 
-// tooHot is the doubt with only what is warmer than a core can be: a probe that was taken out ends a hold anyway.
+// tooHot is the doubt with only what is in the air, too hot for a core or swinging: a probe that was taken out ends a hold anyway.
 func (d doubt) tooHot() doubt {
-	d.why = slices.DeleteFunc(slices.Clone(d.why), func(w disbelief) bool { return w.of != tooHot })
+	d.why = slices.DeleteFunc(slices.Clone(d.why), func(w disbelief) bool { return w.of == outside })
 	return d
 }
 
@@ -170,6 +188,10 @@ func (d doubt) findings(r Record) (all []verdict.Finding) {
 		switch {
 		case w.of == outside:
 			f.Wanted = units.AtLeast(w.bound).With("of a core by then")
+		case w.of == still:
+			f.Wanted = units.InWords("a core that moves while it is heated")
+		case w.of == swinging:
+			f.Wanted = units.InWords("a core that does not go up and down within minutes")
 		case w.withAir:
 			f.Wanted = units.AtMost(w.bound).With("of a core in its air by then")
 		default:
@@ -180,7 +202,7 @@ func (d doubt) findings(r Record) (all []verdict.Finding) {
 	if d.same >= 0 {
 		first, _ := r.Cores[d.same].First()
 		last, _ := r.Cores[d.same].Last()
-		f := impossible(r.named("core", d.same), series.Stretch{From: first.At, To: last.At}, units.InWords("what the air shows, at every reading"))
+		f := impossible(r.named("core", d.same), series.Stretch{From: first.At, To: last.At}, units.InWords("what the air shows, within 2 K, at every reading"))
 		f.Wanted = units.InWords("readings of its own")
 		all = append(all, f)
 	}

@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -17,8 +18,8 @@ const (
 	thinnestPiece = 6 * units.Millimetre
 	hottestOven   = 150. // °C
 	coldestPlace  = -20. // °C
-	probeNoise    = 5.   // K
-	airTolerance  = 2.   // K
+	probeNoise    = 5. * float64(units.Kelvins)
+	airTolerance  = 2. * float64(units.Kelvins)
 	iceWaterFilm  = 500 * units.WattPerSquareMetreKelvin
 )
 
@@ -57,20 +58,20 @@ type pace struct {
 
 // over sets the pace for a time.
 func (p *pace) over(dt time.Duration) {
-	if dt != p.dt {
-		p.dt, p.warmShare, p.coldShare = dt, share(p.warming, dt), share(p.cooling, dt)
-	}
+	p.dt, p.warmShare, p.coldShare = dt, share(p.warming, dt), share(p.cooling, dt)
 }
 
 // share is how much of the way to a medium a core can go in a time.
-func share(rate float64, dt time.Duration) float64 { return -math.Expm1(-rate * dt.Seconds()) }
+func share(rate float64, dt time.Duration) float64 { return -portable.Expm1(-rate * dt.Seconds()) }
 
-// envelope is the warmest and the coldest that a core can be, from its believed readings on.
+// envelope is the warmest and the coldest that a core can be, from its believed readings on, in whole quanta of temperature:
+// a watch that was saved goes on alike.
 type envelope struct {
 	at        time.Duration
-	high, low float64 // °C
+	high, low float64
 	begun     bool
-	is        belief // of the last reading
+	is        belief // of the last reading, but for one that swings, which is within the bounds
+	swing     swing
 }
 
 // belief is what an envelope makes of a reading.
@@ -80,49 +81,63 @@ const (
 	believed belief = iota
 	tooHot          // warmer than the core can be: the probe is not in it
 	outside         // colder than the core can be: the probe was taken out
+	still           // one value from the start on: the probe is not read
+	swinging        // up and down faster than any core: the probe is in the air
 )
 
-// step takes in a reading. hottest is the hottest that the core has met until then, in °C. A reading that is not believed
+// step takes in a reading. most is the hottest that the core has met until then. A reading that is not believed
 // does not move the envelope. After one that is too hot, the upper bound waits until a reading is back below it, and after
 // one that is too cold the lower bound: a probe that lies in the air does not become a core by lying there.
-func (e envelope) step(p *pace, at time.Duration, core, hottest float64) envelope {
+func (e *envelope) step(p *pace, at time.Duration, core, most float64) belief {
 	if !e.begun {
-		e = envelope{at: at, high: whole(core + probeNoise), low: whole(core - probeNoise), begun: true}
+		*e = envelope{at: at, high: core + probeNoise, low: core - probeNoise, begun: true, swing: swing{extreme: core}}
 		if !p.start.IsSet() {
-			return e
+			return believed
 		}
-		e.at, e.high, e.low = 0, whole(p.start.Celsius()+probeNoise), whole(p.start.Celsius()-probeNoise)
+		e.at, e.high, e.low = 0, quanta(p.start)+probeNoise, quanta(p.start)-probeNoise
 	}
-	p.over(at - e.at)
+	if dt := at - e.at; dt != p.dt {
+		p.over(dt)
+	}
 	e.at = at
-	if e.is != tooHot && hottest > e.high {
-		e.high += float64((hottest - e.high) * p.warmShare)
+	high, low := e.high, e.low
+	if e.is != tooHot && most > high {
+		high = math.Floor(high + float64((most-high)*p.warmShare))
 	}
-	if e.is != outside && e.low > coldestPlace {
-		e.low -= float64((e.low - coldestPlace) * p.coldShare)
+	if e.is != outside && low > coldest {
+		low = math.Ceil(low - float64((low-coldest)*p.coldShare))
 	}
-	e.high, e.low = whole(e.high), whole(e.low)
 	switch {
-	case core > e.high:
+	case core > high:
 		e.is = tooHot
-	case core < e.low:
+	case core < low:
 		e.is = outside
 	default:
 		e.is = believed
-		e.high, e.low = min(e.high, whole(core+probeNoise)), max(e.low, whole(core-probeNoise))
+		high, low = min(high, core+probeNoise), max(low, core-probeNoise)
 	}
-	return e
+	e.high, e.low = high, low
+	if e.is == believed && e.swing.swings(at, core) {
+		return swinging
+	}
+	return e.is
 }
 
-// whole is a temperature in whole quanta, so that a watch that was saved goes on alike.
-func whole(celsius float64) float64 { return units.Celsius(celsius).Celsius() }
+// quanta is a temperature in its quanta above absolute zero, a whole number that a float64 holds.
+func quanta(t units.Temperature) float64 { return float64(t.AboveAbsoluteZero()) }
+
+// ofQuanta is the way back.
+func ofQuanta(q float64) units.Temperature { return units.FromAbsoluteZero(units.TemperatureChange(q)) }
+
+// The hottest and the coldest in quanta.
+var hottest, coldest = quanta(units.Celsius(hottestOven)), quanta(units.Celsius(coldestPlace))
 
 // bound is what the core can be at most, or at least, where the last reading is not that.
 func (e envelope) bound() units.Temperature {
 	if e.is == tooHot {
-		return units.Celsius(e.high)
+		return ofQuanta(e.high)
 	}
-	return units.Celsius(e.low)
+	return ofQuanta(e.low)
 }
 
 var (

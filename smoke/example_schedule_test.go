@@ -216,7 +216,7 @@ func ExampleRunningHold_Next() {
 func ExampleRunningHold_Met() {
 	h, _ := smoke.WatchHold(smoke.DefaultCoreLimit(), recorded(15*time.Minute))
 	for i := time.Duration(0); i < 3; i++ {
-		h, _ = h.Next(i*15*time.Minute, units.Fahrenheit(181))
+		h, _ = h.Next(i*15*time.Minute, units.Fahrenheit(181+0.5*float64(i)))
 	}
 	fmt.Println(h.Met(), h)
 	// Output: true the hold is met

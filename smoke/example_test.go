@@ -114,3 +114,59 @@ func ExampleParseCoreLimitID() {
 	// true <nil>
 	// true
 }
+
+// The whole of an invented day on one clock: warmed in time, held, cooled, and then left to warm again.
+func ExampleAudit() {
+	r := recorded(10*time.Minute, core(40, 90, 140, 170, 185, 186, 186, 186, 150, 90, 50, 35, 35, 41, 36))
+	r.Marks.Pack = smoke.AirPack
+	day, err := smoke.Audit(smoke.Rules{}, r)
+	fmt.Println(day.Verdict, day.Hold.Verdict, day.Cooling.Verdict, err)
+	for _, f := range day.Findings {
+		fmt.Println("-", f.Text(units.US))
+	}
+	// Output:
+	// not met met met <nil>
+	// - storage: 41 °F recorded, at most 36 °F published, too warm by 5 F°, at minute 130
+}
+
+// A recipe by the rules of the source that it quotes.
+func ExampleCheckBy() {
+	core, _ := smoke.FindCoreLimit(smoke.Hot160WSU)
+	keep, _ := smoke.FindStorageRule(smoke.Store38)
+	life, _ := smoke.FindStorageRule(smoke.Life21)
+	a, err := smoke.CheckBy(smoke.Rules{Core: core, Keep: keep, Life: life}, smoke.Claim{
+		Smoking: smoke.HotSmoked, Air: units.State(units.Fahrenheit(150)), Core: units.State(units.Fahrenheit(160)), Hold: units.State(30 * time.Minute),
+		Oven: units.State(smoke.Oven{After: units.State(2 * time.Hour), Air: units.State(units.Fahrenheit(225))}),
+		Pack: smoke.AirPack, Keep: units.State(units.Celsius(3.3)), Days: units.State(21),
+	})
+	fmt.Println(a.Verdict, a.Governing.ID, err)
+	// Output: met HOT-160-WSU <nil>
+}
+
+// Half an hour in the smoker holds no half an hour of hold.
+func ExampleCheck_impossible() {
+	a, _ := smoke.Check(smoke.Claim{
+		Smoking: smoke.HotSmoked, Air: units.State(units.Fahrenheit(225)), Time: units.State(31 * time.Minute), Core: units.State(units.Fahrenheit(180)),
+		Hold: units.State(30 * time.Minute), Pack: smoke.AirPack, Keep: units.State(units.Fahrenheit(36)), Days: units.State(10),
+	})
+	fmt.Println(a.Verdict)
+	fmt.Println(a.Findings[0])
+	// Output:
+	// cannot tell
+	// time in all: 31 min stated, at least 37 min 48 s for warming and hold wanted, impossible
+}
+
+// Sixty degrees in a minute: the probe is not in the fish.
+func ExampleAuditHold_impossible() {
+	var readings []series.Reading[units.Temperature]
+	for i, c := range []float64{20, 20, 85, 85, 85, 85, 85} {
+		readings = append(readings, series.Reading[units.Temperature]{At: time.Duration(i*i) * time.Minute, Value: units.Celsius(c)})
+	}
+	record, _ := series.New(readings)
+	hold, err := smoke.AuditHold(smoke.DefaultCoreLimit(), smoke.Record{Cores: []series.Series[units.Temperature]{record}, MaxGap: 15 * time.Minute})
+	fmt.Println(hold.Verdict, hold.Held, err)
+	fmt.Println(hold.Findings[0].Text(units.Metric))
+	// Output:
+	// cannot tell 32m7.692307692s <nil>
+	// core: 85 °C recorded, at most 70.9 °C of a core by then wanted, impossible, from minute 1 to 36 (Put the probe into the middle of the thickest piece, and begin the record when it sits there)
+}

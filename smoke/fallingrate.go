@@ -1,9 +1,9 @@
 package smoke
 
 import (
-	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -42,7 +42,7 @@ func (f FallingRate) Moisture(initial units.Ratio, after time.Duration) (units.R
 	if err := units.CheckDuration("drying time", after, 0, moistair.LongestDrying); err != nil {
 		return 0, err
 	}
-	dry := dryBasis(initial) * math.Exp(-f.perHour()*after.Hours())
+	dry := float64(dryBasis(initial) * portable.Exp(-f.perHour()*after.Hours()))
 	return units.OfFloat(dry/(1+dry), units.One)
 }
 
@@ -58,7 +58,7 @@ func (f FallingRate) TimeTo(initial, final units.Ratio) (time.Duration, error) {
 	if err := units.Check("final moisture", final, units.PartsPerMillion, initial); err != nil {
 		return 0, err
 	}
-	h := math.Log(dryBasis(initial)/dryBasis(final)) / f.perHour()
+	h := portable.Log(dryBasis(initial)/dryBasis(final)) / f.perHour()
 	if h > moistair.LongestDrying.Hours() {
 		return 0, units.RangeError{What: "drying time", Got: "more than that", High: moistair.LongestDrying.String()}
 	}
@@ -76,7 +76,7 @@ func (f FallingRate) check() error {
 }
 
 func (f FallingRate) perHour() float64 {
-	return math.Log(dryBasis(f.Initial)/dryBasis(f.Final)) / f.Time.Hours()
+	return portable.Log(dryBasis(f.Initial)/dryBasis(f.Final)) / f.Time.Hours()
 }
 
 func checkMoisture(what string, m units.Ratio) error {

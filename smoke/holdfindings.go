@@ -13,7 +13,11 @@ import (
 func (h Hold) findings(r Record, held, bridged series.Stretch) (all []verdict.Finding) {
 	for i, core := range r.Cores {
 		if highest, _ := core.Max(); highest.Value.Below(h.Limit.AtLeast) {
-			all = append(all, h.cold(RuleReached, verdict.Short, r.named("core", i), moment(highest.At), highest.Value))
+			f := h.cold(RuleReached, verdict.Short, r.named("core", i), moment(highest.At), highest.Value)
+			if h.Limit.reachedOtherwise(highest.Value) {
+				f.Known = wrongHeading
+			}
+			all = append(all, f)
 		}
 	}
 	for i, core := range r.Cores {
@@ -36,6 +40,18 @@ func (h Hold) findings(r Record, held, bridged series.Stretch) (all []verdict.Fi
 		all = append(all, h.short(RuleHold, "hold", series.Stretch{To: last.At}))
 	}
 	return all
+}
+
+// reachedOtherwise reports whether the number of a core that is too low, in degrees Fahrenheit, would be at the limit as
+// degrees Celsius, or doubled.
+func (l CoreLimit) reachedOtherwise(core units.Temperature) bool {
+	number := units.Float(core.AboveAbsoluteZero(), units.FahrenheitDegrees) - 459.67
+	for _, read := range [...]units.Temperature{units.Celsius(number), units.Fahrenheit(2 * number), units.Celsius(2 * core.Celsius())} {
+		if read.AtLeast(l.AtLeast) && !read.Above(boiling) {
+			return true
+		}
+	}
+	return false
 }
 
 func moment(at time.Duration) series.Stretch { return series.Stretch{From: at, To: at} }

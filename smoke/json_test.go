@@ -242,6 +242,37 @@ func ExampleWarming_UnmarshalJSON() {
 	// 160 °F true <nil>
 }
 
+func ExampleRecord_MarshalJSON() {
+	text, err := json.Marshal(recorded(10*time.Minute, core(150, 182)))
+	fmt.Println(string(text), err)
+	// Output:
+	// {"cores":[{"readings":[{"at":"0 min","value":"150 °F"},{"at":"10 min","value":"182 °F"}]}],"maxGap":"10 min"} <nil>
+}
+
+func ExampleRecord_UnmarshalJSON() {
+	var r smoke.Record
+	err := json.Unmarshal([]byte(`{"maxGap": "10 min", "site": "near bone", "marks": {"outOfSmoker": "4 h", "pack": "air pack"}}`), &r)
+	fmt.Println(r.MaxGap, r.Site, r.Marks.Pack, err)
+	// Output:
+	// 10m0s near bone air pack <nil>
+}
+
+func ExampleDay_MarshalJSON() {
+	d, _ := smoke.Audit(smoke.Rules{}, recorded(10*time.Minute, core(40, 90, 140, 170, 185, 186, 186, 186)))
+	text, err := json.Marshal(smoke.Day{Report: verdict.Report{Verdict: d.Verdict}, Reached: d.Reached})
+	fmt.Println(string(text), err)
+	// Output:
+	// {"verdict":"cannot tell","reached":"26 min 40 s"} <nil>
+}
+
+func ExampleDay_UnmarshalJSON() {
+	var d smoke.Day
+	err := json.Unmarshal([]byte(`{"verdict": "not met", "reached": "5 h"}`), &d)
+	fmt.Println(d.Verdict, d.Reached.Value, err)
+	// Output:
+	// not met 5h0m0s <nil>
+}
+
 // requireBack holds a value to come back from JSON equal.
 func requireBack[T any](t *testing.T, v T) {
 	t.Helper()
@@ -290,6 +321,14 @@ func TestJSONComesBack(t *testing.T) {
 	require.NoError(t, err)
 	requireBack(t, p)
 	requireBack(t, p.Core)
+	rec := recorded(15*time.Minute, core(40, 90, 140, 170, 185, 186, 186, 186, 150, 90, 50, 34))
+	rec.Air, rec.Site = core(60, 225, 225), smoke.InThickest
+	rec.Piece = units.State(smoke.FilletSlab(20*units.Millimetre, 25*units.Millimetre, smoke.TwoFaces, units.Celsius(4)))
+	rec.Marks = smoke.Marks{OutOfSmoker: units.State(time.Hour), InOven: units.State(70 * time.Minute), Pack: smoke.AirPack}
+	requireBack(t, rec)
+	d, err := smoke.Audit(smoke.Rules{}, rec)
+	require.NoError(t, err)
+	requireBack(t, d)
 	for _, pack := range []smoke.Pack{0, smoke.AirPack, smoke.LowOxygenPack} {
 		keep, err := smoke.FindStorage(pack)
 		require.NoError(t, err)
@@ -353,6 +392,9 @@ func TestGolden(t *testing.T) {
 	cooling, err := smoke.AuditCooling(smoke.DefaultCoolingRule(), recorded(10*time.Minute, core(180, 160, 140, 120, 100, 69, 60)))
 	require.NoError(t, err)
 	golden(t, "cooling", cooling)
+	day, err := smoke.Audit(smoke.Rules{}, recorded(15*time.Minute, core(40, 90, 140, 170, 185, 186, 186, 186, 150, 90, 50, 34, 34, 41)))
+	require.NoError(t, err)
+	golden(t, "day", day)
 	s := planned(smoke.Stage{Kind: smoke.Cook, Air: units.Fahrenheit(225), For: 4 * time.Hour, DryAfter: units.State(30 * time.Minute)})
 	golden(t, "schedule", s)
 	p, err := s.Plan()

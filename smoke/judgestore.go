@@ -12,7 +12,7 @@ import (
 // its days. Frozen time does not count as days.
 func (d *Day) judgeStore(all []verdict.Finding, r Record) []verdict.Finding {
 	for i, core := range r.Cores {
-		cooked := cookedAt(core)
+		cooked, _ := cookedAt(core)
 		cold, found := coldAt(core, cooked, d.Storage.AtMost)
 		if d.Cold.Given = found && (i == 0 || d.Cold.Given); d.Cold.Given {
 			d.Cold.Value = max(d.Cold.Value, cold)

@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/verdict"
 )
@@ -90,7 +91,7 @@ func (c Claim) judgeRoom(all []verdict.Finding, limit CoreLimit) []verdict.Findi
 func noRoom(what string, stated, least time.Duration, forWhat string) verdict.Finding {
 	return verdict.Finding{
 		Rule: RuleDoubt, What: what, Kind: verdict.Impossible, Verdict: verdict.CannotTell, Stated: units.Exactly(stated),
-		Wanted: units.AtLeast(least.Round(time.Second)).With(forWhat), By: units.AmountOf((least - stated).Round(time.Second)), Citation: beliefCitation,
+		Wanted: units.AtLeast(least.Round(time.Second)).With(forWhat), Citation: beliefCitation,
 	}
 }
 
@@ -108,6 +109,6 @@ func leastToCore(core units.Temperature, air units.Stated[units.Temperature]) (t
 		return 0, false
 	}
 	thin := reachOf(units.Stated[Slab]{}, iceWaterFilm)
-	seconds := math.Log((medium-warmRoom)/(medium-core.Celsius())) / thin.warming
+	seconds := portable.Log((medium-warmRoom)/(medium-core.Celsius())) / thin.warming
 	return time.Duration(math.Ceil(seconds)) * time.Second, true
 }

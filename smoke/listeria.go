@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -61,15 +62,15 @@ func Pasteurise(cores ...series.Series[units.Temperature]) (Pasteurisation, erro
 }
 
 // rate is the speed of killing at t °C to that at 70 °C.
-func rate(t float64) float64 { return math.Exp(math.Ln10 * (t - referenceC) / decimalKelvins) }
+func rate(t float64) float64 { return portable.Exp(math.Ln10 * (t - referenceC) / decimalKelvins) }
 
 // meanRate is the mean of rate over a straight line from a to b: (L2 - L1)/ln(L2/L1).
 func meanRate(a, b float64) float64 {
 	x := math.Ln10 * (b - a) / decimalKelvins
 	if math.Abs(x) < 1e-6 {
-		return rate(a) * (1 + x/2)
+		return rate(a) * (1 + float64(x/2))
 	}
-	return rate(a) * math.Expm1(x) / x
+	return rate(a) * portable.Expm1(x) / x
 }
 
 var listeriaCitation = readIn(cite.FDAHazardsGuide2020, "Appendix 4, table A-3, p. 422")

@@ -37,7 +37,7 @@ var (
 	}
 	dryingOfTrout = cite.Caution{
 		ID:       "smoke.drying-of-trout",
-		Text:     "The loss after the surface has dried rests on unsalted trout in air of 35 to 65 °C: weigh the fish.",
+		Text:     "The loss after the surface has dried rests on unsalted trout in air of 35 to 65 °C, over its whole range. No rate of salted fish was read, which dries more slowly: weigh the fish.",
 		Citation: cite.Citation{Source: cite.YaparErdol, Where: "abstract", Basis: cite.Read},
 	}
 	glazeIsSugar = cite.Caution{

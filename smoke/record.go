@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
@@ -20,6 +21,12 @@ type Record struct {
 	Site   Site
 	Marks  Marks // for Audit
 }
+
+// MarshalJSON writes the record in the words that UnmarshalJSON reads.
+func (r Record) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads a record strictly: a name that is no field is refused, and so is one that stands twice.
+func (r *Record) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
 // mostProbes is how many probes are judged together.
 const mostProbes = 16
@@ -71,6 +78,9 @@ func (r Record) checkCores() (all extent, err error) {
 		case e.High.Above(boiling):
 			highest, _ := core.Max()
 			return all, ProbeError{Probe: i, At: highest.At, Err: inTheAir(highest.Value)}
+		case e.Low.Below(coldestCore):
+			lowest, _ := core.Min()
+			return all, ProbeError{Probe: i, At: lowest.At, Err: loose(lowest.Value)}
 		}
 		all.add(e, i == 0)
 	}
@@ -95,9 +105,29 @@ func (x *extent) add(e series.Extent[units.Temperature], first bool) {
 	x.rise, x.fall = max(x.rise, rise), max(x.fall, fall)
 }
 
+// beginsWarm reports whether a probe begins warmer than any raw fish, where the piece does not say how warm it was.
+func (r Record) beginsWarm() bool {
+	for _, core := range r.Cores {
+		if first, _ := core.First(); !r.Piece.Given && first.Value.Celsius() > warmRoom {
+			return true
+		}
+	}
+	return false
+}
+
 // inTheAir is the fault of a core that is hotter than one can be.
 func inTheAir(core units.Temperature) error {
 	return units.RangeError{What: "core temperature", Got: inBoth(core), High: inBoth(boiling) + ", where a moist core boils: the probe is in the air"}
+}
+
+// coldestCore is colder than fish gets by cooling: a probe that shows -127 °C has come loose, and is neither cold fish nor raw.
+var coldestCore = units.Celsius(-40)
+
+// loose is the fault of a core that is colder than fish gets.
+func loose(core units.Temperature) error {
+	return units.RangeError{
+		What: "core temperature", Got: inBoth(core), Low: inBoth(coldestCore) + ", below which the probe has come loose",
+	}
 }
 
 // named is what a finding is about: the core or the hold, with its probe where there are several.

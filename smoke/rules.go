@@ -66,8 +66,9 @@ const roundedApart = units.Kelvins / 2
 
 // checkPair refuses a second reading that is no rounding of the first.
 func checkPair(what string, figure units.Temperature, also units.Amount) error {
-	if other, ok := units.As[units.Temperature](also); ok {
-		return checkWarmth(what+" in its other scale", other, figure.Add(-roundedApart), figure.Add(roundedApart))
+	other, ok := units.As[units.Temperature](also)
+	if low, high := figure.Add(-roundedApart), figure.Add(roundedApart); ok && (other.Below(low) || other.Above(high)) {
+		return checkWarmth(what+" in its other scale", other, low, high)
 	}
 	return nil
 }

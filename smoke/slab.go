@@ -3,6 +3,7 @@ package smoke
 import (
 	"math"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/root"
 	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
@@ -108,13 +109,13 @@ func eigenvalue(n int, biot float64) float64 {
 type eigen struct{ biot, sign float64 }
 
 func (e eigen) At(zeta float64) (value, slope float64) {
-	sin, cos := math.Sincos(zeta)
+	sin, cos := portable.Sincos(zeta)
 	return e.sign * (float64(zeta*sin) - float64(e.biot*cos)), e.sign * (float64((1+e.biot)*sin) + float64(zeta*cos))
 }
 
 // amplitude is C = 4 sin ζ/(2ζ + sin 2ζ).
 func amplitude(zeta float64) float64 {
-	return 4 * math.Sin(zeta) / (float64(2*zeta) + math.Sin(2*zeta))
+	return 4 * portable.Sin(zeta) / (float64(2*zeta) + portable.Sin(2*zeta))
 }
 
 // into moves the slab into a medium of another temperature: every term is that much farther from it.
@@ -129,7 +130,7 @@ func (s *slabModes) into(medium float64) {
 func (s *slabModes) rest(seconds float64) {
 	for n := range s.away {
 		if s.away[n] != 0 {
-			s.away[n] *= math.Exp(-s.rate[n] * seconds)
+			s.away[n] *= portable.Exp(-s.rate[n] * seconds)
 		}
 	}
 }

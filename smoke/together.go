@@ -2,7 +2,6 @@ package smoke
 
 import (
 	"math"
-	"math/bits"
 	"time"
 
 	"example.org/lakelarder/units"
@@ -82,14 +81,7 @@ func (s *spell) next(limit units.Temperature, maxGap time.Duration) bool {
 // warmPart returns how long the straight line between two readings, either order in time, stays at or above a
 // limit that lies between them, rounded down.
 func warmPart(warm, cold series.Reading[units.Temperature], limit units.Temperature) time.Duration {
-	dt := warm.At - cold.At
-	if dt < 0 {
-		dt = -dt
-	}
-	w, c, l := warm.Value.AboveAbsoluteZero(), cold.Value.AboveAbsoluteZero(), limit.AboveAbsoluteZero()
-	hi, lo := bits.Mul64(uint64(dt), uint64(w-l))
-	part, _ := bits.Div64(hi, lo, uint64(w-c)) // w - l < w - c, so the quotient is below dt
-	return time.Duration(part)
+	return series.Beyond(max(warm.At-cold.At, cold.At-warm.At), warm.Value, cold.Value, limit)
 }
 
 // running returns how long all probes have been at or above the limit when the records end; zero when one of them

@@ -21,8 +21,9 @@ type RunningHold struct {
 	seen      track // every step
 	believed  track // the steps in which every probe showed what a core can be
 	envelopes [mostProbes]envelope
-	air       units.Temperature // the hottest so far, not set while none was recorded
-	unlike    uint32            // the probes that showed something else than the air, one bit each
+	air       airMet
+	moved     uint32 // the probes that showed more than one value, one bit each
+	unlike    uint32 // the probes that showed something else than the air, one bit each
 }
 
 var errNotWatched = units.UnsetError{What: "running hold"}
@@ -44,7 +45,7 @@ func WatchHold(limit CoreLimit, r Record) (RunningHold, error) {
 }
 
 // Next returns the hold after one more reading of every probe, in the same order each time. The time must be later than
-// the one before, every core set and at most 100 °C, and their number that of the step before: otherwise a ProbeError,
+// the one before, every core set and of -40 to 100 °C, and their number that of the step before: otherwise a ProbeError,
 // and h as it was, so that a faulty step may be left out; a RunningHold not made by WatchHold is a units.UnsetError. What a
 // step shows above the limit counts from where the straight line from the step before crosses it; a gap longer than MaxGap
 // begins anew. A step in which a probe shows more than a core can be counts for nothing.
@@ -62,15 +63,22 @@ func (h RunningHold) NextInAir(at time.Duration, air units.Temperature, cores ..
 		if air.Above(hottestMedium) {
 			return h, checkWarmth("air of the smoker", air, units.Celsius(-50), hottestMedium)
 		}
-		h.air = warmest(h.air, air)
+		h.air = airMet{at: at, most: warmest(h.air.most, air)}
 	}
 	h.probes = len(cores)
-	hottest, _ := mediumOf(h.air)
+	medium, _ := h.air.medium(at, h.maxGap)
 	going, doubted := pace{reach: h.reach}, false
 	for i, core := range cores {
-		h.envelopes[i] = h.envelopes[i].step(&going, at, core.Celsius(), hottest)
-		doubted = doubted || h.envelopes[i].is == tooHot
-		if core != air {
+		if is := h.envelopes[i].step(&going, at, quanta(core), medium); is == tooHot || is == swinging {
+			doubted = true
+		}
+		if h.moved>>i&1 == 0 && h.seen.steps > 0 && core != h.seen.cores[i] {
+			h.moved |= 1 << i
+			if h.seen.steps > 1 && leaps(h.seen.cores[i], core, h.limit.AtLeast) {
+				h.believed = track{}
+			}
+		}
+		if !asTheAir(core, air) {
 			h.unlike |= 1 << i
 		}
 	}
@@ -106,17 +114,23 @@ func (h RunningHold) checkStep(at time.Duration, cores []units.Temperature) erro
 		if core.Above(boiling) {
 			return ProbeError{Probe: i, At: at, Err: inTheAir(core)}
 		}
+		if core.Below(coldestCore) {
+			return ProbeError{Probe: i, At: at, Err: loose(core)}
+		}
 	}
 	return nil
 }
 
 // Met reports whether the hold has been long enough once, in steps that are believed; nothing later takes that back.
 func (h RunningHold) Met() bool {
-	return h.maxGap > 0 && h.seen.longest.Length() >= h.limit.Hold && h.believed.longest.Length() >= h.limit.Hold && !h.onlyAir()
+	return h.maxGap > 0 && h.seen.longest.Length() >= h.limit.Hold && h.believed.longest.Length() >= h.limit.Hold && !h.onlyAir() && h.allMoved()
 }
 
+// allMoved reports whether every probe has shown more than one value so far.
+func (h RunningHold) allMoved() bool { return h.moved == 1<<h.probes-1 }
+
 // onlyAir reports whether a probe has shown nothing but the air so far.
-func (h RunningHold) onlyAir() bool { return h.air.IsSet() && h.unlike != 1<<h.probes-1 }
+func (h RunningHold) onlyAir() bool { return h.air.most.IsSet() && h.unlike != 1<<h.probes-1 }
 
 // Doubted reports whether a probe shows more than the core can be, in the last step, or has shown nothing but the air so
 // far: then it is not in the core, and what it shows does not count.
@@ -129,14 +143,14 @@ func (h RunningHold) Held() time.Duration { return h.seen.longest.Length() }
 
 // Current returns how long all probes have been believed to be at or above the limit without a break until the last step
 // that is believed; zero when one is below.
-func (h RunningHold) Current() time.Duration { return h.believed.current() }
+func (h RunningHold) Current() time.Duration { return min(h.believed.current(), h.seen.current()) }
 
 // Owed returns how long every probe must still stay at or above the limit from the last step on; zero when Met.
 func (h RunningHold) Owed() time.Duration {
 	if h.Met() {
 		return 0
 	}
-	return max(0, h.limit.Hold-h.Current())
+	return h.limit.owed(h.Current())
 }
 
 // Coldest returns the lowest core of the last step, which decides; not set before the first.

@@ -16,6 +16,7 @@ func FuzzRunningHold(f *testing.F) {
 	f.Add([]byte{10, 120, 130, 140, 150, 160, 170, 180, 190, 200, 210, 220, 118}, []byte{200, 200, 200, 90, 200, 200, 220, 220, 200, 200, 200, 200, 200})
 	f.Add([]byte{115, 115, 115, 115, 115, 115, 115, 115, 115}, []byte{115, 115, 114, 115, 116, 115, 115, 115, 115})
 	f.Add([]byte{200, 200, 250, 200, 200, 200}, []byte{200, 200, 200, 200, 200, 200})
+	f.Add([]byte("00x"), []byte("\x00\xffx")) // a low reading that swings is no bridge
 	f.Add([]byte{200, 0, 200, 0, 255, 0, 200}, []byte{0, 200, 0, 255, 0, 200, 200})
 	f.Fuzz(func(t *testing.T, one, two []byte) {
 		n := min(len(one), len(two))

@@ -13,7 +13,8 @@ type watched struct {
 	Limit    CoreLimit     `wire:"required"`
 	MaxGap   time.Duration `wire:"required"`
 	Piece    units.Stated[Slab]
-	Air      units.Temperature
+	Air      units.Temperature // the hottest so far
+	AirAt    time.Duration
 	Seen     watchedTrack
 	Believed watchedTrack
 	Probes   []watchedCore
@@ -36,17 +37,23 @@ type watchedCore struct {
 	Above     bool
 	Below     bool
 	Unlike    bool
+	Moved     bool              // it has shown more than one value
+	Extreme   units.Temperature // since the core last turned
+	Falling   bool
+	Turned    time.Duration
+	Turns     int
 }
 
-// MarshalJSON writes the hold so that a watch goes on where it was saved, to a quantum of temperature; one not made by
+// MarshalJSON writes the hold so that a watch goes on where it was saved; one not made by
 // WatchHold is a units.UnsetError.
 func (h RunningHold) MarshalJSON() ([]byte, error) {
 	if h.maxGap == 0 {
 		return nil, errNotWatched
 	}
-	w := watched{Limit: h.limit, MaxGap: h.maxGap, Piece: h.piece, Air: h.air, Seen: h.seen.saved(), Believed: h.believed.saved()}
+	w := watched{Limit: h.limit, MaxGap: h.maxGap, Piece: h.piece, Air: h.air.most, AirAt: h.air.at, Seen: h.seen.saved(), Believed: h.believed.saved()}
 	for i, e := range h.envelopes[:h.probes] {
-		w.Probes = append(w.Probes, watchedCore{e.at, units.Celsius(e.high), units.Celsius(e.low), e.is == tooHot, e.is == outside, h.unlike>>i&1 == 1})
+		w.Probes = append(w.Probes, watchedCore{e.at, ofQuanta(e.high), ofQuanta(e.low), e.is == tooHot, e.is == outside, h.unlike>>i&1 == 1, h.moved>>i&1 == 1,
+			ofQuanta(e.swing.extreme), e.swing.falling, e.swing.turned, int(e.swing.turns)})
 	}
 	return wire.Marshal(w)
 }
@@ -74,22 +81,31 @@ func (h *RunningHold) UnmarshalJSON(data []byte) error {
 		}
 	}
 	if !w.Seen.possible() || !w.Believed.possible() || len(w.Probes) != len(w.Seen.Cores) ||
-		w.Believed.Steps > w.Seen.Steps || w.Believed.At > w.Seen.At || w.Believed.Longest.Length() > w.Seen.Longest.Length() ||
+		w.Believed.Steps > w.Seen.Steps || w.AirAt < 0 || w.AirAt > w.Seen.At || w.Believed.At > w.Seen.At || w.Believed.Longest.Length() > w.Seen.Longest.Length() ||
 		len(w.Believed.Cores) > 0 && len(w.Believed.Cores) != len(w.Seen.Cores) {
 		return errNoWatch
 	}
-	read.air, read.probes = w.Air, len(w.Probes)
+	read.air, read.probes = airMet{w.AirAt, w.Air}, len(w.Probes)
 	read.seen, read.believed = w.Seen.track(), w.Believed.track()
 	for i, p := range w.Probes {
 		if !p.High.IsSet() || !p.Low.IsSet() || p.High.Below(p.Low) || p.At > w.Seen.At || p.At < 0 {
 			return errNoWatch
 		}
-		read.envelopes[i] = envelope{at: p.At, high: p.High.Celsius(), low: p.Low.Celsius(), begun: true}
+		if !p.Extreme.IsSet() || p.Turned < 0 || p.Turned > w.Seen.At || p.Turns < 0 || p.Turns > mostTurns {
+			return errNoWatch
+		}
+		read.envelopes[i] = envelope{
+			at: p.At, high: quanta(p.High), low: quanta(p.Low), begun: true,
+			swing: swing{quanta(p.Extreme), p.Falling, p.Turned, uint8(p.Turns)},
+		}
 		switch {
 		case p.Above:
 			read.envelopes[i].is = tooHot
 		case p.Below:
 			read.envelopes[i].is = outside
+		}
+		if p.Moved {
+			read.moved |= 1 << i
 		}
 		if p.Unlike {
 			read.unlike |= 1 << i

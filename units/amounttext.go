@@ -58,6 +58,10 @@ func (m measure) rungs(s System) []rung {
 			return usChanges[:]
 		case ofSpeed:
 			return usSpeeds[:]
+		case ofArea:
+			return usAreas[:]
+		case ofEnergy:
+			return usEnergies[:]
 		}
 	}
 	switch m {
@@ -75,6 +79,12 @@ func (m measure) rungs(s System) []rung {
 		return metricChanges[:]
 	case ofSpeed:
 		return metricSpeeds[:]
+	case ofArea:
+		return metricAreas[:]
+	case ofEnergy:
+		return metricEnergies[:]
+	case ofDensity:
+		return anyDensities[:]
 	case ofRatio:
 		return percents[:]
 	}
@@ -119,6 +129,18 @@ var (
 	metricChanges      = [...]rung{{size: int64(CelsiusDegrees), places: 1, symbol: "C°"}}
 	metricSpeeds       = [...]rung{{size: int64(MetrePerSecond), places: 2, symbol: "m/s"}}
 
+	usAreas = [...]rung{
+		{from: int64(SquareFoot), size: int64(SquareFoot), places: 2, symbol: "ft²"},
+		{size: int64(SquareInch), places: 1, symbol: "in²"},
+	}
+	metricAreas = [...]rung{
+		{from: int64(SquareMetre), size: int64(SquareMetre), places: 2, symbol: "m²"},
+		{size: int64(SquareCentimetre), places: 1, symbol: "cm²"},
+	}
+	usEnergies     = [...]rung{{size: int64(Kilocalorie), places: 0, symbol: "kcal"}}
+	metricEnergies = [...]rung{{size: int64(Kilojoule), places: 0, symbol: "kJ"}}
+	anyDensities   = [...]rung{{size: int64(KilogramPerCubicMetre), places: 1, symbol: "kg/m³"}}
+
 	percents = [...]rung{{size: int64(Percent), places: 2, symbol: "%"}}
 )
 
@@ -135,7 +157,7 @@ func (a Amount) text(s System, r Rounding, more int) string {
 		return lastingRounded(time.Duration(a.quanta), r, more)
 	case a.of.rungs(Metric) == nil:
 		return a.String()
-	case s == Metric || a.of == ofRatio:
+	case s == Metric || a.of == ofRatio || a.of == ofDensity:
 		return a.one(Metric, r, more)
 	case s == US:
 		return a.one(US, r, more)

@@ -48,13 +48,16 @@ func OfFloat[Q Quantity](x float64, unit Q) (Q, error) {
 // maxFloat is 2^63: the first float64 past int64.
 const maxFloat = 1 << 63
 
+// mostPlaces is more decimal places than any quantity has digits in any unit; each place costs time and memory.
+const mostPlaces = 40
+
 // In returns how many units q is, rounded to the given decimal places, ties away from zero.
-// Unit must be positive; a zero unit gives zero.
+// Unit must be positive; a zero unit gives zero. Places beyond 40, or below -40, count as those.
 func In[Q Quantity](q, unit Q, places int32) decimal.Decimal {
 	if unit == 0 {
 		return decimal.Zero
 	}
-	return decimal.NewFromInt(int64(q)).DivRound(decimal.NewFromInt(int64(unit)), places)
+	return decimal.NewFromInt(int64(q)).DivRound(decimal.NewFromInt(int64(unit)), max(-mostPlaces, min(mostPlaces, places)))
 }
 
 // Float returns how many units q is, to within one unit in the last place of a float64.

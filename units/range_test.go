@@ -65,7 +65,10 @@ func TestRangesThatDoNotRise(t *testing.T) {
 			_, err := units.RangeOf("core", units.Celsius(1), units.Temperature{}, units.Celsius(2))
 			return err
 		},
-		"none set": func() error { _, err := units.RangeOf[units.Temperature]("core", units.Temperature{}, units.Temperature{}, units.Temperature{}); return err },
+		"none set": func() error {
+			_, err := units.RangeOf[units.Temperature]("core", units.Temperature{}, units.Temperature{}, units.Temperature{})
+			return err
+		},
 	} {
 		require.ErrorIs(t, make(), units.ErrRange, name)
 	}

@@ -116,12 +116,13 @@ func (t Temperature) float(s Scale) float64 {
 	return float64(t.quanta-s.origin()) / float64(s.degree())
 }
 
-// In returns t on a scale to the given decimal places, ties away from zero; zero when not set.
+// In returns t on a scale to the given decimal places, ties away from zero; zero when not set. Places beyond 40, or
+// below -40, count as those.
 func (t Temperature) In(s Scale, places int32) decimal.Decimal {
 	if !t.IsSet() {
 		return decimal.Zero
 	}
-	return decimal.NewFromInt(t.quanta-s.origin()).DivRound(decimal.NewFromInt(s.degree()), places)
+	return decimal.NewFromInt(t.quanta-s.origin()).DivRound(decimal.NewFromInt(s.degree()), max(-mostPlaces, min(mostPlaces, places)))
 }
 
 // Text prints t on a scale with a fixed number of decimals, "121.1 °C"; "not set" when it is not.

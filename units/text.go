@@ -25,7 +25,7 @@ func Text[Q Quantity](q, unit Q, places int32) string {
 // multiple of denominator quanta; otherwise it prints q as String does.
 func Kitchen[Q Quantity](q Q, denominator int64, units ...Q) string {
 	d := dimensionOf[Q]()
-	if len(units) == 0 || denominator < 1 || int64(units[len(units)-1])%denominator != 0 {
+	if len(units) == 0 || denominator < 1 || units[len(units)-1] < 1 || int64(units[len(units)-1])%denominator != 0 {
 		return d.format(int64(q))
 	}
 	last := units[len(units)-1]
@@ -86,7 +86,7 @@ func (d *dimension) symbol(quanta int64) (string, bool) {
 
 // grouped prints x with commas between thousands.
 func grouped(x decimal.Decimal, places int32) string {
-	s := x.StringFixed(places)
+	s := x.StringFixed(max(-mostPlaces, min(mostPlaces, places)))
 	start := 0
 	if s[0] == '-' {
 		start = 1

@@ -61,7 +61,9 @@ func (o Outcome) Left(to Destination) units.Mass {
 // units.UnknownError. No steps keep everything.
 func Chain(whole units.Mass, steps ...Step) (Outcome, error) {
 	if whole < 0 {
-		return Outcome{}, units.RangeError{What: "mass of the whole fish", Got: whole.String(), Low: units.Mass(0).String()}
+		return Outcome{}, units.RangeError{
+			What: "mass of the whole fish", Got: whole.String(), Low: units.Mass(0).String(),
+		}
 	}
 	o := Outcome{Whole: whole, Kept: units.Range[units.Mass]{Low: whole, Likely: whole, High: whole}}
 	shares := make([]units.Ratio, 0, len(steps))
@@ -103,11 +105,15 @@ func (s Step) check(number int) error {
 	what := fmt.Sprintf("share kept by step %d (%s)", number, s.Name)
 	switch {
 	case s.Kept <= 0 || s.Kept > units.One:
-		return units.RangeError{What: what, Got: s.Kept.String(), Low: "0 %", LowExclusive: true, High: units.One.String()}
+		return units.RangeError{
+			What: what, Got: s.Kept.String(), Low: "0 %", LowExclusive: true, High: units.One.String(),
+		}
 	case spread.Low < 0 || spread.Low > s.Kept:
 		return units.RangeError{What: "lowest " + what, Got: s.Low.String(), Low: "0 %", High: s.Kept.String()}
 	case spread.High < s.Kept || spread.High > units.One:
-		return units.RangeError{What: "highest " + what, Got: s.High.String(), Low: s.Kept.String(), High: units.One.String()}
+		return units.RangeError{
+			What: "highest " + what, Got: s.High.String(), Low: s.Kept.String(), High: units.One.String(),
+		}
 	}
 	left := fmt.Sprintf("destination of what step %d (%s) leaves", number, s.Name)
 	switch {

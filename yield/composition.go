@@ -10,9 +10,10 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Composition is one row of the open composition data of the USDA, as printed: the four of the Proximate do not add up to 100 %.
-// Energy is that of 100 g. Sodium, EPA and DHA are shares of the food, left out where the row has none. Samples is the
-// number behind the water and OmegaSamples that behind the EPA; zero means that none is stated. Citation names the release.
+// Composition is one row of the open composition data of the USDA, as printed: the four of the Proximate do not add
+// up to 100 %. Energy is that of 100 g. Sodium, EPA and DHA are shares of the food, left out where the row has none.
+// Samples is the number behind the water and OmegaSamples that behind the EPA; zero means that none is stated.
+// Citation names the release.
 type Composition struct {
 	Number       int
 	Name         string
@@ -33,8 +34,9 @@ func (c Composition) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
 func (c *Composition) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
-// CompositionError says what the composition data does not hold: the food under this number in this release or, where Lacks is set,
-// one of its figures. Releases are those that do list the number. No other food and no other release stands in.
+// CompositionError says what the composition data does not hold: the food under this number in this release or, where
+// Lacks is set, one of its figures. Releases are those that do list the number. No other food and no other release
+// stands in.
 type CompositionError struct {
 	Number   int
 	Release  cite.Source
@@ -61,8 +63,8 @@ func (e CompositionError) Error() string {
 // Is reports whether target is ErrNotPublished.
 func (e CompositionError) Is(target error) bool { return target == ErrNotPublished }
 
-// Compositions returns every row of the composition data, in the order of the table: raw, canned, smoked, dried and cooked salmon,
-// trout and other lake fish. The slice is the caller's own.
+// Compositions returns every row of the composition data, in the order of the table: raw, canned, smoked, dried and
+// cooked salmon, trout and other lake fish. The slice is the caller's own.
 func Compositions() []Composition {
 	all := make([]Composition, len(compositionTable))
 	for i := range compositionTable {
@@ -71,8 +73,8 @@ func Compositions() []Composition {
 	return all
 }
 
-// FindComposition returns the row of a food number in one release, cite.USDASR26 or cite.USDASR28. Only the two sockeye rows that
-// differ between them are listed from both. Anything else is a CompositionError.
+// FindComposition returns the row of a food number in one release, cite.USDASR26 or cite.USDASR28. Only the two
+// sockeye rows that differ between them are listed from both. Anything else is a CompositionError.
 func FindComposition(number int, release cite.Source) (Composition, error) {
 	missing := CompositionError{Number: number, Release: release}
 	for i := range compositionTable {
@@ -88,8 +90,8 @@ func FindComposition(number int, release cite.Source) (Composition, error) {
 }
 
 // Makeup returns a piece of this mass with the composition of the food, normalised as Proximate.Makeup does it; the
-// food keeps the residual. A food without sodium is a CompositionError. Sodium that does not fit into the ash as salt, as in
-// the row of lox, is a RangeError: that row contradicts itself.
+// food keeps the residual. A food without sodium is a CompositionError. Sodium that does not fit into the ash as
+// salt, as in the row of lox, is a RangeError: that row contradicts itself.
 func (c Composition) Makeup(mass units.Mass) (Makeup, error) {
 	if !c.Sodium.Given {
 		return Makeup{}, CompositionError{Number: c.Number, Release: c.Citation.Source, Lacks: "sodium"}

@@ -6,9 +6,10 @@
 // for another species or stage. What people plan with where nothing is published is offered under its
 // own name (PlanningDefault). Splitting and chaining are arithmetic on the shares that the caller chose.
 //
-// A Makeup is the mass balance of one piece: water, salt, protein, fat and ash that only move. It starts from a row of the open
-// composition data (Composition) or an analysis (Proximate), goes through weighed steps (Exchange) and ends as portions. What it
-// says of salt is worked out and not measured: it explains, and decides nothing about safety.
+// A Makeup is the mass balance of one piece: water, salt, protein, fat and ash that only move. It starts from a row
+// of the open composition data (Composition) or an analysis (Proximate), goes through weighed steps (Exchange) and
+// ends as portions. What it says of salt is worked out and not measured: it explains, and decides nothing about
+// safety.
 //
 // Shares multiply; losses of steps never add. Masses kept round down, the safe side for a supply: a
 // plan never counts on fish that is not there.

@@ -5,8 +5,8 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// EnergyFactors is a set of factors from grams of protein and fat to energy. The composition data uses two, and no single
-// one gives all of its energies. The zero value is not stated.
+// EnergyFactors is a set of factors from grams of protein and fat to energy. The composition data uses two, and no
+// single one gives all of its energies. The zero value is not stated.
 type EnergyFactors uint8
 
 // The sets, in kilocalories per gram of protein and of fat.
@@ -56,12 +56,12 @@ func (f EnergyFactors) Energy(protein, fat units.Mass) (units.Energy, error) {
 	return units.Sum(ofProtein, ofFat)
 }
 
-// energyLimit is how far the printed whole kilocalories may lie from a set's energy: half of one, and the rounding of the
-// printed protein and fat.
+// energyLimit is how far the printed whole kilocalories may lie from a set's energy: half of one, and the rounding of
+// the printed protein and fat.
 const energyLimit = 51 * units.Kilocalorie / 100
 
-// Factors returns the set of factors that gives the printed energy of the food within 0.51 kcal in 100 g, the nearer where both
-// do, and no set where neither does. It is the set to use for what is made of that food.
+// Factors returns the set of factors that gives the printed energy of the food within 0.51 kcal in 100 g, the nearer
+// where both do, and no set where neither does. It is the set to use for what is made of that food.
 func (c Composition) Factors() EnergyFactors {
 	var found EnergyFactors
 	nearest := energyLimit + 1

@@ -57,10 +57,11 @@ func (m Makeup) ToWeight(salt, final units.Mass) (Exchange, error) {
 	return Exchange{Lost: Makeup{Water: total - final}, Gained: Makeup{Salt: salt}}, nil
 }
 
-// ToMoisture returns the exchange that brings a piece to a moisture after it took up this much salt, where all
-// that is lost is water: the final mass is (1 + gain − water)/(1 − moisture) of the raw, all as shares of the raw. The
-// water kept rounds down, by less than 1/16 ng: the moisture is never above what was asked. The moisture must lie in 0 to
-// less than 100 % and not above that of the salted piece, which must hold more than water; otherwise a RangeError.
+// ToMoisture returns the exchange that brings a piece to a moisture after it took up this much salt, where all that
+// is lost is water: the final mass is (1 + gain − water)/(1 − moisture) of the raw, all as shares of the raw. The
+// water kept rounds down, by less than 1/16 ng: the moisture is never above what was asked. The moisture must lie in
+// 0 to less than 100 % and not above that of the salted piece, which must hold more than water; otherwise a
+// RangeError.
 func (m Makeup) ToMoisture(salt units.Mass, moisture units.Ratio) (Exchange, error) {
 	with, err := m.salted(salt)
 	if err != nil {
@@ -80,11 +81,11 @@ func (m Makeup) ToMoisture(salt units.Mass, moisture units.Ratio) (Exchange, err
 	return Exchange{Lost: Makeup{Water: with.Water - water}, Gained: Makeup{Salt: salt}}, nil
 }
 
-// ToMoistureAndSalt returns the exchange that brings a piece to a moisture and a water phase salt at once: the
-// salt that it must take up and the water it must lose, all else staying. Both targets are shares above 0 that leave room
+// ToMoistureAndSalt returns the exchange that brings a piece to a moisture and a water phase salt at once: the salt
+// that it must take up and the water it must lose, all else staying. Both targets are shares above 0 that leave room
 // for the rest of the fish. Salt rounds up and water down, each by at most a few 1/16 ng: never less salt nor more
-// moisture than asked. A piece that is saltier or drier already or holds no protein, fat or ash, or targets above 100 %
-// together, are a RangeError.
+// moisture than asked. A piece that is saltier or drier already or holds no protein, fat or ash, or targets above 100
+// % together, are a RangeError.
 func (m Makeup) ToMoistureAndSalt(moisture, waterPhaseSalt units.Ratio) (Exchange, error) {
 	if _, err := m.Total(); err != nil {
 		return Exchange{}, err
@@ -128,7 +129,9 @@ func (m Makeup) salted(salt units.Mass) (Makeup, error) {
 
 // nothingDry refuses a piece that has nothing to hold its water: no target tells how much to keep.
 func nothingDry(of string) error {
-	return units.RangeError{What: of + " of the piece", Got: units.Mass(0).String(), Low: units.Mass(0).String(), LowExclusive: true}
+	return units.RangeError{
+		What: of + " of the piece", Got: units.Mass(0).String(), Low: units.Mass(0).String(), LowExclusive: true,
+	}
 }
 
 func tooMoist(m Makeup, moisture units.Ratio) error {

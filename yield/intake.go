@@ -10,8 +10,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Intake is the arithmetic behind a consumption advisory: a substance at a concentration in what is eaten, a dose that a
-// person may take up each day for each mass of body, the body, and the size of a meal.
+// Intake is the arithmetic behind a consumption advisory: a substance at a concentration in what is eaten, a dose
+// that a person may take up each day for each mass of body, the body, and the size of a meal.
 type Intake struct {
 	Concentration units.Ratio // of the substance in the meal as eaten
 	Dose          units.Ratio `wire:"required"` // each day, of the body's mass: 0.1 µg/kg is units.PartsPerBillion/10
@@ -42,9 +42,9 @@ func (i Intake) Meals(period time.Duration) (int64, error) {
 	return int64(meals * (1 + 1e-12)), nil // a meal that is met exactly counts
 }
 
-// Edge returns the concentration at which this many meals in a period just meet the dose: the edge of an advisory's band, dose·
-// body·days/(meals·meal), rounded down to 1e-12 so that Meals allows them there. Meals must be 1 to 10,000; limits otherwise as in Meals, and
-// the Concentration of the Intake is not looked at.
+// Edge returns the concentration at which this many meals in a period just meet the dose: the edge of an advisory's
+// band, dose· body·days/(meals·meal), rounded down to 1e-12 so that Meals allows them there. Meals must be 1 to
+// 10,000; limits otherwise as in Meals, and the Concentration of the Intake is not looked at.
 func (i Intake) Edge(meals int, period time.Duration) (units.Ratio, error) {
 	if meals < 1 || meals > 10_000 {
 		return 0, units.RangeError{What: "meals", Got: strconv.Itoa(meals), Low: "1", High: "10000"}
@@ -74,15 +74,15 @@ func (i Intake) allowed(period time.Duration) (float64, error) {
 	return float64(float64(i.Dose)*float64(i.Body)) * (float64(period) / float64(day)), nil
 }
 
-// Advisory is what the caller's own jurisdiction says of this water, species and size: Meals in a Period. It is an input, never worked
-// out here. Of fish that is not to be eaten the Meals are zero; it needs no Period.
+// Advisory is what the caller's own jurisdiction says of this water, species and size: Meals in a Period. It is an
+// input, never worked out here. Of fish that is not to be eaten the Meals are zero; it needs no Period.
 type Advisory struct {
 	Meals  int
 	Period time.Duration
 }
 
-// MealAdvice is how often a fish may be eaten. Meals in Period rule: the local advisory's, and without one the federal advice
-// for such fish. Explained is what the arithmetic gives for the same period, to show beside it.
+// MealAdvice is how often a fish may be eaten. Meals in Period rule: the local advisory's, and without one the
+// federal advice for such fish. Explained is what the arithmetic gives for the same period, to show beside it.
 type MealAdvice struct {
 	Meals     int `wire:"always"`
 	Period    time.Duration
@@ -104,10 +104,10 @@ var (
 	doseEquation  = cite.Citation{Source: cite.FDAEPATechnicalPage, Where: "dose equation", Basis: cite.Computed}
 )
 
-// Advise returns the meals of the local advisory, whatever the arithmetic of the intake says; where the arithmetic allows fewer, a
-// caution says so. Where no advisory is stated it is the federal advice: one serving in the week and no other fish in it; the zero
-// Advisory, stated, is that the fish is not to be eaten. Canning and smoking remove neither mercury nor PCB. Negative meals, meals
-// without a period, or an intake that Meals refuses, are a RangeError.
+// Advise returns the meals of the local advisory, whatever the arithmetic of the intake says; where the arithmetic
+// allows fewer, a caution says so. Where no advisory is stated it is the federal advice: one serving in the week and
+// no other fish in it; the zero Advisory, stated, is that the fish is not to be eaten. Canning and smoking remove
+// neither mercury nor PCB. Negative meals, meals without a period, or an intake that Meals refuses, are a RangeError.
 func Advise(local units.Stated[Advisory], intake Intake) (MealAdvice, error) {
 	a := MealAdvice{Meals: local.Value.Meals, Period: local.Value.Period, Citation: localAdvisory}
 	switch {
@@ -145,7 +145,8 @@ var (
 	}
 	fewerMeals = cite.Caution{
 		ID: "yield.fewer-meals", Deciding: true, Citation: doseEquation,
-		Text: "The arithmetic allows fewer meals than the advisory. Ask the agency that issues it, and eat no more than the fewer.",
+		Text: "The arithmetic allows fewer meals than the advisory. " +
+			"Ask the agency that issues it, and eat no more than the fewer.",
 	}
 	staysIn = cite.Caution{
 		ID: "yield.mercury-stays", Deciding: true, Citation: whatStays,

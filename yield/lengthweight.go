@@ -25,10 +25,11 @@ const (
 	longestFish  = 1500 * units.Millimetre
 )
 
-// WeightAtLength returns the published round weight of a Pacific salmon of a length, W = a·L^b, as the weight of a mean fish: one
-// fish differs. The source does not state which length; by custom (from memory) it is mid-eye to fork, shorter than the
-// whole fish, so a total length gives too much. Ocean fish. Lengths of 100 mm to 1.5 m, otherwise a RangeError; rounded to
-// the nearest gram. Other species than chinook, coho, sockeye and chum are a NotPublishedError.
+// WeightAtLength returns the published round weight of a Pacific salmon of a length, W = a·L^b, as the weight of a
+// mean fish: one fish differs. The source does not state which length; by custom (from memory) it is mid-eye to fork,
+// shorter than the whole fish, so a total length gives too much. Ocean fish. Lengths of 100 mm to 1.5 m, otherwise a
+// RangeError; rounded to the nearest gram. Other species than chinook, coho, sockeye and chum are a
+// NotPublishedError.
 func WeightAtLength(species Species, length units.Length) (Weight, error) {
 	if err := units.Check("length of the fish", length, shortestFish, longestFish); err != nil {
 		return Weight{}, err

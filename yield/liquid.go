@@ -8,8 +8,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Liquid is the free liquid of a can, by difference of the whole contents and the drained solids. Proximate, Sodium, EPA and
-// DHA are shares of the liquid; Lost is what pouring it off takes, as shares of what is in the can.
+// Liquid is the free liquid of a can, by difference of the whole contents and the drained solids. Proximate, Sodium,
+// EPA and DHA are shares of the liquid; Lost is what pouring it off takes, as shares of what is in the can.
 type Liquid struct {
 	Mass      units.Mass
 	Drained   units.Ratio // share of the can that the solids are
@@ -28,7 +28,8 @@ func (l Liquid) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
 func (l *Liquid) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
 
-// PouredOff is what leaves with the liquid, each as a share of what the whole can holds. Omega3 is EPA and DHA together.
+// PouredOff is what leaves with the liquid, each as a share of what the whole can holds. Omega3 is EPA and DHA
+// together.
 type PouredOff struct {
 	Protein units.Ratio
 	Sodium  units.Stated[units.Ratio]
@@ -37,11 +38,11 @@ type PouredOff struct {
 
 var byDifference = cite.Citation{Where: "liquid = (whole contents − drained solids) by mass of each component", Basis: cite.Computed}
 
-// SplitLiquid returns the liquid of a can from the composition and the mass of its whole contents and of its drained solids:
-// content of the liquid = (total − f·drained)/(1 − f), f the drained share. Rounded to the nearest 1e-12. A content that
-// comes out below zero is given as zero and a caution names it: the data can do no better. The rows' own cautions stay. The cans behind the published
-// rows are commercial, with salt added; a home jar was not weighed. The solids must be more than nothing and less than
-// the can, and no content above 100 %; otherwise a RangeError.
+// SplitLiquid returns the liquid of a can from the composition and the mass of its whole contents and of its drained
+// solids: content of the liquid = (total − f·drained)/(1 − f), f the drained share. Rounded to the nearest 1e-12. A
+// content that comes out below zero is given as zero and a caution names it: the data can do no better. The rows' own
+// cautions stay. The cans behind the published rows are commercial, with salt added; a home jar was not weighed. The
+// solids must be more than nothing and less than the can, and no content above 100 %; otherwise a RangeError.
 func SplitLiquid(whole, drained Composition, can, solids units.Mass) (Liquid, error) {
 	if err := units.Check("mass of the can's contents", can, units.Gram, units.Tonne); err != nil {
 		return Liquid{}, err

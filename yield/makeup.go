@@ -33,7 +33,10 @@ func (m Makeup) Total() (units.Mass, error) {
 	var total uint64
 	for _, part := range [...]units.Mass{m.Water, m.Salt, m.Protein, m.Fat, m.Ash} {
 		if total += uint64(part); total > math.MaxInt64 {
-			return 0, units.RangeError{What: "mass of water, salt, protein, fat and ash together", Got: m.text(), High: units.Mass(math.MaxInt64).String()}
+			return 0, units.RangeError{
+				What: "mass of water, salt, protein, fat and ash together",
+				Got:  m.text(), High: units.Mass(math.MaxInt64).String(),
+			}
 		}
 	}
 	return units.Mass(total), nil
@@ -64,7 +67,10 @@ func (m Makeup) Plus(more Makeup) (Makeup, error) {
 		return Makeup{}, err
 	}
 	if a > math.MaxInt64-b {
-		return Makeup{}, units.RangeError{What: "mass of both together", Got: a.String() + " and " + b.String(), High: units.Mass(math.MaxInt64).String()}
+		return Makeup{}, units.RangeError{
+			What: "mass of both together",
+			Got:  a.String() + " and " + b.String(), High: units.Mass(math.MaxInt64).String(),
+		}
 	}
 	return Makeup{m.Water + more.Water, m.Salt + more.Salt, m.Protein + more.Protein, m.Fat + more.Fat, m.Ash + more.Ash}, nil
 }
@@ -98,8 +104,8 @@ func (m Makeup) text() string {
 	return "water " + m.Water.String() + ", salt " + m.Salt.String() + ", protein " + m.Protein.String() + ", fat " + m.Fat.String() + ", ash " + m.Ash.String()
 }
 
-// Moisture returns the share of water in the whole, rounded to the nearest 1e-12. A Makeup of nothing, or one that Total
-// refuses, is a RangeError.
+// Moisture returns the share of water in the whole, rounded to the nearest 1e-12. A Makeup of nothing, or one that
+// Total refuses, is a RangeError.
 func (m Makeup) Moisture() (units.Ratio, error) {
 	total, err := m.Total()
 	if err != nil {
@@ -108,15 +114,19 @@ func (m Makeup) Moisture() (units.Ratio, error) {
 	return units.RatioOf(m.Water, total)
 }
 
-// WaterPhaseSalt returns salt/(salt + water), rounded down to 1e-12 so that it never reaches a limit it is short of: what the salt of the fish is in its water, as
-// salt limits of smoked fish ask for it. Worked out and not measured: without a laboratory it decides nothing. A Makeup
-// with neither salt nor water, or one that Total refuses, is a RangeError.
+// WaterPhaseSalt returns salt/(salt + water), rounded down to 1e-12 so that it never reaches a limit it is short of:
+// what the salt of the fish is in its water, as salt limits of smoked fish ask for it. Worked out and not measured:
+// without a laboratory it decides nothing. A Makeup with neither salt nor water, or one that Total refuses, is a
+// RangeError.
 func (m Makeup) WaterPhaseSalt() (units.Ratio, error) {
 	if _, err := m.Total(); err != nil {
 		return 0, err
 	}
 	if m.Salt+m.Water == 0 {
-		return 0, units.RangeError{What: "salt and water together", Got: units.Mass(0).String(), Low: units.Mass(0).String(), LowExclusive: true}
+		return 0, units.RangeError{
+			What: "salt and water together",
+			Got:  units.Mass(0).String(), Low: units.Mass(0).String(), LowExclusive: true,
+		}
 	}
 	return units.ProrateDown(units.One, m.Salt, m.Salt+m.Water)
 }

@@ -6,8 +6,9 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Portion is what a mass of a food holds, by one row of the composition data: printed contents, not normalised. Sodium, EPA
-// and DHA are left out where the row has none. Samples and OmegaSamples say on how little the figures rest.
+// Portion is what a mass of a food holds, by one row of the composition data: printed contents, not normalised.
+// Sodium, EPA and DHA are left out where the row has none. Samples and OmegaSamples say on how little the figures
+// rest.
 type Portion struct {
 	Mass         units.Mass
 	Energy       units.Energy
@@ -28,8 +29,9 @@ func (p Portion) MarshalJSON() ([]byte, error) { return wire.Marshal(p) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
 func (p *Portion) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, p) }
 
-// Portion returns what a mass of the food holds, each figure rounded to its nearest quantum. The energy is the printed
-// one, whichever factors it was made with. The mass must not be negative and no larger than a tonne; otherwise a RangeError.
+// Portion returns what a mass of the food holds, each figure rounded to its nearest quantum. The energy is the
+// printed one, whichever factors it was made with. The mass must not be negative and no larger than a tonne;
+// otherwise a RangeError.
 func (c Composition) Portion(mass units.Mass) (Portion, error) {
 	if err := units.Check("mass of a portion", mass, 0, units.Tonne); err != nil {
 		return Portion{}, err
@@ -79,10 +81,10 @@ type JarServings struct {
 	Servings units.Ratio
 }
 
-// Servings returns the drained mass of a jar packed with this much raw fish, the liquid that it gives off, and the servings in it. A
-// sealed jar loses nothing: only the split changes. Drained is the share of the pack, by published cans 0.77 (pink) to
-// 0.81 (sockeye); home jars were not weighed. Drained and Servings round down. The pack must not be negative, the
-// share in 0 to 100 % and the serving at least 1 g; otherwise a RangeError.
+// Servings returns the drained mass of a jar packed with this much raw fish, the liquid that it gives off, and the
+// servings in it. A sealed jar loses nothing: only the split changes. Drained is the share of the pack, by published
+// cans 0.77 (pink) to 0.81 (sockeye); home jars were not weighed. Drained and Servings round down. The pack must not
+// be negative, the share in 0 to 100 % and the serving at least 1 g; otherwise a RangeError.
 func Servings(pack units.Mass, drained units.Ratio, serving units.Mass) (JarServings, error) {
 	solids, liquid, err := Split(pack, drained)
 	if err != nil {

@@ -8,8 +8,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// PortionWeight is one published weight of a portion of a food: what is in a can, drained or not, or a fillet. Deviation is the
-// standard deviation; it and Samples are zero where none are stated.
+// PortionWeight is one published weight of a portion of a food: what is in a can, drained or not, or a fillet.
+// Deviation is the standard deviation; it and Samples are zero where none are stated.
 type PortionWeight struct {
 	Number    int
 	Portion   string

@@ -42,7 +42,9 @@ func Remaining(losses ...units.Ratio) (units.Ratio, error) {
 // A gain is not a negative loss.
 func AfterLoss(mass units.Mass, loss units.Ratio) (units.Mass, error) {
 	if loss < 0 || loss >= units.One {
-		return 0, units.RangeError{What: "loss", Got: loss.String(), Low: "0 %", High: units.One.String(), HighExclusive: true}
+		return 0, units.RangeError{
+			What: "loss", Got: loss.String(), Low: "0 %", High: units.One.String(), HighExclusive: true,
+		}
 	}
 	kept, _, err := Split(mass, units.One-loss)
 	return kept, err

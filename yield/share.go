@@ -30,8 +30,9 @@ func (s Share) MarshalJSON() ([]byte, error) { return wire.Marshal(s) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
 func (s *Share) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, s) }
 
-// Of returns what the share makes of a mass at its From stage: at its low, likely and high end, each
-// rounded down as by Split. All three are equal where no spread is printed, which does not mean that the likely mass is sure. A negative mass, or a share outside 0 to 100 %, is a RangeError.
+// Of returns what the share makes of a mass at its From stage: at its low, likely and high end, each rounded down as
+// by Split. All three are equal where no spread is printed, which does not mean that the likely mass is sure. A
+// negative mass, or a share outside 0 to 100 %, is a RangeError.
 func (s Share) Of(mass units.Mass) (units.Range[units.Mass], error) {
 	var e units.Range[units.Mass]
 	for _, end := range []struct {
@@ -53,15 +54,23 @@ func (s Share) Of(mass units.Mass) (units.Range[units.Mass], error) {
 // RangeError. Whether the two are of one species and stock is for the caller to see.
 func (s Share) After(before Share) (units.Ratio, error) {
 	if s.From != before.From {
-		return 0, units.RangeError{What: "stage that the earlier share counts from", Got: before.From.String(), Low: s.From.String(), High: s.From.String()}
+		return 0, units.RangeError{
+			What: "stage that the earlier share counts from",
+			Got:  before.From.String(), Low: s.From.String(), High: s.From.String(),
+		}
 	}
 	for _, part := range [...]Share{s, before} {
 		if part.To.IsPart() {
-			return 0, units.RangeError{What: "stage that a step leaves", Got: part.To.String(), Low: Live.String(), High: Salted.String()}
+			return 0, units.RangeError{
+				What: "stage that a step leaves", Got: part.To.String(), Low: Live.String(), High: Salted.String(),
+			}
 		}
 	}
 	if before.Likely <= 0 || s.Likely < 0 || before.Likely < s.Likely {
-		return 0, units.RangeError{What: "share at " + before.To.String(), Got: before.Likely.String(), Low: s.Likely.String(), High: units.One.String()}
+		return 0, units.RangeError{
+			What: "share at " + before.To.String(),
+			Got:  before.Likely.String(), Low: s.Likely.String(), High: units.One.String(),
+		}
 	}
 	return units.RatioOf(s.Likely, before.Likely)
 }

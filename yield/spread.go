@@ -2,8 +2,8 @@ package yield
 
 import "example.org/lakelarder/internal/word"
 
-// Spread says what Low and High of a share are. The zero Spread is not stated: they equal Likely, and nothing is known of
-// how fish differ.
+// Spread says what Low and High of a share are. The zero Spread is not stated: they equal Likely, and nothing is
+// known of how fish differ.
 type Spread uint8
 
 // The kinds of spread.

@@ -31,11 +31,11 @@ var (
 	tieJudged = cite.Citation{Where: "agreement of the estimates within about 5 %", Basis: cite.Practice}
 )
 
-// TieSubstance returns the yield of a process from the analyses of the raw fish and of the product: what is not lost is
-// enriched as the mass falls, so yield = content raw/content final, by protein, by dry matter and by fat. Not
-// normalised, rounded to the nearest 1e-12. Salt taken up raises the dry matter and drip lowers the others, and analyses of different
-// lots disagree: all three are given. Protein and fat of zero and water of 100 % are a RangeError, as is an analysis
-// that does not add up to 90 to 110 %.
+// TieSubstance returns the yield of a process from the analyses of the raw fish and of the product: what is not lost
+// is enriched as the mass falls, so yield = content raw/content final, by protein, by dry matter and by fat. Not
+// normalised, rounded to the nearest 1e-12. Salt taken up raises the dry matter and drip lowers the others, and
+// analyses of different lots disagree: all three are given. Protein and fat of zero and water of 100 % are a
+// RangeError, as is an analysis that does not add up to 90 to 110 %.
 func TieSubstance(raw, product Proximate) (TieYield, error) {
 	for _, p := range [...]Proximate{raw, product} {
 		if err := p.check(); err != nil {
@@ -65,7 +65,9 @@ func TieSubstance(raw, product Proximate) (TieYield, error) {
 			return TieYield{}, err
 		}
 		if *e.estimate == 0 {
-			return TieYield{}, units.RangeError{What: "yield by a tie substance", Got: units.Ratio(0).String(), Low: units.Ratio(1).String()}
+			return TieYield{}, units.RangeError{
+				What: "yield by a tie substance", Got: units.Ratio(0).String(), Low: units.Ratio(1).String(),
+			}
 		}
 	}
 	smallest, largest := min(y.Protein, y.DryMatter, y.Fat), max(y.Protein, y.DryMatter, y.Fat)

@@ -18,8 +18,8 @@ var sixty = units.Fahrenheit(60)
 
 // Density returns the density of salt in water. Share is salt/(salt + water) by mass, 0 % to Saturation, the
 // temperature 0 to 25 °C: otherwise a SaturatedError or a RangeError. Cubic in strength and in temperature through
-// the table of the International Critical Tables, closed at 0 % with pure water; within 0.00005 g/mL between its rows
-// and 0.0001 g/mL of other measurements. The scales of strength all go through it.
+// the table of the International Critical Tables, closed at 0 % with pure water; within 0.00005 g/mL between its
+// rows and 0.0001 g/mL of other measurements. The scales of strength all go through it.
 func Density(share units.Ratio, temperature units.Temperature) (units.Density, error) {
 	x, t, err := plain(share, temperature)
 	if err != nil {
@@ -74,8 +74,8 @@ func cubic(xs, ys []float64, x float64) float64 {
 	return sum
 }
 
-// strengthWhere returns the share, in percent, at which a figure that rises with strength reaches a value; ok is false
-// when it does not between 0 % and saturation.
+// strengthWhere returns the share, in percent, at which a figure that rises with strength reaches a value; ok is
+// false when it does not between 0 % and saturation.
 func strengthWhere(figure func(x float64) float64, value float64) (x float64, ok bool) {
 	low, high := 0.0, mostPercent
 	const slack = 1e-12 // of the figure: what its own rounding can add
@@ -83,7 +83,7 @@ func strengthWhere(figure func(x float64) float64, value float64) (x float64, ok
 		return 0, false
 	}
 	for i := 0; i < 60; i++ {
-		middle := low + (high-low)/2
+		middle := low + float64((high-low)/2)
 		if figure(middle) < value {
 			low = middle
 		} else {

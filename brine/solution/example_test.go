@@ -122,7 +122,7 @@ func ExampleActivity() {
 	fmt.Println(solution.ActivityCitation())
 	// Output:
 	// 0.9796 <nil>
-	// Hamer and Wu, osmotic and activity coefficients of uni-univalent electrolytes in water at 25 C (Journal of Physical and Chemical Reference Data 1, 1972), sodium chloride at 25 °C (recalled: check the document before relying on it)
+	// Hamer and Wu, osmotic and activity coefficients of uni-univalent electrolytes in water at 25 C (Journal of Physical and Chemical Reference Data 1, 1972), sodium chloride at 25 °C (as quoted in another document: check this one before relying on it)
 }
 
 func ExampleActivityCitation() {

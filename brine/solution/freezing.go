@@ -11,9 +11,9 @@ var freezingPoints = [...]struct{ salt, below int64 }{
 	{0, 0}, {700, 44}, {1_100, 75}, {1_360, 98}, {1_620, 122}, {1_880, 152}, {2_120, 182}, {2_310, 212},
 }
 
-// FreezingPoint returns where a brine begins to freeze and its citation. Share is salt/(salt + water) by mass, 0 % to
-// 23.1 %: otherwise a RangeError, because a stronger brine gives salt and no ice. Printed points from 7 %, straight
-// lines between them and to water; below 7 % up to 0.1 °C too low. Source: brine data of the VDI.
+// FreezingPoint returns where a brine begins to freeze and its citation. Share is salt/(salt + water) by mass, 0 %
+// to 23.1 %: otherwise a RangeError, because a stronger brine gives salt and no ice. Printed points from 7 %,
+// straight lines between them and to water; below 7 % up to 0.1 °C too low. Source: brine data of the VDI.
 func FreezingPoint(share units.Ratio) (units.Temperature, cite.Citation, error) {
 	const step, tenth = units.Percent / 100, units.CelsiusDegrees / 10
 	last := freezingPoints[len(freezingPoints)-1]

@@ -48,6 +48,7 @@ func MakeBrine(volume units.Volume, share units.Ratio, temperature units.Tempera
 		return Makeup{}, err
 	}
 	m.Water = m.Mass - m.Salt
-	m.WaterVolume, err = units.OfFloat(units.Float(m.Water, units.Gram)/density(0, temperature.Celsius()), units.Millilitre)
+	millilitres := units.Float(m.Water, units.Gram) / density(0, temperature.Celsius())
+	m.WaterVolume, err = units.OfFloat(millilitres, units.Millilitre)
 	return m, err
 }

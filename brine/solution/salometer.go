@@ -9,9 +9,9 @@ var salometerCitation = cite.Citation{
 	Source: cite.BCSaltbrine, Where: "correction of the salometer for temperature", Basis: cite.Read,
 }
 
-// FromSalometer returns the share by mass of a salometer reading at 60 °F; 60 degrees is 60*units.Percent. It must be
-// 0 to 100: otherwise a RangeError. The scale whose 100 is 25 % is another one. A reading at another temperature goes
-// through SalometerAt60 first.
+// FromSalometer returns the share by mass of a salometer reading at 60 °F; 60 degrees is 60*units.Percent. It must
+// be 0 to 100: otherwise a RangeError. The scale whose 100 is 25 % is another one. A reading at another temperature
+// goes through SalometerAt60 first.
 func FromSalometer(degrees units.Ratio) (units.Ratio, error) {
 	if err := units.Check("salometer reading", degrees, 0, units.One); err != nil {
 		return 0, err

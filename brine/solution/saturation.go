@@ -11,8 +11,8 @@ const (
 	mostPercent = 26.395
 )
 
-// Saturation returns the strength of a saturated salt solution at 60 °F, 26.395 % by mass, and its citation. It is 100
-// degrees of the salometer; a trade scale whose 100 is 25 % also exists and is not meant here.
+// Saturation returns the strength of a saturated salt solution at 60 °F, 26.395 % by mass, and its citation. It is
+// 100 degrees of the salometer; a trade scale whose 100 is 25 % also exists and is not meant here.
 func Saturation() (units.Ratio, cite.Citation) {
 	return saturation, cite.Citation{Source: cite.BCSaltbrine, Where: "100 salometer degrees at 60 °F", Basis: cite.Read}
 }

@@ -17,8 +17,8 @@ const (
 // baumeModulus is that of the American scale for liquids heavier than water; 146.78 is another scale.
 const baumeModulus = 145
 
-// Strength is one strength of salt in water on every scale. Three different "grams per litre" are in use, and each has
-// its own field; grams per kilogram of brine are the per mille of Share.
+// Strength is one strength of salt in water on every scale. Three different "grams per litre" are in use, and each
+// has its own field; grams per kilogram of brine are the per mille of Share.
 type Strength struct {
 	Temperature     units.Temperature
 	Share           units.Ratio   `wire:"always"` // salt/(salt + water) by mass, and so of the brine
@@ -127,8 +127,8 @@ func FromPerVolumeWater(salt units.Density, temperature units.Temperature) (unit
 	return FromPerWater(perWater)
 }
 
-// FromPerVolumeBrine returns the share by mass of salt in a volume of the brine itself at a temperature of 0 to 25 °C.
-// More than a saturated brine holds, or below zero, is a RangeError.
+// FromPerVolumeBrine returns the share by mass of salt in a volume of the brine itself at a temperature of 0 to 25
+// °C. More than a saturated brine holds, or below zero, is a RangeError.
 func FromPerVolumeBrine(salt units.Density, temperature units.Temperature) (units.Ratio, error) {
 	if err := units.CheckTemperature("brine temperature", temperature, coldest, warmest); err != nil {
 		return 0, err
@@ -144,11 +144,14 @@ type scale struct {
 	places     int
 }
 
-// share returns the share at which the figure is a value, or a RangeError with the figures of water and of saturation.
+// share returns the share at which the figure is a value, or a RangeError with the figures of water and of
+// saturation.
 func (s scale) share(figure func(float64) float64, value float64) (units.Ratio, error) {
 	x, ok := strengthWhere(figure, value)
 	if !ok {
-		return 0, units.RangeError{What: s.what, Got: s.text(value), Low: s.text(figure(0)), High: s.text(figure(mostPercent))}
+		return 0, units.RangeError{
+			What: s.what, Got: s.text(value), Low: s.text(figure(0)), High: s.text(figure(mostPercent)),
+		}
 	}
 	return units.OfFloat(x, units.Percent)
 }

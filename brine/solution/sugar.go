@@ -3,6 +3,7 @@ package solution
 import (
 	"math"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -27,8 +28,9 @@ var (
 )
 
 // SugarActivity returns the water activity of sucrose in water. PerWater is sugar to a mass of water, 0 to 2.054 (6
-// mol/kg): otherwise a RangeError. Rounded up to 1e-12; within 0.001 of measured values to 5 mol/kg. Invert sugars and
-// honey lower it more by weight, so that brown sugar taken as sucrose is on the safe side. Source: Norrish 1966.
+// mol/kg): otherwise a RangeError. Rounded up to 1e-12; within 0.001 of measured values to 5 mol/kg. Invert sugars
+// and honey lower it more by weight, so that brown sugar taken as sucrose is on the safe side. Source: Norrish
+// 1966.
 func SugarActivity(perWater units.Ratio) (units.Ratio, error) {
 	if err := units.Check("sugar to water", perWater, 0, mostSugar); err != nil {
 		return 0, err
@@ -36,9 +38,9 @@ func SugarActivity(perWater units.Ratio) (units.Ratio, error) {
 	return units.OfFloat(math.Ceil(sucrose(units.Float(perWater, units.One))*1e12)/1e12, units.One)
 }
 
-// MixedActivity returns the water activity of salt and sugar in one water: the product of each one's in all the water
-// (Ross). Masses must not be negative, water above 0; what Activity and SugarActivity refuse is refused. Rounded up to
-// 1e-12. Sugar adds little and never counts as water phase salt.
+// MixedActivity returns the water activity of salt and sugar in one water: the product of each one's in all the
+// water (Ross). Masses must not be negative, water above 0; what Activity and SugarActivity refuse is refused.
+// Rounded up to 1e-12. Sugar adds little and never counts as water phase salt.
 func MixedActivity(salt, sugar, water units.Mass) (units.Ratio, error) {
 	if water <= 0 {
 		return 0, units.RangeError{What: "water", Got: water.String(), Low: "0 g", LowExclusive: true}
@@ -75,7 +77,7 @@ func SugarActivityCitation() cite.Citation { return sugarCitation }
 func MixedActivityCitation() cite.Citation { return mixedCitation }
 
 func sucrose(perWater float64) float64 {
-	sugar := perWater * sucrosePerKilogram
+	sugar := float64(perWater * sucrosePerKilogram)
 	xs := sugar / (sugar + waterPerKilogram)
-	return (1 - xs) * math.Exp(-norrishSucrose*xs*xs)
+	return (1 - xs) * portable.Exp(-norrishSucrose*xs*xs)
 }

@@ -2,9 +2,9 @@ package solution
 
 import "example.org/lakelarder/units/cite"
 
-// The densities of salt solutions in g/mL: one row a strength in percent by mass, one column a temperature in °C. The
-// rows of salt are the printed ones; the first is pure water from a list of its own (Water, data page), which closes
-// the table at 0 %.
+// The densities of salt solutions in g/mL: one row a strength in percent by mass, one column a temperature in °C.
+// The rows of salt are the printed ones; the first is pure water from a list of its own (Water, data page), which
+// closes the table at 0 %.
 var (
 	densityTemperatures = [...]float64{0, 10, 20, 25}
 	densityStrengths    = [...]float64{0, 2, 6, 10, 14, 18, 22, 26}

@@ -9,13 +9,16 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// draw is the record against the kitchen's clock: the line of what is required, the stretch that counts, and where it sagged.
+// draw is the record against the kitchen's clock: the line of what is required, the stretch that counts, and where it
+// sagged.
 func (j judged) draw(system units.System) string {
 	points, unit, required := j.curve(system)
 	r := j.report
-	title := fmt.Sprintf("%s: %s held of %s", j.Place, r.Held.Length().Truncate(time.Second), units.Lasting(r.Process))
-	c := &chart.Plot{Picture: chart.New(title, "The recorded curve, a dashed line at what is required, the stretch that counts in light grey, sags in dark grey, and the marks. Verdict: "+
-		r.Verdict.String()+".", 400), Left: 38, Top: 62, Right: chart.Width - 10, Bottom: 290}
+	title := fmt.Sprintf("%s: %s held of %s", j.Place, units.Lasting(r.Held.Length().Truncate(time.Second)),
+		units.Lasting(r.Process))
+	c := &chart.Plot{Picture: chart.New(title,
+		"The recorded curve, a dashed line at what is required, the stretch that counts in light grey, sags in dark grey, and the marks. Verdict: "+
+			r.Verdict.String()+".", 400), Left: 38, Top: 62, Right: chart.Width - 20, Bottom: 290}
 	values := []float64{0, required}
 	for _, q := range points {
 		values = append(values, q.Y)
@@ -33,7 +36,8 @@ func (j judged) draw(system units.System) string {
 			band(f.When.Value.From, f.When.Value.To, chart.Dark)
 		}
 	}
-	c.Frame("kitchen clock", unit, ticksOf(c.X.High), func(v float64) string { return j.clock(time.Duration(v * float64(time.Minute)))[:5] })
+	c.Frame("kitchen clock", unit, ticksOf(c.X.High),
+		func(v float64) string { return j.clock(time.Duration(v * float64(time.Minute)))[:5] })
 	c.Line(c.Left, c.AtY(required), c.Right, c.AtY(required), chart.Limit)
 	var line []chart.Point
 	for _, q := range points {

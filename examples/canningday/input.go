@@ -105,7 +105,8 @@ func (n *night) understand() (err error) {
 		Altitude: n.Altitude, Contents: n.Contents, Barometer: n.Barometer, Gauge: canner.Gauge{ReadsHigh: n.ReadsHigh}, Recorder: n.Recorder,
 		Noticed: n.Noticed, MaxGap: n.MaxGap, Asked: n.Asked.On(n.Started), Marks: n.Marks.on(n.Started),
 	}
-	n.run.Schedule, err = process.Find(process.Request{Product: n.Product, Pack: n.Pack, Jar: n.Jar, Gauge: n.Gauge, Altitude: n.Altitude})
+	n.run.Schedule, err = process.Find(process.Request{Product: n.Product, Pack: n.Pack, Jar: n.Jar, Gauge: n.Gauge,
+		Altitude: n.Altitude})
 	return err
 }
 

@@ -1,5 +1,6 @@
-// Canningday judges one run of a canner by its record, as a person would want it at midnight: the verdict first, then why, then what
-// to do now; after that the gauge, the load and the rest of the batch. The demo input is invented and says so.
+// Canningday judges one run of a canner by its record, as a person would want it at midnight: the verdict first, then
+// why, then what to do now; after that the gauge, the load and the rest of the batch. The demo input is invented and
+// says so.
 //
 //	go run ./examples/canningday [-in FILE] [-units us|metric|both] [-svg FILE] [-math] [-sources]
 package main
@@ -15,7 +16,8 @@ import (
 func main() { command.Main("canningday", run) }
 
 func run(args []string, out io.Writer) error {
-	line := command.New("canningday", form.Beside("night.json"), "the run's `file`", file{}).Drawing("the pressure against the clock")
+	line := command.New("canningday", form.Beside("night.json"), "the run's `file`",
+		file{}).Drawing("the pressure against the clock")
 	if err := line.Parse(args, out); err != nil {
 		return err
 	}

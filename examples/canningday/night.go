@@ -57,7 +57,8 @@ func (n night) standing() (pressure.Air, error) {
 // print writes the verdict, why, and what to do; then what goes with it.
 func (j judged) print(p *sheet.Sheet) {
 	s, r := j.run.Schedule, j.report
-	p.Verdict(r.Verdict, fmt.Sprintf("%s %s in %s jars, %s gauge, at %s", s.Pack, s.Product, s.Jar, s.Gauge, sheet.Text(p, j.Altitude.Value)))
+	p.Verdict(r.Verdict, fmt.Sprintf("%s %s in %s jars, %s gauge, at %s", s.Pack, s.Product, s.Jar, s.Gauge,
+		sheet.Text(p, j.Altitude.Value)))
 	p.Findings(r.Report, j.stretch, func(rule verdict.Rule) string {
 		step, any := r.StepFor(rule)
 		switch {
@@ -72,7 +73,8 @@ func (j judged) print(p *sheet.Sheet) {
 		p.Do("%s%s%s", j.when(step), step.Text, p.From(step.Citation))
 	}
 	p.Heading("What is published, and what was recorded")
-	p.Line("Published: %s at %s or above, without a break%s. %s", units.Lasting(s.Process), sheet.Up(p, s.Pressure), p.From(s.Citation), j.gaugeText(p))
+	p.Line("Published: %s at %s or above, without a break%s. %s", units.Lasting(s.Process), sheet.Up(p, s.Pressure),
+		p.From(s.Citation), j.gaugeText(p))
 	p.Line("%s, record started %s. %s", j.Place, j.clock(0), j.About)
 	j.printHeld(p)
 	j.printGauge(p)
@@ -99,12 +101,14 @@ func (j judged) gaugeText(p *sheet.Sheet) string {
 
 func (j judged) printHeld(p *sheet.Sheet) {
 	r := j.report
-	p.Item("At %s or above without a break: %s of %s, from %s", r.Required.Text(p.System, units.Up), sheet.Down(p, r.Held.Length()),
+	p.Item("At %s or above without a break: %s of %s, from %s", r.Required.Text(p.System, units.Up), sheet.Down(p,
+		r.Held.Length()),
 		units.Lasting(r.Process), j.stretch(r.Held))
 	if r.Clock != (canner.Clock{}) {
 		p.Item("Still owed: %s", sheet.Up(p, r.Clock.Owed))
 	}
-	p.Item("Largest gap between readings: %s; believed up to %s", sheet.Up(p, r.LargestGap.Length()), units.Lasting(r.MaxGap))
+	p.Item("Largest gap between readings: %s; believed up to %s", sheet.Up(p, r.LargestGap.Length()),
+		units.Lasting(r.MaxGap))
 	p.Item("%s", j.read)
 }
 
@@ -127,7 +131,8 @@ func (j judged) printMoments(p *sheet.Sheet) {
 		name string
 		mark units.Stated[time.Duration]
 	}{
-		{"heat on", m.HeatOn}, {"steady steam", m.SteadySteam}, {"vent closed", m.VentClosed}, {"timer started", m.Timer},
+		{"heat on", m.HeatOn}, {"steady steam", m.SteadySteam}, {"vent closed", m.VentClosed}, {"timer started",
+			m.Timer},
 		{"heat off", m.HeatOff}, {"pressure gone", m.Gone}, {"weight off", m.WeightOff}, {"lid off", m.LidOff},
 	} {
 		said := "not written down"

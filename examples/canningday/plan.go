@@ -20,7 +20,8 @@ type plan struct {
 
 func (n night) planned() (d plan, err error) {
 	v := n.Vessel
-	vessel := canner.Vessel{Diameter: v.Diameter, Height: v.Height, Rack: v.Rack, Divider: v.Divider, Capacity: v.Capacity}
+	vessel := canner.Vessel{Diameter: v.Diameter, Height: v.Height, Rack: v.Rack, Divider: v.Divider,
+		Capacity: v.Capacity}
 	if d.load, err = canner.Fit(n.run.Schedule, vessel, n.jar, v.Clearance); err != nil {
 		return d, fmt.Errorf("vessel: %w", err)
 	}
@@ -42,15 +43,18 @@ func (n night) planned() (d plan, err error) {
 
 func (d plan) print(p *sheet.Sheet, n night) {
 	p.Heading("The load and the day")
-	p.Item("%d jars a load: %d in each of %d layers%s, no more for %s; clearance %s", d.load.Jars, d.load.PerLayer, d.load.Layers,
+	p.Item("%d jars a load: %d in each of %d layers%s, no more for %s; clearance %s", d.load.Jars, d.load.PerLayer,
+		d.load.Layers,
 		p.From(d.load.Packing.Citation), d.load.LayersBy, sheet.Text(p, n.Vessel.Clearance))
 	p.Item("%d jars are %d loads, the last of %d", n.Jars, d.batch.Loads, d.batch.Last)
-	p.Item("A load takes %s%s; all of them with %d canner(s) %s", span(d.cycle.Total), p.From(d.cycle.Total.Citation), n.Canners, span(d.day))
+	p.Item("A load takes %s%s; all of them with %d canner(s) %s", span(d.cycle.Total), p.From(d.cycle.Total.Citation),
+		n.Canners, span(d.day))
 	again := ""
 	if !d.fill.Possible {
 		again = ": too much by " + sheet.Up(p, d.fill.Over) + ", weigh again"
 	}
-	p.Item("%s in a %s jar, at most %s below %s of headspace%s%s", sheet.Text(p, n.Fill), n.jar.Name, sheet.Down(p, d.fill.Most),
+	p.Item("%s in a %s jar, at most %s below %s of headspace%s%s", sheet.Text(p, n.Fill), n.jar.Name, sheet.Down(p,
+		d.fill.Most),
 		sheet.Text(p, n.run.Schedule.Headspace), p.From(d.fill.Citation), again)
 	sizes := ""
 	if !n.jar.Citation.IsZero() {

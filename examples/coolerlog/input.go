@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"io"
 	"time"
 
 	"example.org/lakelarder/examples/internal/form"
@@ -14,62 +13,68 @@ import (
 	"example.org/lakelarder/yield/coldchain/spoilage"
 )
 
-// file is cooler.json as it is written: texts, so that a fault can be named by its field.
+// file is the log as it is written.
 type file struct {
-	About  string     `json:"about"`
-	Place  string     `json:"place"`
-	MaxGap string     `json:"maxGap"`
-	Ice    fileIce    `json:"ice"`
-	Fish   []fileFish `json:"fish"`
+	About  string        `wire:"required" help:"what this log is, and that it is invented if it is"`
+	Place  string        `wire:"required" help:"where"`
+	MaxGap time.Duration `wire:"required" help:"longest time between readings that a straight line is trusted for"`
+	Ice    fileIce
+	Fish   []fileFish `wire:"required"`
 }
 
 type fileFish struct {
-	Name   string      `json:"name"`
-	Log    string      `json:"log"`
-	Landed fileLanding `json:"landing"`
-	Like   string      `json:"keepsLike"`
-	Gutted *bool       `json:"gutted"`
-	Events []fileEvent `json:"events"`
+	Name      string          `wire:"required"`
+	Log       string          `wire:"required" help:"the record of the warmest part inside the fish, a CSV file beside this one"`
+	Format    series.Format   `wire:"partial" help:"how the record is written, as far as it does not say so itself" example:"{\"order\": \"day first\"}"`
+	Use       coldchain.Use   `help:"what it is for: the limits that govern it" example:"\"eaten raw\""`
+	Water     coldchain.Water `help:"where it is from" example:"\"freshwater\""`
+	Landing   fileLanding
+	KeepsLike string             `wire:"required" help:"the fish by whose published life on ice it is measured"`
+	Gutted    units.Stated[bool] `help:"whether it was gutted"`
+	Events    []fileEvent        `wire:"required"`
 }
 
 // fileLanding is what was done with the fish after the catch; what is left out is not known.
 type fileLanding struct {
-	Gutted  string `json:"gutted"`
-	Iced    string `json:"iced"`
-	In      string `json:"in"`
-	Warmest string `json:"warmest"`
+	Gutted  units.Stated[time.Duration] `help:"how long after the catch it was bled and gutted"`
+	Iced    units.Stated[time.Duration] `help:"how long after death it lay in ice or another cold medium"`
+	In      units.Temperature           `help:"of that medium"`
+	Warmest units.Temperature           `help:"the warmest air or water that it lay in before"`
 }
 
 // fileIce is the next trip, and how the box melted ice when it was tried.
 type fileIce struct {
-	Fish    string   `json:"fish"`
-	From    string   `json:"from"`
-	To      string   `json:"to"`
-	Outside string   `json:"outside"`
-	For     string   `json:"for"`
-	Spare   string   `json:"spare"`
-	Test    fileTest `json:"test"`
+	Fish    units.Mass        `wire:"required" help:"to be caught"`
+	From    units.Temperature `wire:"required" help:"of the fish as caught"`
+	To      units.Temperature `wire:"required" help:"that it is to have"`
+	Outside units.Temperature `wire:"required" help:"air around the box"`
+	For     time.Duration     `wire:"required" help:"how long it is to last"`
+	Spare   units.Ratio       `help:"to be left over, as a share of what melts"`
+	Test    fileTest
 }
 
 type fileTest struct {
-	Before  string `json:"before"`
-	After   string `json:"after"`
-	Outside string `json:"outside"`
-	For     string `json:"for"`
+	Before  units.Mass        `help:"ice put into the box"`
+	After   units.Mass        `help:"ice left, drained"`
+	Outside units.Temperature `help:"mean of the air around the box"`
+	For     time.Duration     `help:"how long it stood"`
 }
 
+// fileEvent is something that was done, from when on, and the storage that the fish went into, where that is to be
+// judged.
 type fileEvent struct {
-	At    string          `json:"at"`
-	What  string          `json:"what"`
-	Store keeping.Storage `json:"store"`
+	At    time.Duration     `wire:"always" help:"since the record began"`
+	What  string            `wire:"required" help:"what was done"`
+	In    coldchain.Place   `help:"where the fish lay from then on: ice, refrigerator, freezer or out"`
+	Air   units.Temperature `help:"the warmest air, water or surface around it there"`
+	Store keeping.Storage   `help:"refrigerator, freezer or cupboard, where it is to be judged" example:"\"refrigerator\""`
 }
 
 // cooler is what the file says, understood, with the logs beside it.
 type cooler struct {
-	about, place string
-	maxGap       time.Duration
-	trip         ice.Trip
-	fish         []fish
+	file
+	trip ice.Trip
+	fish []fish
 }
 
 type fish struct {
@@ -77,30 +82,27 @@ type fish struct {
 	landed coldchain.Landing
 	lives  []spoilage.Life // the shortest first
 	record series.Series[units.Temperature]
-	events []event
-}
-
-// event is something that was done, from when on, and the storage that it went into, where that is to be judged.
-type event struct {
-	at    time.Duration
-	what  string
-	store keeping.Storage
+	read   string // how it was read
+	events []fileEvent
+	use    coldchain.Use
+	water  coldchain.Water
 }
 
 // load reads the file and the logs beside it; an error names the file and the field or line.
 func load(path string) (cooler, error) {
-	var f file
-	if err := form.Read(path, &f); err != nil {
+	var l cooler
+	if err := form.Read(path, &l.file); err != nil {
 		return cooler{}, err
 	}
-	l, err := f.understand()
-	if err != nil {
+	if err := l.understand(); err != nil {
 		return cooler{}, fmt.Errorf("%s: %w", path, err)
 	}
-	for i := range l.fish {
-		if l.fish[i].record, err = form.Log(path, f.Fish[i].Log, oneColumn); err != nil {
+	for i, f := range l.Fish {
+		log, err := form.ReadLog[units.Temperature](path, f.Log, fmt.Sprintf("fish[%d].format", i), f.Format)
+		if err != nil {
 			return cooler{}, err
 		}
+		l.fish[i].record, l.fish[i].read = log.Series, log.Read
 		if err := l.fish[i].inside(); err != nil {
 			return cooler{}, fmt.Errorf("%s: fish[%d].events: %w", path, i, err)
 		}
@@ -108,85 +110,47 @@ func load(path string) (cooler, error) {
 	return l, nil
 }
 
-func oneColumn(r io.Reader) (series.Series[units.Temperature], error) {
-	return series.ReadColumn[units.Temperature](r, "")
-}
-
 // inside holds the events to the time of the record.
 func (f fish) inside() error {
 	first, _ := f.record.First()
 	last, _ := f.record.Last()
 	for _, e := range f.events {
-		if e.at < first.At || e.at >= last.At {
-			return fmt.Errorf("%q at %v: expected within the record, %v to %v", e.what, e.at, first.At, last.At)
+		if e.At < first.At || e.At >= last.At {
+			return fmt.Errorf("%q at %s: expected within the record, %s to %s", e.What, units.Lasting(e.At),
+				units.Lasting(first.At), units.Lasting(last.At))
 		}
 	}
 	return nil
 }
 
-func (f file) understand() (cooler, error) {
-	r := &form.Fields{}
-	l := cooler{about: f.About, place: f.Place}
-	r.Require(f.About != "", "about", "say what this log is, and that it is invented if it is")
-	l.maxGap = form.Field(r, "maxGap", f.MaxGap, time.ParseDuration)
-	l.trip = f.Ice.read(r)
-	r.Require(len(f.Fish) > 0, "fish", "expected at least one")
-	for i, one := range f.Fish {
-		field := fmt.Sprintf("fish[%d]", i)
-		r.Require(one.Name != "", field+".name", "expected a name")
-		r.Require(len(one.Events) > 0, field+".events", "expected at least one, such as the catch")
-		g := fish{name: one.Name, landed: one.Landed.read(r, field+".landing")}
-		g.lives = form.Field(r, field+".keepsLike", one.Like, func(like string) ([]spoilage.Life, error) {
-			var gutted units.Stated[bool]
-			if one.Gutted != nil {
-				gutted = units.State(*one.Gutted)
+func (l *cooler) understand() error {
+	t := l.Ice.Test
+	box, err := ice.MeltTest(t.Before, t.After, t.Outside, t.For)
+	if err != nil {
+		return fmt.Errorf("ice.test: %w", err)
+	}
+	l.trip = ice.Trip{Fish: l.Ice.Fish, From: l.Ice.From, To: l.Ice.To, Outside: l.Ice.Outside, For: l.Ice.For,
+		Spare: l.Ice.Spare, Box: box}
+	if len(l.Fish) == 0 {
+		return fmt.Errorf("fish: expected at least one")
+	}
+	for i, f := range l.Fish {
+		lives, err := spoilage.FindLives(f.KeepsLike, f.Gutted)
+		if err != nil {
+			return fmt.Errorf("fish[%d].keepsLike: %w", i, err)
+		}
+		if len(f.Events) == 0 {
+			return fmt.Errorf("fish[%d].events: expected at least one, such as the catch", i)
+		}
+		for n := 1; n < len(f.Events); n++ {
+			if f.Events[n].At <= f.Events[n-1].At {
+				return fmt.Errorf("fish[%d].events[%d].at: %s: expected later than the event before", i, n,
+					units.Lasting(f.Events[n].At))
 			}
-			return spoilage.LivesOf(like, gutted)
-		})
-		for n, e := range one.Events {
-			at := form.Field(r, fmt.Sprintf("%s.events[%d].at", field, n), e.At, time.ParseDuration)
-			r.Require(e.What != "", fmt.Sprintf("%s.events[%d].what", field, n), "say what was done")
-			r.Require(n == 0 || at > g.events[n-1].at, fmt.Sprintf("%s.events[%d].at", field, n), "expected later than the event before")
-			g.events = append(g.events, event{at, e.What, e.Store})
 		}
-		l.fish = append(l.fish, g)
+		landed := coldchain.Landing{ForCanning: true, Gutted: f.Landing.Gutted, Iced: f.Landing.Iced,
+			Medium: f.Landing.In, Warmest: f.Landing.Warmest}
+		l.fish = append(l.fish, fish{name: f.Name, landed: landed, lives: lives, events: f.Events, use: f.Use, water: f.Water})
 	}
-	return l, r.Err
-}
-
-func (f fileLanding) read(r *form.Fields, field string) coldchain.Landing {
-	l := coldchain.Landing{ForCanning: true}
-	after := func(name, text string) (d units.Stated[time.Duration]) {
-		if text != "" {
-			d = units.State(form.Field(r, field+name, text, time.ParseDuration))
-		}
-		return d
-	}
-	l.Gutted, l.Iced = after(".gutted", f.Gutted), after(".iced", f.Iced)
-	if f.In != "" {
-		l.Medium = form.Field(r, field+".in", f.In, units.ParseTemperature)
-	}
-	if f.Warmest != "" {
-		l.Warmest = form.Field(r, field+".warmest", f.Warmest, units.ParseTemperature)
-	}
-	return l
-}
-
-func (f fileIce) read(r *form.Fields) ice.Trip {
-	rate := func(text string) (ice.MeltRate, error) {
-		before := form.Field(r, "ice.test.before", text, units.ParseMass)
-		after := form.Field(r, "ice.test.after", f.Test.After, units.ParseMass)
-		outside := form.Field(r, "ice.test.outside", f.Test.Outside, units.ParseTemperature)
-		length := form.Field(r, "ice.test.for", f.Test.For, time.ParseDuration)
-		if r.Err != nil {
-			return ice.MeltRate{}, r.Err
-		}
-		return ice.MeltTest(before, after, outside, length)
-	}
-	return ice.Trip{
-		Fish: form.Field(r, "ice.fish", f.Fish, units.ParseMass), From: form.Field(r, "ice.from", f.From, units.ParseTemperature),
-		To: form.Field(r, "ice.to", f.To, units.ParseTemperature), Outside: form.Field(r, "ice.outside", f.Outside, units.ParseTemperature),
-		For: form.Field(r, "ice.for", f.For, time.ParseDuration), Spare: form.Field(r, "ice.spare", f.Spare, units.ParseRatio),
-		Box: form.Field(r, "ice.test", f.Test.Before, rate),
-	}
+	return nil
 }

@@ -7,6 +7,7 @@ import (
 
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain"
 	"example.org/lakelarder/yield/coldchain/growth"
 	"example.org/lakelarder/yield/coldchain/ice"
@@ -26,17 +27,18 @@ type judged struct {
 	fish
 	report coldchain.Report
 	landed coldchain.LandingReport
+	all    verdict.Report // of the record and the landing
 	next   []coldchain.Forecast
 	aged   spoilage.Age
 	left   []spoilage.LifeLeft
 	toxin  growth.Toxin
 	stages []stage
-	used   []share
+	used   [][]share
 }
 
 // stage is what the fish went through from one event to the next.
 type stage struct {
-	event
+	fileEvent
 	until            time.Duration
 	coldest, warmest units.Temperature
 	store            *keeping.StoreReport // of the temperature that the fish came to in it
@@ -46,6 +48,7 @@ type stage struct {
 type share struct {
 	at   time.Duration
 	used units.Ratio
+	rule string // that governs
 }
 
 func (l cooler) judge() (verdicts, error) {
@@ -65,7 +68,7 @@ func (l cooler) judge() (verdicts, error) {
 }
 
 func (l cooler) judgeFish(f fish) (judged, error) {
-	live, err := coldchain.Watch(l.terms())
+	live, err := coldchain.Watch(l.terms(f))
 	if err != nil {
 		return judged{}, err
 	}
@@ -81,7 +84,8 @@ func (l cooler) judgeFish(f fish) (judged, error) {
 	if j.landed, err = coldchain.CheckLanding(f.landed); err != nil {
 		return judged{}, err
 	}
-	if j.aged, err = spoilage.IceDays(f.record, spoilage.FreshFish, l.maxGap); err != nil {
+	j.all = verdict.Join(j.report.Report, j.landed.Report)
+	if j.aged, err = spoilage.IceDays(f.record, spoilage.FreshFish, l.MaxGap); err != nil {
 		return judged{}, err
 	}
 	for _, life := range f.lives {
@@ -91,18 +95,30 @@ func (l cooler) judgeFish(f fish) (judged, error) {
 		}
 		j.left = append(j.left, left)
 	}
-	if j.toxin, err = growth.ToxinShare(f.record, l.maxGap); err != nil {
+	if j.toxin, err = growth.ToxinShare(f.record, l.MaxGap); err != nil {
 		return judged{}, err
 	}
-	if j.stages, err = f.stages(l.maxGap); err != nil {
+	if j.stages, err = f.stages(l.MaxGap); err != nil {
 		return judged{}, err
 	}
-	j.used, err = l.usedOverTime(f.record)
+	j.used, err = l.usedOverTime(f)
 	return j, err
 }
 
-func (l cooler) terms() coldchain.Terms {
-	return coldchain.Terms{MaxGap: l.maxGap, Product: coldchain.RawFish}
+// terms are what a record is held against: what the fish is for, where it is from, and where it lay.
+func (l cooler) terms(f fish) coldchain.Terms {
+	t := coldchain.Terms{MaxGap: l.MaxGap, Product: coldchain.RawFish, Use: f.use, Water: f.water}
+	last, _ := f.record.Last()
+	for i, e := range f.events {
+		until := last.At
+		if i+1 < len(f.events) {
+			until = f.events[i+1].At
+		}
+		if e.In != 0 {
+			t.Stays = append(t.Stays, coldchain.Stay{When: series.Stretch{From: e.At, To: until}, In: e.In, Air: e.Air})
+		}
+	}
+	return t
 }
 
 // stages parts the record at the events. What lies in a gap longer than maxGap is not recorded, and not guessed.
@@ -110,11 +126,11 @@ func (f fish) stages(maxGap time.Duration) ([]stage, error) {
 	last, _ := f.record.Last()
 	var all []stage
 	for i, e := range f.events {
-		s := stage{event: e, until: last.At}
+		s := stage{fileEvent: e, until: last.At}
 		if i+1 < len(f.events) {
-			s.until = f.events[i+1].at
+			s.until = f.events[i+1].At
 		}
-		part, err := f.record.Slice(s.at, s.until)
+		part, err := f.record.Slice(s.At, s.until)
 		if err != nil {
 			return nil, err
 		}
@@ -131,8 +147,8 @@ func (f fish) stages(maxGap time.Duration) ([]stage, error) {
 				s.warmest = end
 			}
 		}
-		if s.event.store != 0 && end.IsSet() {
-			store, err := keeping.CheckStore(s.event.store, end)
+		if s.Store != 0 && end.IsSet() {
+			store, err := keeping.CheckStore(s.Store, end)
 			if err != nil {
 				return nil, err
 			}
@@ -143,7 +159,8 @@ func (f fish) stages(maxGap time.Duration) ([]stage, error) {
 	return all, nil
 }
 
-// recorded reports whether a time of the record lies at a reading, or between two that are not further apart than maxGap.
+// recorded reports whether a time of the record lies at a reading, or between two that are not further apart than
+// maxGap.
 func recorded(record series.Series[units.Temperature], at, maxGap time.Duration) bool {
 	after := sort.Search(record.Len(), func(i int) bool { r, _ := record.At(i); return r.At >= at })
 	next, _ := record.At(after)
@@ -155,35 +172,60 @@ func recorded(record series.Series[units.Temperature], at, maxGap time.Duration)
 }
 
 // usedOverTime judges the record as it stood every half hour, but for gaps, by the limit that had least left then.
-func (l cooler) usedOverTime(record series.Series[units.Temperature]) ([]share, error) {
+// Where a gap lies, what was used is not known: the shares come in parts, one for each stretch without a gap.
+func (l cooler) usedOverTime(f fish) ([][]share, error) {
+	record := f.record
 	first, _ := record.First()
 	last, _ := record.Last()
-	all := []share{{at: first.At}}
+	parts := [][]share{{{at: first.At}}}
 	for at := first.At; at < last.At; {
 		at = min(at+30*time.Minute, last.At)
-		if !recorded(record, at, l.maxGap) {
+		if !recorded(record, at, l.MaxGap) {
+			if len(parts[len(parts)-1]) > 0 {
+				parts = append(parts, nil)
+			}
 			continue
 		}
 		part, err := record.Slice(first.At, at)
 		if err != nil {
 			return nil, err
 		}
-		report, err := coldchain.Audit(part, l.terms())
+		report, err := coldchain.Audit(part, l.terms(f))
 		if err != nil {
 			return nil, err
 		}
-		all = append(all, share{at, tightest(report).Used})
+		governs := tightest(report)
+		parts[len(parts)-1] = append(parts[len(parts)-1], share{at, governs.Used, name(governs)})
 	}
-	return all, nil
+	return parts, nil
 }
 
-// tightest is the finding of which most is used up.
-func tightest(r coldchain.Report) coldchain.Finding {
-	var most coldchain.Finding
-	for i, f := range r.Findings {
-		if i == 0 || f.Used > most.Used {
-			most = f
+// tightest is the allowance of which most is used up, of those that decide for what the fish is for.
+func tightest(r coldchain.Report) coldchain.Allowance {
+	var most coldchain.Allowance
+	for _, a := range r.Allowances {
+		if a.Spared == 0 && (most.ID == "" || a.Used > most.Used) {
+			most = a
 		}
 	}
 	return most
+}
+
+// name is the rule of an allowance, and the hazard where it has one.
+func name(a coldchain.Allowance) string { return rule(a.Rule, a.Hazard) }
+
+func rule(r coldchain.Rule, h coldchain.Hazard) string {
+	if h == 0 {
+		return r.String()
+	}
+	return r.String() + ", " + h.String()
+}
+
+// together is the worst of everything: one fish past a limit is enough.
+func (v verdicts) together() verdict.Report {
+	var all []verdict.Report
+	for _, j := range v.fish {
+		all = append(all, j.all)
+	}
+	return verdict.Join(all...)
 }

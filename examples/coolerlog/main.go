@@ -1,8 +1,8 @@
-// Coolerlog follows fish from the boat to the jar by the record of its probes: the verdict first, what was used of every published
-// limit and when it ran out, how far the fish has aged, and what to do now; and draws the records with the limits. The demo
-// input is invented and says so.
+// Coolerlog follows fish from the boat to the jar by the record of its probes: the verdict first, why, and what to do
+// now; then what was used of every published limit and when it ran out, and how far the fish has aged; and draws the
+// records with the limits. The demo input is invented and says so.
 //
-//	go run ./examples/coolerlog [-in FILE] [-units metric|us] [-svg FILE]
+//	go run ./examples/coolerlog [-in FILE] [-units us|metric|both] [-svg FILE] [-math] [-sources]
 package main
 
 import (
@@ -10,12 +10,13 @@ import (
 
 	"example.org/lakelarder/examples/internal/command"
 	"example.org/lakelarder/examples/internal/form"
+	"example.org/lakelarder/examples/internal/sheet"
 )
 
 func main() { command.Main("coolerlog", run) }
 
 func run(args []string, out io.Writer) error {
-	line := command.New("coolerlog", form.Beside("cooler.json"), "the file of the log").Drawing("the records")
+	line := command.New("coolerlog", form.Beside("cooler.json"), "the `file` of the log", file{}).Drawing("the records")
 	if err := line.Parse(args, out); err != nil {
 		return err
 	}
@@ -23,11 +24,16 @@ func run(args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	j, err := l.judge()
+	v, err := l.judge()
 	if err != nil {
 		return err
 	}
-	p := newPage(out, line.US())
-	j.print(p)
-	return line.Draw(func() (string, error) { return j.draw(p), nil })
+	if err := line.Draw(func() (string, error) { return v.draw(line.System()), nil }); err != nil {
+		return err
+	}
+	if line.Math() {
+		return v.byHand(out, line.System())
+	}
+	v.print(&sheet.Sheet{W: out, System: line.System(), Sources: line.Sources()})
+	return nil
 }

@@ -1,64 +1,102 @@
 package main
 
 import (
+	"fmt"
 	"sort"
 	"strings"
+	"time"
 
+	"example.org/lakelarder/examples/internal/sheet"
 	"example.org/lakelarder/units"
+	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 	"example.org/lakelarder/yield/coldchain"
 	"example.org/lakelarder/yield/coldchain/keeping"
 	"example.org/lakelarder/yield/coldchain/spoilage"
 )
 
-func (v verdicts) print(p *page) {
-	p.Line("%s", v.place)
-	p.Line("%s", v.about)
+// print writes one screen first: the verdict of all, and of each fish why and what to do. The details come after the
+// cautions.
+func (v verdicts) print(p *sheet.Sheet) {
+	var each []string
+	for _, j := range v.fish {
+		each = append(each, j.name+" "+j.all.Verdict.String())
+	}
+	p.Verdict(v.together().Verdict, strings.Join(each, ", "))
 	for _, j := range v.fish {
 		j.printVerdict(p)
+	}
+	v.printIce(p)
+	p.Line("%s. %s", v.Place, v.About)
+	v.warn(p)
+	p.Cautions()
+	for _, j := range v.fish {
+		p.Heading("Details: " + j.name)
 		j.printLanding(p)
 		j.printStages(p)
 		j.printBudgets(p)
 		j.printNext(p)
 		j.printAge(p)
 	}
-	v.printIce(p)
 	p.Close()
 }
 
-func (j judged) printVerdict(p *page) {
-	p.Heading(j.name)
-	r := j.report
-	p.Line("VERDICT: %s", strings.ToUpper(r.Verdict.String()))
-	for _, f := range r.Findings {
-		if f.Verdict == coldchain.Exceeded {
-			p.Line("  %s: ran out after %s %s", name(f), left(f.ExceededAt), p.FromEach(f.Citations()))
+// warn hands over every caution before the first is printed.
+func (v verdicts) warn(p *sheet.Sheet) {
+	for _, j := range v.fish {
+		p.Warn(j.report.Cautions...)
+		p.Warn(j.landed.Cautions...)
+		for _, s := range j.stages {
+			if s.store != nil {
+				p.Warn(s.store.Cautions...)
+			}
 		}
+		for _, l := range j.left {
+			p.Warn(l.Cautions...)
+		}
+		p.Warn(j.aged.Cautions...)
+		p.Warn(j.toxin.Cautions...)
 	}
-	for _, text := range r.Next {
-		p.Line("now: %s", text)
+	p.Warn(v.ice.Cautions...)
+}
+
+func (j judged) printVerdict(p *sheet.Sheet) {
+	p.Heading(j.name + ": " + j.all.Verdict.String())
+	p.Findings(j.all, elapsed, nil)
+	for _, step := range j.report.Next {
+		p.Do("%s", step.Text(p.System))
 	}
-	p.Warn(r.Cautions...)
+	most := tightest(j.report)
+	p.Line("Least left of %s: %s used%s. Fish: %s", name(most), units.AmountOf(most.Used).Text(p.System, units.Up),
+		p.FromEach(most.Citations()), j.read)
+}
+
+// elapsed is a stretch of the record in hours and minutes.
+func elapsed(s series.Stretch) string {
+	if s.From == s.To {
+		return "after " + left(s.From)
+	}
+	return left(s.From) + " to " + left(s.To)
 }
 
 // printLanding is what came before the ice. Rules for other fish are left out.
-func (j judged) printLanding(p *page) {
-	p.Line("from the hook to the ice: %v", j.landed.Verdict)
+func (j judged) printLanding(p *sheet.Sheet) {
+	p.Line("From the hook to the ice: %v", j.landed.Verdict)
 	for _, l := range j.landed.Lines {
 		if !l.Rule.Yardstick {
-			p.Line("  %-11s %v: %s %s", l.Verdict, l.Rule.Demand, l.Rule.Printed, p.From(l.Rule.Citation))
+			p.Item("%s, %v: %s%s", l.Verdict, l.Rule.Demand, l.Rule.Printed, p.From(l.Rule.Citation))
 		}
 	}
-	p.Warn(j.landed.Cautions...)
 }
 
-func (j judged) printStages(p *page) {
-	p.Line("\n   from           to              coldest   warmest")
+func (j judged) printStages(p *sheet.Sheet) {
+	p.Line("From one event to the next, the coldest and the warmest:")
 	for i, s := range j.stages {
-		coldest, warmest := "not", "recorded"
+		reach := "not recorded"
 		if s.coldest.IsSet() {
-			coldest, warmest = p.Temperature(s.coldest), p.Temperature(s.warmest)
+			reach = sheet.Text(p, s.coldest) + " to " + sheet.Text(p, s.warmest)
 		}
-		p.Line("%d  %-14s %-14s %8s  %8s  %s", i+1, left(s.at), left(s.until), coldest, warmest, s.what)
+		p.Line("%d  %12s to %-12s %s: %s", i+1, left(s.At), left(s.until), s.What, reach)
 	}
 	for _, s := range j.stages {
 		if s.store != nil {
@@ -70,84 +108,80 @@ func (j judged) printStages(p *page) {
 		if h.Ever {
 			since = ", first after " + left(h.First)
 		}
-		p.Line("above %-8s %s in all%s %s", p.Temperature(h.Above), hours(h.Time), since, p.From(h.Citation))
+		p.Line("Above %s: %s in all%s%s", sheet.Text(p, h.Above), hours(h.Time), since, p.From(h.Citation))
 	}
 }
 
 // printStore says by how much a storage was too warm, and what the hazards lose by it that lose the most.
-func printStore(p *page, s keeping.StoreReport) {
-	p.Line("the %v brought the fish to %s:", s.Storage, p.Temperature(s.At))
+func printStore(p *sheet.Sheet, s keeping.StoreReport) {
+	p.Line("The %v brought the fish to %s: %s", s.Storage, sheet.Text(p, s.At), s.Verdict)
 	for _, l := range s.Lines {
-		if !l.Met {
-			p.Line("  %s too warm for %s, %s %s", p.Change(l.TooWarm, 1), l.Limit.For, p.Temperature(l.Limit.AtMost), p.From(l.Limit.Citation))
+		if !l.Verdict.Passes() {
+			p.Item("%s too warm for %s, %s%s", sheet.Up(p, l.TooWarm), l.Limit.For, sheet.Down(p, l.Limit.AtMost),
+				p.From(l.Limit.Citation))
 		}
 	}
 	for _, c := range s.Costs {
 		if c.AtLimit > 0 && c.Concern == keeping.Safety {
-			p.Line("  %s: %.0f h allowed in place of %.0f h %s", c.What, c.Here.Hours(), c.AtLimit.Hours(), p.From(c.Citation))
+			p.Item("%s: %s allowed in place of %s%s", c.What, sheet.Down(p, c.Here), sheet.Down(p, c.AtLimit),
+				p.From(c.Citation))
 		}
 	}
-	p.Warn(s.Cautions...)
 }
 
 // printBudgets has a bar for the whole allowance of each rule.
-func (j judged) printBudgets(p *page) {
-	p.Line("\nwhat was used of each allowance (twenty marks are all of it)")
-	for _, f := range j.report.Findings {
-		p.Line("%s %6s  %-11s %s %s", bar(f.Used), units.Text(f.Used, units.Percent, 0), f.Verdict, name(f), p.FromEach(f.Citations()))
+func (j judged) printBudgets(p *sheet.Sheet) {
+	p.Line("What was used of each allowance; twenty marks are all of it:")
+	for _, a := range j.report.Allowances {
+		spared := ""
+		if a.Spared != 0 {
+			spared = "; spared, for " + a.Spared.String()
+		}
+		p.Line("%s %8s  %s: %s%s%s", bar(a.Used), units.Text(units.CeilTo(a.Used, units.Percent), units.Percent, 0),
+			a.Verdict, name(a), spared, p.FromEach(a.Citations()))
 	}
 }
 
-// name is the rule of a finding, and the hazard where it has one.
-func name(f coldchain.Finding) string { return rule(f.Rule, f.Hazard) }
-
-func rule(r coldchain.Rule, h coldchain.Hazard) string {
-	if h == 0 {
-		return r.String()
-	}
-	return r.String() + ", " + h.String()
-}
-
-// printNext is what is left of the allowances if the fish stays as warm as it was at the last reading, the first to run out first.
-func (j judged) printNext(p *page) {
+// printNext is what is left of the allowances if the fish stays as warm as it was at the last reading, the first to
+// run out first.
+func (j judged) printNext(p *sheet.Sheet) {
 	last, _ := j.record.Last()
-	p.Line("\nif it stays at %s from now on", p.Temperature(last.Value))
-	if j.report.Verdict == coldchain.Exceeded {
-		p.Line("  what is exceeded stays so, however cold it gets")
+	p.Line("If it stays at %s from now on:", sheet.Text(p, last.Value))
+	if j.report.Verdict == verdict.NotMet {
+		p.Item("what is exceeded stays so, however cold it gets")
 		return
 	}
-	if j.report.Verdict == coldchain.CannotTell {
-		p.Line("  what is not recorded may have used some or all of this already")
+	if j.report.Verdict == verdict.CannotTell {
+		p.Item("what is not recorded may have used some or all of this already")
 	}
 	var running []coldchain.Forecast
 	for _, f := range j.next {
-		if f.Runs {
+		if f.Runs && f.Spared == 0 {
 			running = append(running, f)
 		}
 	}
 	if len(running) == 0 {
-		p.Line("  no allowance is used at that temperature")
+		p.Item("no allowance is used at that temperature")
 	}
 	sort.SliceStable(running, func(a, b int) bool { return running[a].Left < running[b].Left })
 	for _, f := range running[:min(len(running), 4)] {
-		p.Line("  %-11s left of %s", left(f.Left), rule(f.Rule, f.Hazard))
+		p.Item("%s left of %s", left(f.Left), rule(f.Rule, f.Hazard))
 	}
 }
 
 // printAge is smell and taste, and the envelope of the toxin beside it: neither is a verdict.
-func (j judged) printAge(p *page) {
-	p.Line("\nhow far it has aged, which is quality and never safety")
-	p.Line("  worth %s on melting ice %s", aged(j.aged.Used), p.From(j.aged.Citation))
-	if j.report.Verdict != coldchain.Within {
-		p.Line("  whatever is left of that, the verdict above stands")
+func (j judged) printAge(p *sheet.Sheet) {
+	p.Line("How far it has aged, which is quality and never safety: %s on melting ice%s", aged(j.aged.Used),
+		p.From(j.aged.Citation))
+	if !j.report.Verdict.Passes() {
+		p.Item("whatever is left of that, the verdict above stands")
 	}
 	for _, l := range j.left {
-		p.Line("  of %s printed for %s: %s left on ice %s", span(l.Life.Low, l.Life.High), lifeName(l.Life), span(l.Low, l.High), p.From(l.Life.Citation))
-		p.Warn(l.Cautions...)
+		p.Item("of %s printed for %s: %s left on ice%s", span(l.Life.Low, l.Life.High), lifeName(l.Life), span(l.Low,
+			l.High), p.From(l.Life.Citation))
 	}
-	p.Line("  of the shortest time to botulinum toxin in food without air: %s used %s", units.Text(units.CeilTo(j.toxin.Share, units.PerMille), units.Percent, 1), p.From(j.toxin.Citation))
-	p.Warn(j.aged.Cautions...)
-	p.Warn(j.toxin.Cautions...)
+	p.Item("of the shortest time to botulinum toxin in food without air: %s used%s",
+		units.AmountOf(units.CeilTo(j.toxin.Share, units.PerMille)).Text(p.System, units.Up), p.From(j.toxin.Citation))
 }
 
 func lifeName(l spoilage.Life) string {
@@ -157,13 +191,51 @@ func lifeName(l spoilage.Life) string {
 	return l.Fish
 }
 
-func (v verdicts) printIce(p *page) {
+func (v verdicts) printIce(p *sheet.Sheet) {
 	t := v.trip
 	p.Heading("Ice for the next trip")
-	p.Line("%s of fish from %s to %s, then %s in the box in air of %s", p.mass(t.Fish), p.Temperature(t.From), p.Temperature(t.To), left(t.For), p.Temperature(t.Outside))
-	p.Line("  to chill the fish    %s", p.mass(v.ice.Chill))
-	p.Line("  to hold the box      %s, as it melted ice when it was tried %s", p.mass(v.ice.Hold), p.From(t.Box.Citation))
-	p.Line("  to have some left    %s, %s of that", p.mass(v.ice.Spare), t.Spare)
-	p.Line("  together             %s", p.mass(v.ice.Total))
-	p.Warn(v.ice.Cautions...)
+	p.Line("Load %s. For %s of fish from %s to %s, then %s in the box in air of %s: %s to chill the fish, %s to hold the box as it melted ice when it was tried%s, %s (%s of that) to have some left",
+		sheet.Up(p, v.ice.Total), sheet.Text(p, t.Fish), sheet.Text(p, t.From), sheet.Text(p,
+			t.To), units.Lasting(t.For), sheet.Text(p, t.Outside),
+		sheet.Up(p, v.ice.Chill), sheet.Up(p, v.ice.Hold), p.From(t.Box.Citation), sheet.Up(p, v.ice.Spare), t.Spare)
+}
+
+// hours prints a duration in hours and whole minutes, rounded up: what a limit counts is never hidden.
+func hours(d time.Duration) string { return left((d + time.Minute - 1) / time.Minute * time.Minute) }
+
+// left prints what remains, cut to whole minutes.
+func left(d time.Duration) string {
+	return fmt.Sprintf("%d h %02d min", d/time.Hour, d%time.Hour/time.Minute)
+}
+
+const tenth = 24 * time.Hour / 10 // of a day
+
+// aged is a time in days and tenths, rounded up: a fish is no younger than it says.
+func aged(d time.Duration) string { return days(d + tenth - 1) }
+
+// days is a time in days and tenths, cut: there is no more left than it says.
+func days(d time.Duration) string {
+	sign := ""
+	if d < 0 {
+		sign, d = "-", -d+tenth-1
+	}
+	return fmt.Sprintf("%s%d.%d days", sign, d/tenth/10, d/tenth%10)
+}
+
+// span is one time or two.
+func span(low, high time.Duration) string {
+	if low == high {
+		return days(low)
+	}
+	return days(low) + " to " + days(high)
+}
+
+// bar is a share of an allowance as marks, twenty for all of it; what goes past it is cut and marked.
+func bar(used units.Ratio) string {
+	const whole = 20
+	marks := int((used + units.One/whole - 1) / (units.One / whole))
+	if marks > whole {
+		return strings.Repeat("#", whole) + ">"
+	}
+	return strings.Repeat("#", marks) + strings.Repeat(".", whole-marks) + " "
 }

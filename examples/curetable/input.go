@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"time"
 
 	"example.org/lakelarder/examples/internal/form"
 	"example.org/lakelarder/units"
@@ -9,28 +10,28 @@ import (
 
 // list is the input: fillets, and the cure for all of them.
 type list struct {
-	Note    string
-	Title   string
-	Fillets []fillet
-	Cure    cure
-	Salt    string // ingredients of the kitchen volumes
-	Sugar   string
-	Layer   int `json:"perLayer"`
+	About    string   `wire:"required" help:"what this list is, and that it is invented if it is"`
+	Title    string   `wire:"required" help:"its name"`
+	Fillets  []fillet `wire:"required"`
+	Cure     cure     `wire:"required"`
+	Salt     string   `wire:"required" help:"of the kitchen volumes: a salt with a published weight"`
+	Sugar    string   `help:"of the kitchen volumes, where there is sugar in the cure"`
+	PerLayer int      `wire:"required" help:"fillets that lie side by side in the box"`
 }
 
 type fillet struct {
-	Name      string
-	Mass      units.Mass
-	Thickness units.Length
-	Water     units.Ratio // share of water in the raw fish
+	Name      string       `wire:"required"`
+	Mass      units.Mass   `wire:"required"`
+	Thickness units.Length `wire:"required"`
+	Water     units.Ratio  `wire:"required" help:"share of water in the raw fish"`
 }
 
 type cure struct {
-	SaltToFish  units.Ratio
-	SugarToSalt units.Ratio
-	Hours       float64
-	Drip        units.Ratio // water drawn out, of raw weight
-	SmokingLoss units.Ratio // water lost in drying and smoking, of raw weight
+	SaltToFish  units.Ratio   `wire:"required" help:"by weight"`
+	SugarToSalt units.Ratio   `help:"by weight"`
+	Time        time.Duration `wire:"required" help:"in the salt, at most 240 h"`
+	Drip        units.Ratio   `help:"water drawn out, of the raw weight"`
+	SmokingLoss units.Ratio   `help:"water lost in drying and smoking, of the raw weight"`
 }
 
 func load(path string) (list, error) {
@@ -38,13 +39,11 @@ func load(path string) (list, error) {
 	if err := form.Read(path, &l); err != nil {
 		return list{}, err
 	}
-	switch {
-	case len(l.Fillets) == 0:
-		return list{}, fmt.Errorf("fillets: expected at least one")
-	case !(l.Cure.Hours > 0 && l.Cure.Hours <= 240):
-		return list{}, fmt.Errorf("cure.hours: expected more than 0 and no more than 240")
-	case l.Layer < 1:
-		return list{}, fmt.Errorf("perLayer: expected at least 1")
+	if len(l.Fillets) == 0 {
+		return list{}, fmt.Errorf("%s: fillets: expected at least one", path)
+	}
+	if l.Cure.Time <= 0 || l.Cure.Time > 240*time.Hour {
+		return list{}, fmt.Errorf("%s: cure.time: expected more than 0 h and no more than 240 h", path)
 	}
 	return l, nil
 }

@@ -2,9 +2,9 @@ package main
 
 import (
 	"fmt"
-	"time"
 
 	"example.org/lakelarder/brine"
+	"example.org/lakelarder/brine/solution"
 	"example.org/lakelarder/units"
 )
 
@@ -30,21 +30,38 @@ type row struct {
 	required units.Mass     // salt to hold for the limit after smoking
 }
 
+// slab is the fillet as diffusion sees it: the skin lets nothing through.
+func (f fillet) slab() brine.Slab { return brine.Slab{Thickness: f.Thickness, Faces: brine.OneFace} }
+
+// thickest is the row that salt goes through last.
+func (p plan) thickest() row {
+	last := p.rows[0]
+	for _, r := range p.rows {
+		if r.Thickness > last.Thickness {
+			last = r
+		}
+	}
+	return last
+}
+
 func (l list) plan() (plan, error) {
 	p := plan{list: l}
 	var weights []units.Mass
 	for _, f := range l.Fillets {
 		weights = append(weights, f.Mass)
 	}
-	mix := brine.Mix{Salt: units.Gram}
-	var err error
-	if mix.Sugar, err = l.Cure.SugarToSalt.Of(mix.Salt); err != nil {
+	sugar, err := l.Cure.SugarToSalt.Of(units.Kilogram)
+	if err != nil {
+		return plan{}, fmt.Errorf("cure.sugarToSalt: %w", err)
+	}
+	mix, err := brine.MixOf(units.Kilogram, sugar)
+	if err != nil {
 		return plan{}, fmt.Errorf("cure.sugarToSalt: %w", err)
 	}
 	if p.batch, err = brine.CureEach(weights, l.Cure.SaltToFish, mix); err != nil {
 		return plan{}, err
 	}
-	if p.layers, err = p.batch.Layers(l.Layer); err != nil {
+	if p.layers, err = p.batch.Layers(l.PerLayer); err != nil {
 		return plan{}, err
 	}
 	if p.volumes, err = volumes(l, p.batch); err != nil {
@@ -82,7 +99,8 @@ func (l list) row(f fillet, c brine.Cure) (row, error) {
 		name  string
 		to    *units.Mass
 		share units.Ratio
-	}{{"water", &r.curing.Water, f.Water}, {"drip", &r.curing.Drip, l.Cure.Drip}, {"smokingLoss", &r.curing.Drying, l.Cure.SmokingLoss}} {
+	}{{"water", &r.curing.Water, f.Water}, {"drip", &r.curing.Drip, l.Cure.Drip}, {"smokingLoss", &r.curing.Drying,
+		l.Cure.SmokingLoss}} {
 		var err error
 		if *part.to, err = part.share.Of(f.Mass); err != nil {
 			return row{}, fmt.Errorf("%s: %w", part.name, err)
@@ -92,9 +110,9 @@ func (l list) row(f fillet, c brine.Cure) (row, error) {
 	if r.end, err = r.curing.Equilibrium(); err != nil {
 		return row{}, err
 	}
-	saturated, _ := brine.Saturation()
-	slab := brine.Slab{Thickness: f.Thickness, Faces: brine.OneFace}
-	if r.before, err = slab.WaterPhaseSaltRange(saturated, r.end.Cured, brine.FleshDiffusivity(), hours(l.Cure)); err != nil {
+	saturated, _ := solution.Saturation()
+	if r.before, err = f.slab().WaterPhaseSaltRange(saturated, r.end.Cured, brine.FleshDiffusivity(),
+		l.Cure.Time); err != nil {
 		return row{}, err
 	}
 	if r.after, err = smoked(r.curing, r.before); err != nil {
@@ -118,5 +136,3 @@ func smoked(c brine.Curing, before brine.Estimate) (brine.Estimate, error) {
 	}
 	return after, nil
 }
-
-func hours(c cure) time.Duration { return time.Duration(c.Hours * float64(time.Hour)) }

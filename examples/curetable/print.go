@@ -1,107 +1,138 @@
 package main
 
 import (
+	"fmt"
+	"strings"
+
 	"example.org/lakelarder/brine"
+	"example.org/lakelarder/examples/internal/sheet"
 	"example.org/lakelarder/units"
 )
 
-func (p plan) print(s *page) {
-	s.Line("%s", p.Title)
-	s.Line("%s", p.Note)
+// print is what to weigh and what comes of it, then the tables.
+func (p plan) print(s *sheet.Sheet) {
+	limit := brine.DefaultSaltLimit()
+	with := ""
+	if p.batch.Sugar > 0 {
+		with = " and " + sheet.Text(s, p.batch.Sugar) + " of sugar"
+	}
+	s.Line("RESULT: %s of salt%s for %s of fish in %s; %s in the cold", sheet.Up(s, p.batch.Salt), with,
+		sheet.Text(s, p.batch.Fish),
+		counted(len(p.rows), "fillet"), units.Lasting(p.Cure.Time))
+	s.Do("Weigh salt and sugar for every fillet by its own weight, from the table below.")
+	s.Do("Have the water phase salt measured in the loin: at least %s for a low-oxygen pack%s. No estimate here says "+
+		"that it is met.",
+		units.AmountOf(limit.Least).Text(s.System, units.Up), s.From(limit.Citation))
+	s.Line("%s. %s", p.Title, p.About)
 	p.weigh(s)
 	p.times(s)
 	p.salt(s)
-	for i, r := range p.rows {
-		if i == 0 {
-			r.byHand(s, p.Cure)
-		}
-	}
 	s.Close()
 }
 
-func (p plan) weigh(s *page) {
+func (p plan) weigh(s *sheet.Sheet) {
 	s.Heading("What to weigh")
-	s.Line("%-20s %14s %9s %10s %10s", "fillet", "mass", "thick", "salt", "sugar")
+	rows := [][]string{{"fillet", "mass", "thickness", "salt", "sugar"}}
 	for _, r := range p.rows {
-		s.Line("%-20s %14s %9s %10s %10s", r.Name, s.mass(r.Mass), s.length(r.Thickness), s.mass(units.CeilTo(r.cure.Salt, units.Gram/10)), s.mass(r.cure.Sugar))
+		rows = append(rows, []string{r.Name, sheet.Text(s, r.Mass), sheet.Text(s, r.Thickness),
+			sheet.Up(s, r.cure.Salt), sheet.Text(s, r.cure.Sugar)})
 		s.Warn(r.cure.Cautions...)
 	}
-	s.Line("%-20s %14s %9s %10s %10s", "in all", s.mass(p.batch.Fish), "", s.mass(units.CeilTo(p.batch.Salt, units.Gram/10)), s.mass(p.batch.Sugar))
-	s.Line("by volume, these ingredients alone: %s of %s %s, %s of %s %s",
-		s.volume(units.CeilTo(p.volumes.Salt, units.Teaspoon/4)), p.volumes.SaltAs.Name, s.From(p.volumes.SaltAs.Citation),
-		s.volume(p.volumes.Sugar), p.volumes.SugarAs.Name, s.From(p.volumes.SugarAs.Citation))
+	s.Table(append(rows, []string{"in all", sheet.Text(s, p.batch.Fish), "", sheet.Up(s, p.batch.Salt),
+		sheet.Text(s, p.batch.Sugar)})...)
+	by := fmt.Sprintf("%s of %s%s", spoons(s, p.volumes.Salt), p.volumes.SaltAs.Name, s.From(p.volumes.SaltAs.Citation))
+	if p.volumes.Sugar > 0 {
+		by += fmt.Sprintf(", %s of %s%s", spoons(s, p.volumes.Sugar), p.volumes.SugarAs.Name,
+			s.From(p.volumes.SugarAs.Citation))
+	}
+	s.Line("By volume, of only these ingredients: %s", by)
 	s.Warn(p.volumes.Cautions...)
 	for i, l := range p.layers {
-		s.Line("layer %d from the bottom: fillets %v under %s of the mix", i+1, l.Fillets, s.mass(l.Cure))
+		s.Line("Layer %d from the bottom: %s under %s of the mix", i+1, p.named(l.Fillets), sheet.Text(s, l.Cure))
 	}
 }
 
-func (p plan) times(s *page) {
+// named is fillets by their numbers from 1.
+func (p plan) named(numbers []int) string {
+	var names []string
+	for _, n := range numbers {
+		names = append(names, p.rows[n-1].Name)
+	}
+	return strings.Join(names, " and ")
+}
+
+func (p plan) times(s *sheet.Sheet) {
 	s.Heading("How long")
-	s.Line("This cure: %g h for every fillet, at 38 °F or below.", p.Cure.Hours)
-	s.Line("In print only for fish buried in salt, fat fish:")
+	for _, rule := range brine.SaltingRules() {
+		if rule.ID == brine.DrySaltedCold {
+			s.Line("This cure: %s for every fillet, %s%s. Published only for fat fish buried in salt:",
+				units.Lasting(p.Cure.Time),
+				rule.Limit.Text(s.System), s.From(rule.Citation))
+		}
+	}
+	var times []string
 	for _, r := range p.rows {
 		if r.noTime != nil {
-			s.Line("  %-20s no time in print: %v", r.Name, r.noTime)
+			times = append(times, r.Name+" no time ("+r.noTime.Error()+")")
 			continue
 		}
-		s.Line("  %-20s %s: %g h %s", r.Name, s.length(r.Thickness), r.buried.Time.Hours(), s.From(r.buried.Citation))
+		times = append(times, r.Name+" "+units.Lasting(r.buried.Time)+s.From(r.buried.Citation))
 		s.Warn(r.buried.Cautions...)
 	}
+	s.Line("  %s", strings.Join(times, "; "))
 }
 
-func (p plan) salt(s *page) {
-	limit := brine.DefaultSaltLimit()
-	s.Heading("Water phase salt to expect")
-	s.Line("%-20s %24s %24s %12s", "fillet", "after the cure", "after smoking", "given time")
+func (p plan) salt(s *sheet.Sheet) {
+	s.Heading("Water phase salt to expect: low (likely) high")
+	rows := [][]string{{"fillet", "after the cure", "after smoking", "evened out"}}
 	for _, r := range p.rows {
-		s.Line("%-20s %24s %24s %12s", r.Name, span(r.before), span(r.after), percent(r.end.Final))
+		rows = append(rows, []string{r.Name, span(s, r.before), span(s, r.after), percent(s, r.end.Final)})
 		s.Warn(r.before.Cautions...)
+		s.Warn(r.end.Cautions...)
 	}
-	s.Line("low (likely) high, from the published range of diffusivity %s; \"given time\" is when all the salt has evened out %s.",
+	s.Table(rows...)
+	s.Line("The range is that of the published diffusivity%s. \"Evened out\" is after smoking, with all the salt "+
+		"that the drip leaves%s.",
 		s.From(brine.FleshDiffusivity().Citation), s.From(p.rows[0].end.Citation))
-	s.Line("The limit for low-oxygen packs is %s %s. Only a laboratory can say that it is met.", limit.Least, s.From(limit.Citation))
+	p.enough(s)
 }
 
-// byHand is one fillet with its numbers filled into the formulas, in grams whatever the units of the table: the formulas are in grams.
-func (r row) byHand(s *page, c cure) {
-	s.Heading("By hand: " + r.Name)
-	gram := func(m units.Mass) string { return units.Text(m, units.Gram, 2) }
-	water, salt := r.curing.Water-r.curing.Drip, r.end.Kept
-	s.Line("salt            = fillet × salt to fish = %s × %s = %s", gram(r.Mass), c.SaltToFish, gram(r.cure.Salt))
-	s.Line("water           = fillet × its water = %s × %s = %s", gram(r.Mass), r.Water, gram(r.curing.Water))
-	s.Line("evened out      = salt/(salt + water) = %s/(%s + %s) = %s", gram(r.cure.Salt), gram(r.cure.Salt), gram(r.curing.Water), percent(r.end.Cured))
-	s.Line("salt kept       = salt × (water - drip)/water = %s × (%s - %s)/%s = %s",
-		gram(r.cure.Salt), gram(r.curing.Water), gram(r.curing.Drip), gram(r.curing.Water), gram(salt))
-	s.Line("after smoking   = kept/(kept + water - drip - loss) = %s/(%s + %s - %s) = %s",
-		gram(salt), gram(salt), gram(water), gram(r.curing.Drying), percent(r.end.Final))
-	s.Line("needed for %s = p/(1 - p) × water left = 0.035/0.965 × %s = %s: %s", brine.DefaultSaltLimit().Least, gram(water-r.curing.Drying), gram(r.required), enough(r))
-	d := brine.FleshDiffusivity()
-	s.Line("salt is slow: 0.3586 = 0.26395/(1 - 0.26395) of salt to water at the surface, L the thickness, D the ends of the published range")
-	for _, end := range []struct {
-		name  string
-		d     units.Diffusivity
-		share units.Ratio
-	}{{"slowest", d.Low, r.before.Low}, {"fastest", d.High, r.before.High}} {
-		slab := brine.Slab{Thickness: r.Thickness, Faces: brine.OneFace}
-		up, err := slab.Uptake(end.d, hours(c))
-		if err == nil {
-			fo := units.Float(end.d, units.SquareMetrePerSecond) * hours(c).Seconds() / (units.Float(r.Thickness, units.Metre) * units.Float(r.Thickness, units.Metre))
-			s.Line("%s         Fo = D t/L² = %.4f, E = 2 √(Fo/π) = %s; E × 0.3586/(1 + E × 0.3586) = %s, up to the %s of all the salt",
-				end.name, fo, percent(up), percent(end.share), percent(r.end.Cured))
+// enough says of every fillet whether the salt that the drip leaves is what the limit asks of the water left.
+func (p plan) enough(s *sheet.Sheet) {
+	for _, r := range p.rows {
+		text := "enough"
+		if r.end.Kept < r.required {
+			text = "NOT ENOUGH, however long it lies"
 		}
+		s.Line("  %s: %s of salt kept, %s asked for by the limit: %s", r.Name, sheet.Down(s, r.end.Kept),
+			sheet.Up(s, r.required), text)
 	}
 }
 
-func enough(r row) string {
-	if r.end.Kept >= r.required {
-		return "the dose holds it, once it is in"
+// spoons is a volume in the measures of a kitchen.
+func spoons(s *sheet.Sheet, v units.Volume) string {
+	kitchen := units.Kitchen(units.CeilTo(v, units.Teaspoon/4), 4, units.Quart, units.Cup, units.Tablespoon,
+		units.Teaspoon)
+	metric := units.AmountOf(v).Text(units.Metric, units.Up)
+	switch s.System {
+	case units.US:
+		return kitchen
+	case units.Metric:
+		return metric
 	}
-	return "MORE THAN THE DOSE LEAVES IN THE FISH"
+	return kitchen + " (" + metric + ")"
 }
 
-func span(e brine.Estimate) string {
-	return percent(e.Low) + " (" + percent(e.Likely) + ") " + percent(e.High)
+func span(s *sheet.Sheet, e brine.Estimate) string {
+	return percent(s, e.Low) + " (" + percent(s, e.Likely) + ") " + percent(s, e.High)
 }
 
-func percent(r units.Ratio) string { return units.Text(r, units.Percent, 2) }
+// percent is a water phase salt, cut: it is never rounded up to a limit.
+func percent(s *sheet.Sheet, r units.Ratio) string { return sheet.Down(s, r) }
+
+func counted(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return fmt.Sprintf("%d %ss", n, what)
+}

@@ -1,41 +1,87 @@
 package main
 
 import (
+	"fmt"
 	"time"
 
+	"example.org/lakelarder/examples/internal/sheet"
 	"example.org/lakelarder/pressure"
 	"example.org/lakelarder/pressure/lethality"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
 
-// print writes the process, the curve, its lethality and the table of changes.
-func (s study) print(p *page) error {
-	p.Line("%s, %s", s.jar.place, p.altitude(s.jar.altitude))
-	p.Line("%s", s.jar.about)
-	p.Heading("The process")
-	p.Line("Published for raw fish in %s jars, %s gauge, %s %s: %s psi for %s.", s.schedule.Jar, s.schedule.Gauge, s.schedule.Band,
-		p.From(s.schedule.Citation), units.In(s.schedule.Pressure, units.PSI, 0), minutes(s.schedule.Process))
-	p.Line("In standard air that is steam at %s %s. The rest is arithmetic on a solid cylinder and explains the process; none of it shortens one.",
-		p.Temperature(s.run.Steam), p.From(pressure.SteamSource()))
-	p.Line("Diffusivity of the fish %s to %s mm²/s %s; the curve takes the middle.",
-		squares(s.food.DiffusivityLow), squares(s.food.DiffusivityHigh), p.From(s.food.Citation))
-	if err := s.printCurve(p); err != nil {
-		return err
-	}
-	s.printLethality(p)
+// print writes the lethality first, what it was worked out from and what would change it; the curve, its parts and the
+// formula method come after the cautions.
+func (s study) print(p *sheet.Sheet, rows []sample, b beside) {
+	f := s.base.F
+	p.Line("RESULT: F0 at the middle is %s, anywhere from %s to %s", minutes(f.Total), minutes(s.band.Low.F.Total),
+		minutes(s.band.High.F.Total))
+	p.Line("Why: the middle reaches %s, %s after the heat is off; F0 counts against %s%s. The range is that of the fish's diffusivity and of the film of the steam on the glass.",
+		sheet.Text(p, s.base.Peak.Value), lasting(s.base.Peak.At-s.base.SteamOff), reference(p,
+			s.base.Reference), p.From(s.base.Citation))
+	p.Line("Do: can by the published process, %s at %s%s. This explains it, decides nothing and shortens nothing.",
+		units.Lasting(s.schedule.Process), sheet.Up(p, s.schedule.Pressure), p.From(s.schedule.Citation))
+	s.printInputs(p)
 	s.printChanges(p)
-	if err := s.printFormula(p); err != nil {
-		return err
-	}
 	p.Warn(s.base.Cautions...)
+	p.Warn(b.answer.Cautions...)
 	p.Warn(s.schedule.Cautions()...)
+	p.Cautions()
+	s.printCurve(p, rows)
+	s.printLethality(p)
+	b.print(p)
 	p.Close()
-	return nil
 }
 
-func squares(d units.Diffusivity) string {
-	return units.In(d, units.SquareMillimetrePerSecond, 3).StringFixed(3)
+// minutes prints an F as its field does: in minutes and hundredths, cut.
+func minutes(d time.Duration) string {
+	return fmt.Sprintf("%.2f min", (d.Truncate(time.Minute / 100)).Minutes())
+}
+
+// lasting prints a time to the minute.
+func lasting(d time.Duration) string { return units.Lasting(d.Round(time.Minute)) }
+
+func reference(p *sheet.Sheet, r lethality.Reference) string {
+	return sheet.Text(p, r.Temperature) + ", z " + sheet.Text(p, r.Z)
+}
+
+func (s study) printInputs(p *sheet.Sheet) {
+	j := s.jar
+	p.Heading("What it was worked out from")
+	p.Line("%s, %s. %s", j.Place, sheet.Text(p, j.Altitude.Value), j.About)
+	p.Item("Process: raw fish in %s jars, %s gauge%s; in standard air that is steam at %s%s", s.schedule.Jar,
+		s.schedule.Gauge,
+		p.From(s.schedule.Citation), sheet.Text(p, s.run.Steam), p.From(pressure.SteamSource()))
+	p.Item("Jar: fish of radius %s and height %s, glass of %s and %s, film of the steam %s", sheet.Text(p, j.Radius),
+		sheet.Text(p, j.Height),
+		sheet.Text(p, j.Glass.Thickness), sheet.Text(p, j.Glass.Conductivity), j.Film.Text(p.System))
+	p.Item("Fish: water %s, protein %s, fat %s, ash %s; by that a diffusivity of %s to %s and a conductivity of %s to %s%s",
+		j.Fish.Water, j.Fish.Protein, j.Fish.Fat, j.Fish.Ash, squares(s.food.DiffusivityLow), squares(s.food.DiffusivityHigh),
+		conducts(s.food.ConductivityLow), conducts(s.food.ConductivityHigh), p.From(s.food.Citation))
+	p.Item("Run: from %s to the steam in %s, held %s, then cooler by %s a minute to %s", sheet.Text(p, j.Start),
+		units.Lasting(j.ComeUp),
+		units.Lasting(s.schedule.Process), sheet.Text(p, j.CoolingPerMinute), sheet.Text(p, j.End))
+}
+
+// squares is a diffusivity to the digits that are known; it has one unit everywhere.
+func squares(d units.Diffusivity) string { return units.Text(d, units.SquareMillimetrePerSecond, 4) }
+
+func conducts(k units.Conductivity) string { return units.Text(k, units.WattPerMetreKelvin, 4) }
+
+func (s study) printChanges(p *sheet.Sheet) {
+	p.Heading("What would change it")
+	p.Line("%-36s %19s %19s %10s", "", "steam", "at steam off", "F0")
+	row := func(name string, steam units.Temperature, r lethality.Result) {
+		p.Line("%-36s %19s %19s %10s %+4.0f %%", name, sheet.Text(p, steam), sheet.Text(p, r.AtSteamOff),
+			minutes(r.F.Total),
+			100*(r.F.Total.Minutes()/s.base.F.Total.Minutes()-1))
+	}
+	row("as published", s.run.Steam, s.base)
+	for _, c := range s.changes {
+		row(c.name, c.steam, c.result)
+	}
+	p.Line("Air is taken as evenly mixed with the steam; in a real canner it lies in pockets that are colder still. A longer or hotter run here is no permit for a shorter one, and a change that costs little here may cost much in a real jar.")
 }
 
 // sample is the steam, the centre and F0 so far at one time.
@@ -45,8 +91,8 @@ type sample struct {
 	f             time.Duration
 }
 
-// samples are taken at even steps until the centre has cooled too far to count, and at steam off.
-func (s study) samples(step time.Duration) ([]sample, error) {
+// samples are taken every minute until the centre has cooled too far to count.
+func (s study) samples() ([]sample, error) {
 	running, err := lethality.Start(s.base.Reference)
 	if err != nil {
 		return nil, err
@@ -67,7 +113,7 @@ func (s study) samples(step time.Duration) ([]sample, error) {
 			return nil, err
 		}
 		out = append(out, sample{reading.At, steam, reading.Value, running.F().F})
-		next += step
+		next += time.Minute
 		if reading.At > s.base.Peak.At && reading.Value.Below(units.Celsius(75)) {
 			break
 		}
@@ -75,82 +121,75 @@ func (s study) samples(step time.Duration) ([]sample, error) {
 	return out, nil
 }
 
-func (s study) printCurve(p *page) error {
-	p.Heading("The middle of the jar")
-	rows, err := s.samples(15 * time.Minute)
-	if err != nil {
-		return err
+func (s study) printCurve(p *sheet.Sheet, rows []sample) {
+	p.Heading("Details: the middle of the jar")
+	p.Line("%8s %20s %20s %12s", "minute", "steam", "centre", "F0 so far")
+	for i := 0; i < len(rows); i += 15 {
+		r := rows[i]
+		p.Line("%8.0f %20s %20s %12s", r.at.Minutes(), sheet.Text(p, r.steam), sheet.Text(p, r.centre), minutes(r.f))
 	}
-	p.Line("%8s  %9s  %9s  %8s", "min", "steam", "centre", "F0, min")
-	for _, r := range rows {
-		p.Line("%8.0f  %9s  %9s  %8.2f", r.at.Minutes(), p.Temperature(r.steam), p.Temperature(r.centre), r.f.Minutes())
-	}
-	p.Line("The centre is at %s when the heat goes off after %s and goes on rising for %s, to %s.", p.Temperature(s.base.AtSteamOff),
-		minutes(s.base.SteamOff), minutes(s.base.Peak.At-s.base.SteamOff), p.Temperature(s.base.Peak.Value))
-	return nil
+	p.Line("The centre is at %s when the heat goes off after %s and goes on rising for %s, to %s.", sheet.Text(p,
+		s.base.AtSteamOff),
+		lasting(s.base.SteamOff), lasting(s.base.Peak.At-s.base.SteamOff), sheet.Text(p, s.base.Peak.Value))
 }
 
-func (s study) printLethality(p *page) {
-	p.Heading("Lethality there")
+func (s study) printLethality(p *sheet.Sheet) {
+	p.Heading("Details: lethality there")
 	f := s.base.F
-	p.Line("F0 (%s) %.2f min in all %s:", s.base.Reference, f.Total.Minutes(), p.From(s.base.Citation))
 	for _, part := range []struct {
 		name string
 		f    time.Duration
-	}{{"come-up", f.ComeUp}, {"hold", f.Hold}, {"cooling", f.Cooling}} {
-		p.Line("  %-8s %6.2f min  %3.0f %%", part.name, part.f.Minutes(), 100*part.f.Minutes()/f.Total.Minutes())
+	}{{"come-up", f.ComeUp}, {"hold", f.Hold}, {"cooling", f.Cooling}, {"together", f.Total}} {
+		p.Line("%-10s %10s  %3.0f %%", part.name, minutes(part.f), 100*part.f.Minutes()/f.Total.Minutes())
 	}
-	p.Line("Since the diffusivity is known no better, F0 lies anywhere from %.1f to %.1f min.", s.band.Low.F.Total.Minutes(), s.band.High.F.Total.Minutes())
 	for _, r := range lethality.Resistances()[:3] {
 		twelve, err := lethality.Target(r.D, lethality.Logs(12*lethality.One))
 		if err != nil {
 			continue
 		}
-		p.Line("12-D by D %.3f min is %.2f min %s.", r.D.Minutes(), twelve.Time.Minutes(), p.From(r.Citation))
+		p.Item("12-D by D %.3f min is %s%s", r.D.Minutes(), minutes(twelve.Time), p.From(r.Citation))
+		p.Warn(twelve.Cautions...)
 	}
 	p.Line("A published process holds more than that on purpose: jars are not even solids, and canners and cooks are not exact.")
 }
 
-func (s study) printChanges(p *page) {
-	p.Heading("What would change it")
-	p.Line("%-30s  %9s  %14s  %8s  %6s  %10s", "", "steam", "at steam off", "F0, min", "", "in cooling")
-	row := func(name string, steam units.Temperature, r lethality.Result) {
-		p.Line("%-30s  %9s  %14s  %8.2f  %+4.0f %%  %8.0f %%", name, p.Temperature(steam), p.Temperature(r.AtSteamOff), r.F.Total.Minutes(),
-			100*(r.F.Total.Minutes()/s.base.F.Total.Minutes()-1), 100*r.F.Cooling.Minutes()/r.F.Total.Minutes())
-	}
-	row("as published", s.run.Steam, s.base)
-	for _, c := range s.changes {
-		row(c.name, c.steam, c.result)
-	}
-	p.Line("Air is taken as evenly mixed with the steam; in a real canner it lies in pockets that are colder still.")
-	p.Line("A longer or hotter run in this table is no permit for a shorter one, and a change that costs little here may cost much in a real jar.")
+// beside is Ball's formula beside the exact answer, one assumption after another.
+type beside struct {
+	factors    lethality.Factors
+	answer     lethality.Answer
+	none       error // why the printed table has no answer
+	quick, own time.Duration
 }
 
-// printFormula sets Ball's formula beside the exact answer, one assumption after another.
-func (s study) printFormula(p *page) error {
-	factors, err := s.pack.Factors(lethality.Point{})
-	if err != nil {
-		return err
+func (s study) formula() (b beside, err error) {
+	if b.factors, err = s.pack.Factors(lethality.Point{}); err != nil {
+		return b, err
 	}
-	formula := lethality.Formula{Medium: s.run.Steam, Start: s.run.Start, Fh: factors.Fh, Jch: factors.Jch, ComeUp: s.run.ComeUp}
-	answer, err := formula.Lethality(s.run.Hold)
-	p.Heading("The formula method beside it")
-	p.Line("fh %.1f min, lag %s from the shape.", factors.Fh.Minutes(), units.In(units.Ratio(factors.Jch), units.One, 2))
-	if err != nil {
-		p.Line("The printed table has no answer here: %s", err)
-		return nil
+	formula := lethality.Formula{Medium: s.run.Steam, Start: s.run.Start, Fh: b.factors.Fh, Jch: b.factors.Jch,
+		ComeUp: s.run.ComeUp}
+	if b.answer, b.none = formula.Lethality(s.run.Hold); b.none != nil {
+		return b, nil
 	}
 	at := s.run
 	at.Cooling, at.End = 100*units.Kelvins, at.Steam.Add(-100*units.Kelvins)
 	quick, err := s.pack.Follow(at, lethality.F0Fahrenheit())
 	if err != nil {
-		return err
+		return b, err
 	}
-	own, err := lethality.Divide(s.base.Centre, lethality.F0Fahrenheit(), series.Stretch{From: s.run.ComeUp, To: s.base.SteamOff})
-	if err != nil {
-		return err
+	own, err := lethality.Divide(s.base.Centre, lethality.F0Fahrenheit(), series.Stretch{From: s.run.ComeUp,
+		To: s.base.SteamOff})
+	b.quick, b.own = quick.F.Total, own.Total
+	return b, err
+}
+
+func (b beside) print(p *sheet.Sheet) {
+	p.Heading("Details: the formula method beside it")
+	p.Line("fh %.1f min, lag %s from the shape.", b.factors.Fh.Minutes(), units.In(units.Ratio(b.factors.Jch),
+		units.One, 2))
+	if b.none != nil {
+		p.Line("The printed table has no answer here: %s", b.none)
+		return
 	}
-	p.Line("F against 250 °F: by the formula %.2f min (its table takes a lag of 1.41 in the cooling) %s,", answer.F.Minutes(), p.From(answer.Citations[0]))
-	p.Line("exact with water at once as the formula assumes %.2f min, exact as this canner cools %.2f min.", quick.F.Total.Minutes(), own.Total.Minutes())
-	return nil
+	p.Line("F against %s: by the formula %s (its table takes 1.41 as the lag of the cooling)%s, exact with water at once as the formula assumes %s, exact as this canner cools %s.",
+		reference(p, lethality.F0Fahrenheit()), minutes(b.answer.F), p.FromEach(b.answer.Citations[:1]), minutes(b.quick), minutes(b.own))
 }

@@ -1,8 +1,8 @@
-// Massbalance walks one fillet from raw to smoked with every number shown: what it is made of after each step, where each gram
-// went, what a target would take, what an analysis says of the yield, and what a serving holds. The demo input is
-// invented and says so.
+// Massbalance follows one fillet from raw to smoked: what it is made of after each step, where each gram went, what a
+// target would take, what an analysis says of the yield, and what a serving holds. With -math it does all of it by
+// hand, in grams. The demo input is invented and says so.
 //
-//	go run ./examples/massbalance [-in FILE] [-units metric|us]
+//	go run ./examples/massbalance [-in FILE] [-units us|metric|both] [-math] [-sources]
 package main
 
 import (
@@ -10,12 +10,13 @@ import (
 
 	"example.org/lakelarder/examples/internal/command"
 	"example.org/lakelarder/examples/internal/form"
+	"example.org/lakelarder/examples/internal/sheet"
 )
 
 func main() { command.Main("massbalance", run) }
 
 func run(args []string, out io.Writer) error {
-	line := command.New("massbalance", form.Beside("fillet.json"), "the file of the fillet")
+	line := command.New("massbalance", form.Beside("fillet.json"), "the `file` of the fillet", input{})
 	if err := line.Parse(args, out); err != nil {
 		return err
 	}
@@ -27,6 +28,9 @@ func run(args []string, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	w.print(newPage(out, line.US()))
+	if line.Math() {
+		return w.byHand(out)
+	}
+	w.print(&sheet.Sheet{W: out, System: line.System(), Sources: line.Sources()})
 	return nil
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/lakelarder/brine"
+	"example.org/lakelarder/examples/internal/sheet"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/yield"
@@ -12,64 +13,143 @@ import (
 var (
 	balance   = cite.Citation{Where: "mass balance: water, salt, protein, fat and ash only move", Basis: cite.Computed}
 	uncertain = cite.Caution{
-		Text:     "worked out from one row of a table and from scales, not measured: it decides nothing. Keep smoked fish at or below 38 °F, or frozen, whatever the figures say",
+		ID: "massbalance.not-measured", Deciding: true,
+		Text: "These figures are worked out from one row of a table and from scales. They decide nothing: keep " +
+			"smoked fish at or below 38 °F (3.3 °C), or frozen.",
 		Citation: cite.Citation{Where: "a computed salt content is an estimate", Basis: cite.Practice},
 	}
 	// What makes the water phase salt come out too high: all of it on the side that could hurt.
 	flattered = cite.Caution{
-		Text:     "the water phase salt can be lower than printed: salt rubbed on is not salt taken up, salt that drips off is counted as kept, and the thickest part of a fillet holds less than its mean",
+		ID: "massbalance.may-be-lower", Deciding: true,
+		Text: "The water phase salt can be lower than shown. Salt rubbed on is not salt taken up, salt that drips " +
+			"off is counted as kept, " +
+			"and the thickest part holds less than the mean.",
 		Citation: uncertain.Citation,
 	}
 )
 
-func (w walk) print(s *page) {
-	s.Line("%s", w.Title)
-	s.Line("%s", w.Note)
-	w.printRaw(s)
-	w.printSteps(s)
-	w.printByHand(s)
-	w.printWhere(s)
-	w.printTarget(s)
-	if w.analysed() {
+// print is the answer, then the fillet in columns.
+func (w walk) print(s *sheet.Sheet) {
+	limit := brine.DefaultSaltLimit()
+	wps, _ := w.final.WaterPhaseSalt()
+	s.Line("RESULT: %s water phase salt by estimate, and %s of the raw weight left", sheet.Down(s, wps),
+		sheet.Text(s, ratio(total(w.final), total(w.raw))))
+	if wps < limit.Least {
+		s.Do("Eat it fresh or freeze it. It is BELOW the strictest published limit, %s%s, and not cured for keeping.",
+			sheet.Up(s, limit.Least), s.From(limit.Citation))
+	} else {
+		s.Do("Have the water phase salt measured. By this estimate it is not below the strictest published limit, "+
+			"%s%s; only a laboratory can say so.",
+			sheet.Up(s, limit.Least), s.From(limit.Citation))
+	}
+	s.Line("%s. %s", w.Title, w.About)
+	w.printTarget(s, limit)
+	if w.Laboratory != nil {
 		w.printTied(s)
 	}
 	w.printServing(s)
 	s.Warn(uncertain, flattered)
+	s.Warn(w.row.Cautions...)
+	s.Warn(w.tied.Cautions...)
+	s.Cautions()
+	w.printSteps(s)
 	s.Close()
 }
 
-func (w walk) printRaw(s *page) {
+func (w walk) printTarget(s *sheet.Sheet, limit brine.SaltLimit) {
+	after, _ := w.raw.After(w.target)
+	s.Heading("What the target takes")
+	s.Line("%s moisture and %s water phase salt: take up %s of salt (%s of raw), lose %s of water, to %s (%s of raw)%s",
+		sheet.Text(s, w.Target.Moisture),
+		sheet.Text(s, w.Target.WaterPhaseSalt), sheet.Up(s, w.target.Gained.Salt),
+		sheet.Up(s, ratio(w.target.Gained.Salt, total(w.raw))),
+		sheet.Text(s, w.target.Lost.Water), sheet.Text(s, total(after)),
+		sheet.Text(s, ratio(total(after), total(w.raw))), s.From(balance))
+	if w.Target.WaterPhaseSalt < limit.Least {
+		s.Line("That TARGET is below the limit, %s.", sheet.Up(s, limit.Least))
+	}
+}
+
+func (w walk) printTied(s *sheet.Sheet) {
+	t, l := w.tied, w.Laboratory
+	s.Heading("What an analysis says of the yield")
+	s.Line("Of the finished fillet: water %s, protein %s, fat %s, ash %s", sheet.Text(s, l.Water),
+		sheet.Text(s, l.Protein), sheet.Text(s, l.Fat), sheet.Text(s, l.Ash))
+	s.Line("Yield by protein %s, by dry matter %s, by fat %s, by the scales %s%s", sheet.Text(s, t.Protein),
+		sheet.Text(s, t.DryMatter), sheet.Text(s, t.Fat),
+		sheet.Text(s, ratio(total(w.final), total(w.raw))), s.From(t.Citation))
+	s.Line("Largest above smallest: %s. Salt taken up counts as dry matter and lowers that one, drip raises the others.", sheet.Text(s, t.Difference))
+}
+
+func (w walk) printServing(s *sheet.Sheet) {
+	e := w.eaten
+	s.Heading("What a serving holds")
+	s.Line("%s of the smoked fillet: %s, protein %s, fat %s, salt %s; %s servings in the fillet",
+		sheet.Text(s, w.Serving), units.Text(e.energy, units.Kilocalorie, 0), sheet.Text(s, e.part.Protein),
+		sheet.Text(s, e.part.Fat), sheet.Up(s, e.part.Salt), units.In(units.FloorTo(ratio(total(w.final), w.Serving),
+			units.One/10), units.One, 1))
+	s.Line("Energy by the %s, the set for this food; sugar of the cure is not counted.", e.factors)
+	if e.omega3 > 0 {
+		samples := "whose number of samples is not known"
+		if w.row.OmegaSamples > 0 {
+			samples = fmt.Sprintf("of %d samples", w.row.OmegaSamples)
+		}
+		s.Line("EPA and DHA %s, if they stay with the fat, by a row %s%s", sheet.Text(s, e.omega3), samples,
+			s.From(w.row.Citation))
+	}
+}
+
+// printSteps is the detail: the raw fillet, every step, and where every gram went; in one system of units a table.
+func (w walk) printSteps(s *sheet.Sheet) {
 	p := w.row.Proximate
-	s.Heading("The raw fillet")
-	s.Line("%s, %s: %s %s", w.Fillet.Name, s.mass(w.Fillet.Mass), w.row.Name, s.From(w.row.Citation))
-	s.Line("printed: water %s, protein %s, fat %s, ash %s, together %s: a residual of %s", percent(p.Water, 2), percent(p.Protein, 2), percent(p.Fat, 2), percent(p.Ash, 2),
-		percent(units.One-p.Residual(), 2), percent(p.Residual(), 2))
-	s.Line("each divided by %s; sodium %s counted as salt, ×2.54212, and taken out of the ash:", percent(units.One-p.Residual(), 2), percent(w.row.Sodium.Value, 3))
-	s.columns("")
-	s.parts(w.Fillet.Name, w.raw)
-	s.Warn(w.row.Cautions...)
-}
-
-func (w walk) printSteps(s *page) {
 	s.Heading("Step by step")
-	s.columns("")
-	s.parts("raw", w.raw)
-	for _, st := range w.stages {
-		s.parts(st.name, st.after)
+	s.Line("Raw: %s, %s%s. Printed: water %s, protein %s, fat %s, ash %s, a residual of %s; sodium %v counted as salt.",
+		sheet.Text(s, w.Fillet.Mass), w.row.Name,
+		s.From(w.row.Citation), sheet.Text(s, p.Water), sheet.Text(s, p.Protein), sheet.Text(s, p.Fat), sheet.Text(s,
+			p.Ash), sheet.Text(s, p.Residual()), w.row.Sodium.Value)
+	for _, system := range []units.System{units.US, units.Metric} {
+		if s.System == units.Both || s.System == system {
+			w.columns(&sheet.Sheet{W: s.W, System: system})
+		}
 	}
-	s.Line("")
-	s.Line("%-22s %12s %12s %12s %12s", "", "moisture", "salt in all", "water phase", "of raw")
-	w.shares(s, "raw", w.raw)
+	rows := [][]string{{w.Fillet.Name, "moisture", "salt in all", "water phase", "of raw"}, w.shares(s, "raw", w.raw)}
 	for _, st := range w.stages {
-		w.shares(s, st.name, st.after)
+		rows = append(rows, w.shares(s, st.name, st.after))
 	}
-	s.Line("each figure is rounded by itself; salt/(salt + water) is the water phase salt; steps multiply, losses never add %s", s.From(balance))
+	s.Table(rows...)
+	s.Line("Each figure is rounded by itself; steps multiply, losses never add.")
+	with, _ := w.raw.Plus(w.gained)
+	out, _ := w.final.Plus(w.lost)
+	left := "nothing"
+	if over := total(with) - total(out); over != 0 {
+		left = sheet.Text(s, over)
+	}
+	s.Line("Raw and taken up, less the smoked fillet and what is gone: %s left over, to the last sixteenth of a "+
+		"nanogram.", left)
 }
 
-func (w walk) shares(s *page, name string, m yield.Makeup) {
+// columns is the five components after every step, and where they went.
+func (w walk) columns(s *sheet.Sheet) {
+	rows := [][]string{{w.Fillet.Name, "water", "salt", "protein", "fat", "ash", "in all"}, parts(s, "raw", w.raw)}
+	for _, st := range w.stages {
+		rows = append(rows, parts(s, st.name, st.after))
+	}
+	s.Table(append(rows, parts(s, "taken up", w.gained), parts(s, "gone", w.lost))...)
+}
+
+func parts(s *sheet.Sheet, name string, m yield.Makeup) []string {
+	row := []string{name}
+	for _, part := range []units.Mass{m.Water, m.Salt, m.Protein, m.Fat, m.Ash, total(m)} {
+		row = append(row, sheet.Text(s, part))
+	}
+	return row
+}
+
+func (w walk) shares(s *sheet.Sheet, name string, m yield.Makeup) []string {
 	moisture, _ := m.Moisture()
 	wps, _ := m.WaterPhaseSalt()
-	s.Line("%-22s %12s %12s %12s %12s", name, percent(moisture, 3), percent(ratio(m.Salt, total(m)), 3), saltiness(wps, 3), percent(ratio(total(m), total(w.raw)), 3))
+	return []string{name, sheet.Text(s, moisture), sheet.Text(s, ratio(m.Salt, total(m))), sheet.Down(s, wps),
+		sheet.Text(s, ratio(total(m), total(w.raw)))}
 }
 
 // ratio is part/whole of masses that were checked when they were worked out.
@@ -78,70 +158,8 @@ func ratio(part, whole units.Mass) units.Ratio {
 	return r
 }
 
-func (w walk) printByHand(s *page) {
-	s.Heading("By hand")
-	for _, st := range w.stages {
-		x := st.exchange
-		s.Line("%s: %s + %s salt − %s = %s lost, of it %s protein and %s fat; the rest is water", st.name, s.mass(total(st.before)), s.mass(x.Gained.Salt),
-			s.mass(total(st.after)), s.mass(total(x.Lost)), s.mass(x.Lost.Protein), s.mass(x.Lost.Fat))
-		s.Line("  water %s − %s = %s", s.mass(st.before.Water), s.mass(x.Lost.Water), s.mass(st.after.Water))
-		wps, _ := st.after.WaterPhaseSalt()
-		s.Line("  water phase salt %s/(%s + %s) = %s", s.mass(st.after.Salt), s.mass(st.after.Salt), s.mass(st.after.Water), saltiness(wps, 3))
-	}
-}
-
-func (w walk) printWhere(s *page) {
-	s.Heading("Where every gram went")
-	s.columns("")
-	s.parts("raw", w.raw)
-	s.parts("+ taken up", w.gained)
-	s.parts("− smoked fillet", w.final)
-	s.parts("− gone", w.lost)
-	with, _ := w.raw.Plus(w.gained)
-	out, _ := w.final.Plus(w.lost)
-	s.Line("left over: %v, to the last sixteenth of a nanogram", total(with)-total(out))
-}
-
-func (w walk) printTarget(s *page) {
-	limit := brine.DefaultSaltLimit()
-	after, _ := w.raw.After(w.target)
-	wps, _ := w.final.WaterPhaseSalt()
-	s.Heading("What the target takes")
-	s.Line("%v moisture and %v water phase salt: take up %s of salt (%s of raw), lose %s of water, to %s (%s of raw)", w.Target.Moisture, w.Target.WaterPhaseSalt,
-		s.mass(w.target.Gained.Salt), percent(ratio(w.target.Gained.Salt, total(w.raw)), 4), s.mass(w.target.Lost.Water), s.mass(total(after)), percent(ratio(total(after), total(w.raw)), 2))
-	if w.Target.WaterPhaseSalt < limit.Least {
-		s.Line("that TARGET is below the limit, %s %s", percent(limit.Least, 1), s.From(limit.Citation))
-	}
-	s.Line("this fillet: %s; the strictest published least water phase salt is %s %s", saltiness(wps, 2), percent(limit.Least, 1), s.From(limit.Citation))
-	if wps < limit.Least {
-		s.Line("BELOW that limit: it is not cured for keeping; eat it fresh or freeze it")
-	} else {
-		s.Line("by this estimate not below that limit; only a laboratory can say so")
-	}
-}
-
-func (w walk) printTied(s *page) {
-	t := w.tied
-	scales := ratio(total(w.final), total(w.raw))
-	s.Heading("What an analysis says of the yield")
-	s.Line("of the finished fillet: water %s, protein %s, fat %s, ash %s", percent(w.Laboratory.Water, 1), percent(w.Laboratory.Protein, 1), percent(w.Laboratory.Fat, 1), percent(w.Laboratory.Ash, 1))
-	s.Line("yield by protein %s, by dry matter %s, by fat %s, by the scales %s %s", percent(t.Protein, 1), percent(t.DryMatter, 1), percent(t.Fat, 1), percent(scales, 1), s.From(t.Citation))
-	s.Line("largest above smallest: %s; salt taken up counts as dry matter and lowers that one, drip raises the others", percent(t.Difference, 1))
-	s.Warn(t.Cautions...)
-}
-
-func (w walk) printServing(s *page) {
-	e := w.eaten
-	s.Heading("What a serving holds")
-	s.Line("%s of the smoked fillet: %s, protein %s, fat %s, salt %s", s.mass(w.Serving), units.Text(e.energy, units.Kilocalorie, 0), units.Text(e.part.Protein, units.Gram, 1), units.Text(e.part.Fat, units.Gram, 1),
-		units.Text(e.part.Salt, units.Gram, 2))
-	s.Line("energy by the %s, the set for this food; sugar of the cure is not counted", e.factors)
-	if e.omega3 > 0 {
-		samples := "whose number of samples is not known"
-		if w.row.OmegaSamples > 0 {
-			samples = fmt.Sprintf("of %d samples", w.row.OmegaSamples)
-		}
-		s.Line("EPA and DHA %s, if they stay with the fat, by a row %s", units.Text(e.omega3, units.Gram, 2), samples)
-	}
-	s.Line("servings in the fillet: %v", units.In(units.FloorTo(ratio(total(w.final), w.Serving), units.One/10), units.One, 1))
+// total is of a makeup that was checked when it was worked out.
+func total(m yield.Makeup) units.Mass {
+	t, _ := m.Total()
+	return t
 }

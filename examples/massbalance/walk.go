@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"example.org/lakelarder/brine"
+	"example.org/lakelarder/brine/solution"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/yield"
 )
@@ -56,15 +57,15 @@ func (i input) walk() (walk, error) {
 	if _, err := brine.WaterPhaseSalt(w.final.Salt, w.final.Water); err != nil {
 		return walk{}, fmt.Errorf("steps: the finished fillet: %w", err)
 	}
-	saturation, _ := brine.Saturation()
+	saturation, _ := solution.Saturation()
 	if err := units.Check("water phase salt", i.Target.WaterPhaseSalt, 0, saturation); err != nil {
 		return walk{}, fmt.Errorf("target: %w", err)
 	}
 	if w.target, err = w.raw.ToMoistureAndSalt(i.Target.Moisture, i.Target.WaterPhaseSalt); err != nil {
 		return walk{}, fmt.Errorf("target: %w", err)
 	}
-	if i.analysed() {
-		if w.tied, err = yield.TieSubstance(w.row.Proximate, i.Laboratory); err != nil {
+	if i.Laboratory != nil {
+		if w.tied, err = yield.TieSubstance(w.row.Proximate, *i.Laboratory); err != nil {
 			return walk{}, fmt.Errorf("laboratory: %w", err)
 		}
 	}
@@ -117,14 +118,16 @@ func (w *walk) serve() error {
 		}
 		return m
 	}
-	w.eaten.part = yield.Makeup{Salt: share(w.final.Salt), Protein: share(w.final.Protein), Fat: share(w.final.Fat), Ash: share(w.final.Ash)}
+	w.eaten.part = yield.Makeup{Salt: share(w.final.Salt), Protein: share(w.final.Protein), Fat: share(w.final.Fat),
+		Ash: share(w.final.Ash)}
 	w.eaten.part.Water = w.Serving - w.eaten.part.Salt - w.eaten.part.Protein - w.eaten.part.Fat - w.eaten.part.Ash
 	if err != nil {
 		return err
 	}
 	// EPA and DHA stay with the fat; a row with neither has none to tell.
 	if w.row.EPA.Given && w.row.DHA.Given && w.row.Proximate.Fat > 0 {
-		if w.eaten.omega3, err = units.Prorate(w.eaten.part.Fat, w.row.EPA.Value+w.row.DHA.Value, w.row.Proximate.Fat); err != nil {
+		if w.eaten.omega3, err = units.Prorate(w.eaten.part.Fat, w.row.EPA.Value+w.row.DHA.Value,
+			w.row.Proximate.Fat); err != nil {
 			return err
 		}
 	}

@@ -1,98 +1,75 @@
 package main
 
 import (
-	"fmt"
-	"io"
 	"strings"
 
 	"example.org/lakelarder/examples/internal/sheet"
-	"example.org/lakelarder/pressure/process"
+	"example.org/lakelarder/units/verdict"
 )
 
-// page prints what the sheet of every example prints, and this one's steps.
-type page struct{ sheet.Sheet }
-
-func (r result) print(w io.Writer) {
-	p := &page{sheet.Sheet{W: w}}
-	p.Line("%s", r.title)
-	p.Line("%s", r.about)
-	for i, s := range r.steps {
-		p.step(i+1, s)
+// print is the verdict, why, what to do, and the published figures behind it.
+func (j judged) print(p *sheet.Sheet) {
+	p.Verdict(j.Verdict, j.Title)
+	p.Do("%s", meaning(j.Verdict))
+	p.Line("%s", j.About)
+	parts := j.parts()
+	for _, part := range parts {
+		p.Line("%s", part.headline())
+		if part.refusal != "" {
+			p.Line("Why: %s", part.refusal)
+		}
+		if len(part.report.Findings) > 0 {
+			p.Findings(verdict.Report{Findings: part.report.Findings}, nil, nil)
+		}
+		for _, f := range part.report.Findings {
+			if mark := p.From(f.Known.Citation); mark != "" {
+				p.Line("    %s: the figure that was stated is known from%s", f.What, mark)
+			}
+		}
 	}
-	p.Heading("The recipe")
-	p.Line("VERDICT: %s", strings.ToUpper(r.verdict.String()))
-	for _, s := range r.steps {
-		p.Line("%-20s %s", s.name, s.outcome())
+	p.Heading("What governs")
+	for _, part := range parts {
+		var figures []string
+		for _, g := range part.governs {
+			figures = append(figures, g.what+": "+g.figure.Text(p.System)+p.From(g.citation))
+		}
+		if len(figures) > 0 {
+			p.Line("%s: %s", part.name, strings.Join(figures, "; "))
+		}
 	}
-	p.Line("%s", meaning(r.verdict))
-	p.Warn(r.cautions...)
+	p.Warn(j.Cautions...)
 	p.Close()
 }
 
-func (p *page) step(n int, s step) {
-	p.Heading(fmt.Sprintf("%d. %s", n, s.name))
-	if s.verdict == 0 {
-		p.Line("Absent: the recipe does not have this part, and nothing of it is judged.")
-		return
+// headline is the outcome of a part.
+func (p part) headline() string {
+	if p.absent {
+		return p.name + ": absent, and nothing of it is judged"
 	}
-	p.Line("%s", strings.ToUpper(s.verdict.String()))
-	if s.refusal != "" {
-		p.Line("%s.", s.refusal)
+	text := p.name + ": " + p.report.Verdict.String()
+	if p.of != "" {
+		text += ": " + p.of
 	}
-	if s.note != "" {
-		p.Line("%s", s.note)
-	}
-	for _, g := range s.governs {
-		p.Line("  governs: %s: %s %s", g.what, g.text, p.From(g.citation))
-	}
-	for _, c := range s.computed {
-		p.Line("  computed: %s: %s %s", c.what, c.text, p.From(c.citation))
-	}
-	for _, f := range s.findings {
-		p.Line("- %s%s", f.line, p.mark(f))
-	}
-	if len(s.findings) == 0 && s.refusal == "" {
-		p.Line("Nothing was found against it.")
-	}
-}
-
-// mark is where a finding's figures are from: the published one, and the stated one when it is known from elsewhere.
-func (p *page) mark(f finding) (text string) {
-	if !f.citation.IsZero() {
-		text += " " + p.From(f.citation)
-	}
-	if f.known.Text == "" {
-		return text
-	}
-	text += "; known"
-	if !strings.Contains(f.line, f.known.Text) {
-		text += ": " + f.known.Text
-	}
-	return text + " " + p.From(f.known.Citation)
-}
-
-func (s step) outcome() string {
-	if s.verdict == 0 {
-		return "absent"
-	}
-	return s.verdict.String()
+	return text
 }
 
 // meaning is what to do with a verdict.
-func meaning(v verdict) string {
+func meaning(v verdict.Verdict) string {
 	switch v {
-	case process.Meets:
-		return "Every figure that is judged is stated and agrees with what is published. It is no proof of what is in a jar or in a fish."
-	case process.Exceeds:
-		return "Nothing falls short. Something is more than published, which is not better."
-	case process.CannotTell:
-		return "Something that decides is not known. Until it is, do not make it."
-	case process.Differs:
-		return "A figure is another one than published. Do not make it by that figure."
-	case process.FallsShort:
-		return "Do not make it: put the published figures in the place of those that fall short. More of one never makes up for less of another."
-	case process.NotPublished:
-		return "Nobody has published a process for it. Do not make it: take a published one as it is printed, or freeze the fish."
+	case verdict.Met:
+		return "Keep to it as it is written. Every figure that is judged is stated and agrees with what is " +
+			"published. It is no proof of what is in a jar or in a fish."
+	case verdict.More:
+		return "Take the published figures. Nothing falls short, but something is more than published, which is not " +
+			"better."
+	case verdict.CannotTell:
+		return "Find out what is missing. Something that decides is not known; until it is, do not make it."
+	case verdict.Differs:
+		return "Look at the figure that is another one than published. Do not make it by that figure."
+	case verdict.NotMet:
+		return "Put the published figures in the place of those that fall short, and do not make it as it is " +
+			"written. More of one never makes up for less of another."
 	}
-	return ""
+	return "Take a published process as it is printed, or freeze the fish. None is published for this one: do not " +
+		"make it."
 }

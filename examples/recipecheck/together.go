@@ -6,57 +6,85 @@ import (
 	"example.org/lakelarder/smoke"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/units/verdict"
 )
 
-// purpose is what fish is smoked for. The zero purpose is not stated.
-type purpose uint8
-
+// The rules of the parts together.
 const (
-	eating purpose = iota + 1
-	jars
+	ruleCure    verdict.Rule = "recipe.cure"
+	ruleSmoke   verdict.Rule = "recipe.smoke"
+	ruleFor     verdict.Rule = "recipe.for"
+	ruleProcess verdict.Rule = "recipe.process"
+	ruleProduct verdict.Rule = "recipe.product"
 )
 
-// jarsOfSmoked reports whether the jars hold smoked fish.
-func (r recipe) jarsOfSmoked() bool {
-	return r.process != nil && r.process.Product == process.SmokedFish
+// together judges what no part sees by itself: that smoked fish is salted and salted fish cooked, that what the jars
+// hold was smoked for them, and that smoked fish is not canned as raw fish.
+func (r recipe) together() verdict.Report {
+	switch {
+	case r.Smoke == nil:
+		return verdict.Of(r.unsmoked(), nil)
+	case r.forJars():
+		return verdict.Of(r.smokedForJars(), nil)
+	}
+	return verdict.Of(r.smokedToEat(), nil)
 }
 
-// forJars reports whether the fish is smoked to go into the jars: jars of smoked fish say so themselves.
-func (r recipe) forJars() bool { return r.smokedFor == jars || r.smokedFor == 0 && r.jarsOfSmoked() }
+func (r recipe) unsmoked() []verdict.Finding {
+	core := smoke.DefaultCoreLimit()
+	switch {
+	case r.jarsOfSmoked():
+		return []verdict.Finding{lack(ruleSmoke, "smoking of what the jars hold", units.Figure{}, ownProcess())}
+	case r.Cure != nil:
+		return []verdict.Finding{lack(ruleSmoke, "smoking of the salted fish",
+			core.Printed.With("in hot smoke: salt cooks nothing"), core.Citation)}
+	}
+	return nil
+}
 
-// judgeTogether judges what no part sees by itself: that smoked fish is salted and salted fish cooked, that what the jars hold was smoked for
-// them, and that smoked fish is not canned as raw fish.
-func (r recipe) judgeTogether() step {
-	s := step{name: "The parts together", verdict: process.Meets}
-	limit, core := brine.DefaultSaltLimit(), smoke.DefaultCoreLimit()
-	hot := core.AtLeast.Text(units.FahrenheitScale, 0)
-	if r.smoke != nil && r.cure == nil && !r.forJars() {
-		s.lack("cure", "though the fish is smoked; "+limit.Least.String()+" of water phase salt published", limit.Least.String(), limit.Citation)
+func (r recipe) smokedForJars() []verdict.Finding {
+	switch {
+	case r.Process == nil:
+		return []verdict.Finding{lack(ruleProcess, "process of the fish smoked for jars", units.Figure{}, ownProcess())}
+	case r.Process.Product != 0 && !r.jarsOfSmoked():
+		return []verdict.Finding{{
+			Rule: ruleProduct, What: "product in the jars", Kind: verdict.Different, Verdict: verdict.NotPublished,
+			Stated: units.InWords(r.Process.Product.String()), Citation: ownProcess(),
+			Wanted: units.InWords("only smoked fish by its own process, with more minutes and its own water"),
+		}}
+	}
+	return nil
+}
+
+func (r recipe) smokedToEat() (found []verdict.Finding) {
+	if r.Cure == nil {
+		limit := brine.DefaultSaltLimit()
+		found = append(found, lack(ruleCure, "cure of the smoked fish",
+			units.AtLeast(limit.Least).With("of water phase salt"), limit.Citation))
 	}
 	switch {
-	case r.smoke == nil && r.jarsOfSmoked():
-		s.lack("smoke", "though the jars hold smoked fish", "", tested().Citation)
-	case r.smoke == nil && r.cure != nil:
-		s.lack("smoke", "though the fish is salted; salt cooks nothing, "+hot+" published for hot smoke", hot, core.Citation)
-	case r.smoke == nil:
-	case r.forJars() && r.process == nil:
-		s.lack("process", "though the fish is smoked for jars", "", lightly().Citation)
-	case r.forJars() && r.process.Product != 0 && !r.jarsOfSmoked():
-		s.verdict, s.refusal = process.NotPublished, "no process is published that cans smoked fish as another product; smoked fish has its own, with more minutes and its own water"
-		s.govern("product in the jars", process.SmokedFish.String(), lightly().Citation)
-	case r.smokedFor == eating && r.jarsOfSmoked():
-		s.lack("smoke for jars", "though the jars hold smoked fish: what is smoked to be eaten is another product", "", lightly().Citation)
-	case r.smokedFor == 0 && r.process != nil && !r.jarsOfSmoked():
-		s.lack("what the fish is smoked for", "eating or jars; smoked fish is never canned as raw fish", "", lightly().Citation)
+	case r.jarsOfSmoked():
+		return append(found, lack(ruleFor, "smoking for jars of what the jars hold",
+			units.InWords("another product than what is smoked to be eaten"), ownProcess()))
+	case r.Process != nil && r.Smoke.For == 0:
+		return append(found, lack(ruleFor, "what the fish is smoked for",
+			units.InWords("eating or jars: smoked fish is never canned as raw fish"), ownProcess()))
 	}
-	return s
+	return found
 }
 
-// lightly says that fish for jars has a process of its own.
-func lightly() cite.Caution { return tested().Cautions[0] }
+// lack is a part, or a word, that another part makes necessary.
+func lack(rule verdict.Rule, what string, wanted units.Figure, from cite.Citation) verdict.Finding {
+	return verdict.Finding{Rule: rule, What: what, Kind: verdict.Missing, Verdict: verdict.CannotTell, Wanted: wanted,
+		Citation: from}
+}
 
-// tested is what the process of smoked fish in jars was tested with.
-func tested() smoke.JarLoss {
-	j, _ := smoke.CheckJarLoss(10 * units.Percent) // a tested one, never refused
-	return j
+// ownProcess is where the process of smoked fish in jars is published.
+func ownProcess() cite.Citation {
+	for _, s := range process.Schedules() {
+		if s.Product == process.SmokedFish {
+			return s.Citation
+		}
+	}
+	return cite.Citation{}
 }

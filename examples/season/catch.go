@@ -20,16 +20,16 @@ type batch struct {
 func divide(s season) (smoker, jars []batch) {
 	var order []yield.Species
 	weights := map[yield.Species][]units.Mass{}
-	for _, f := range s.fish {
-		if weights[f.species] == nil {
-			order = append(order, f.species)
+	for _, f := range s.Fish {
+		if weights[f.Species] == nil {
+			order = append(order, f.Species)
 		}
-		weights[f.species] = append(weights[f.species], f.mass)
+		weights[f.Species] = append(weights[f.Species], f.Mass)
 	}
 	for _, species := range order {
 		all := weights[species]
 		sort.Slice(all, func(i, j int) bool { return all[i] > all[j] })
-		n := s.smoker[species]
+		n := s.toSmoker(species)
 		smoker = appendBatch(smoker, species, all[:n])
 		jars = appendBatch(jars, species, all[n:])
 	}
@@ -50,12 +50,13 @@ func appendBatch(to []batch, species yield.Species, weights []units.Mass) []batc
 // chain leads a batch to a stage: by the households' own weighing where they have one, for salmon by the
 // planning defaults step by step.
 func (s season) chain(b batch, to yield.Stage) (yield.Outcome, string, error) {
-	if share, ok := s.weighed[weighing{b.species, to}]; ok {
+	if share, ok := s.ownShare(b.species, to); ok {
 		o, err := yield.Chain(b.whole, yield.Step{Name: to.String(), Kept: share, Rest: yield.Trim})
 		return o, "own weighing", err
 	}
 	if !isSalmon(b.species) {
-		return yield.Outcome{}, "", fmt.Errorf("weighed: no share of %s is known for %s; weigh one and add it", to, b.species)
+		return yield.Outcome{}, "", fmt.Errorf("weighed: no share of %s is known for %s; weigh one and add it", to,
+			b.species)
 	}
 	stages := []yield.Stage{yield.Bled, yield.Gutted, yield.Headed, yield.CanningReady}
 	if to == yield.SkinOnFillet {

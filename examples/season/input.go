@@ -1,8 +1,9 @@
 package main
 
 import (
+	"errors"
 	"fmt"
-	"io"
+	"time"
 
 	"example.org/lakelarder/brine"
 	"example.org/lakelarder/examples/internal/form"
@@ -14,180 +15,182 @@ import (
 	"example.org/lakelarder/yield"
 )
 
-// file is season.json as it is written: texts, so that a fault can be named by its field.
+// file is the season as it is written.
 type file struct {
-	About      string        `json:"about"`
-	Place      string        `json:"place"`
-	Altitude   string        `json:"altitude"`
-	Households int           `json:"households"`
-	People     int           `json:"people"`
-	Serving    string        `json:"serving"`
-	Canner     fileCanner    `json:"canner"`
-	PackPerJar string        `json:"packPerJar"`
-	Fish       []fileFish    `json:"fish"`
-	Smoker     []fileSmoker  `json:"smoker"`
-	Weighed    []fileWeighed `json:"weighed"`
-	Cure       fileCure      `json:"cure"`
-	Loss       fileRange     `json:"smokingLoss"`
-	CoreLimit  string        `json:"coreLimit"`
-	CoreLog    string        `json:"coreLog"`
-	CoolerLog  string        `json:"coolerLog"`
-	Run        fileRun       `json:"run"`
-	Year       fileYear      `json:"year"`
+	About        string                     `wire:"required" help:"what this season is, and that it is invented if it is"`
+	Place        string                     `wire:"required"`
+	Altitude     units.Stated[units.Length] `wire:"required" help:"of the stove"`
+	Households   int                        `wire:"required"`
+	People       int                        `wire:"required" help:"of all households"`
+	Serving      units.Mass                 `wire:"required" help:"for the count of what is left to eat"`
+	Canner       fileCanner                 `wire:"required"`
+	PackPerJar   units.Mass                 `wire:"required" help:"raw fish in a jar"`
+	Fish         []fish                     `wire:"required"`
+	Smoker       []fileSmoker               `help:"how many of a species, the largest first, go to the smoker"`
+	Weighed      []weighed                  `help:"shares of the whole fish that the households weighed"`
+	Cure         fileCure                   `wire:"required"`
+	SmokingLoss  fileRange                  `wire:"required"`
+	CoreLimit    smoke.CoreLimitID          `wire:"required" help:"the rule for the core that the households chose"`
+	CoreLog      string                     `wire:"required" help:"a CSV file beside this one, a column for each probe"`
+	CoreFormat   series.Format              `wire:"partial" help:"how it is written, as far as it does not say so itself" example:"{\"order\": \"day first\"}"`
+	CoolerLog    string                     `wire:"required" help:"a CSV file beside this one"`
+	CoolerFormat series.Format              `wire:"partial" help:"how it is written, as far as it does not say so itself" example:"{\"order\": \"day first\"}"`
+	Run          fileRun                    `wire:"required"`
+	Year         fileYear                   `wire:"required"`
 }
 
 type fileCanner struct {
-	Gauge       string `json:"gauge"`
-	Jar         string `json:"jar"`
-	JarsPerLoad int    `json:"jarsPerLoad"`
+	Gauge       process.Gauge `wire:"required" help:"dial or weighted"`
+	Jar         process.Jar   `wire:"required"`
+	JarsPerLoad int           `wire:"required"`
 }
 
-type fileFish struct {
-	Species string `json:"species"`
-	Mass    string `json:"mass"`
+type fish struct {
+	Species yield.Species `wire:"required"`
+	Mass    units.Mass    `wire:"required" help:"whole"`
 }
 
 type fileSmoker struct {
-	Species string `json:"species"`
-	Largest int    `json:"largest"`
+	Species yield.Species `wire:"required"`
+	Largest int           `wire:"required"`
 }
 
-type fileWeighed struct {
-	Species string `json:"species"`
-	Stage   string `json:"stage"`
-	Share   string `json:"share"`
+type weighed struct {
+	Species yield.Species `wire:"required"`
+	Stage   yield.Stage   `wire:"required"`
+	Share   units.Ratio   `wire:"required"`
 }
 
 type fileCure struct {
-	SaltToFish string `json:"saltToFish"`
-	SaltParts  int64  `json:"saltParts"`
-	SugarParts int64  `json:"sugarParts"`
-	Salt       string `json:"salt"`
-	Sugar      string `json:"sugar"`
+	SaltToFish units.Ratio `wire:"required" help:"by weight"`
+	SaltParts  int64       `wire:"required" help:"of the mix, by weight" example:"1"`
+	SugarParts int64       `help:"of the mix, by weight" example:"2"`
+	Salt       string      `wire:"required" help:"a salt with a published weight"`
+	Sugar      string      `wire:"required" help:"a sugar with a published weight"`
 }
 
 type fileRange struct {
-	Low  string `json:"low"`
-	High string `json:"high"`
+	Low  units.Ratio `wire:"required"`
+	High units.Ratio `wire:"required"`
+}
+
+// fileRun is the households' canner and one run of it.
+type fileRun struct {
+	Log       string        `wire:"required" help:"the steam, a CSV file beside this one"`
+	Format    series.Format `wire:"partial" help:"how it is written, as far as it does not say so itself" example:"{\"order\": \"day first\"}"`
+	MaxGap    time.Duration `wire:"required" help:"longest pause between readings across which a straight line is believed"`
+	Marks     canner.Marks  `help:"moments since the start of the record"`
+	Vessel    canner.Vessel `wire:"required"`
+	JarSize   string        `wire:"required"`
+	Clearance units.Length  `wire:"required" help:"across a layer of jars"`
 }
 
 // season is what the file says, understood.
 type season struct {
-	about, place       string
-	altitude           units.Length
-	households, people int
-	serving            units.Mass
-	gauge              process.Gauge
-	jar                process.Jar
-	jarsPerLoad        int
-	packPerJar         units.Mass
-	fish               []fish
-	smoker             map[yield.Species]int
-	weighed            map[weighing]units.Ratio
-	saltToFish         units.Ratio
-	mix                brine.Mix
-	salt, sugar        brine.Ingredient
-	lossLow, lossHigh  units.Ratio
-	coreLimit          smoke.CoreLimit
-	core               []series.Column[units.Temperature]
-	cooler             series.Series[units.Temperature]
-	steam              series.Series[units.Temperature]
-	vessel             vessel
-	marks              canner.Marks
-	year               year
-}
-
-type fish struct {
-	species yield.Species
-	mass    units.Mass
-}
-
-// weighing is a share that the households weighed themselves.
-type weighing struct {
-	species yield.Species
-	stage   yield.Stage
+	file
+	mix         brine.Mix
+	salt, sugar brine.Ingredient
+	limit       smoke.CoreLimit
+	jarSize     canner.JarSize
+	core        []form.Log[units.Temperature]
+	cooler      form.Log[units.Temperature]
+	steam       form.Log[units.Temperature]
+	year        year
 }
 
 // load reads the season and its logs, which lie beside it; an error names the file and the field or line.
 func load(path string) (season, error) {
-	var f file
-	if err := form.Read(path, &f); err != nil {
+	var s season
+	if err := form.Read(path, &s.file); err != nil {
 		return season{}, err
 	}
-	s, err := f.understand()
-	if err != nil {
+	if err := s.understand(); err != nil {
 		return season{}, fmt.Errorf("%s: %w", path, err)
 	}
-	if s.core, err = form.Log(path, f.CoreLog, series.ReadColumns[units.Temperature]); err != nil {
+	var err error
+	if s.core, err = form.ReadLogs[units.Temperature](path, s.CoreLog, "coreFormat", s.CoreFormat); err != nil {
 		return season{}, err
 	}
-	if s.cooler, err = form.Log(path, f.CoolerLog, oneColumn); err != nil {
+	if s.cooler, err = form.ReadLog[units.Temperature](path, s.CoolerLog, "coolerFormat", s.CoolerFormat); err != nil {
 		return season{}, err
 	}
-	s.steam, err = form.Log(path, f.Run.Log, oneColumn)
+	s.steam, err = form.ReadLog[units.Temperature](path, s.Run.Log, "run.format", s.Run.Format)
 	return s, err
 }
 
-func oneColumn(r io.Reader) (series.Series[units.Temperature], error) {
-	return series.ReadColumn[units.Temperature](r, "")
+func (s *season) understand() (err error) {
+	for _, c := range []struct {
+		name  string
+		above bool
+		wants string
+	}{
+		{"households", s.Households > 0, "a number above 0"}, {"people", s.People > 0, "a number above 0"},
+		{"canner.jarsPerLoad", s.Canner.JarsPerLoad > 0, "a number above 0"}, {"fish", len(s.Fish) > 0, "at least one"},
+		{"serving", s.Serving > 0, "more than 0 g"}, {"packPerJar", s.PackPerJar > 0, "more than 0 g"},
+	} {
+		if !c.above {
+			return fmt.Errorf("%s: expected %s", c.name, c.wants)
+		}
+	}
+	if err := s.understandFish(); err != nil {
+		return err
+	}
+	if s.Cure.SaltParts <= 0 || s.Cure.SugarParts < 0 {
+		return errors.New("cure: expected salt parts above 0 and sugar parts of 0 or more")
+	}
+	s.mix = brine.Mix{Salt: s.Cure.SaltParts, Sugar: s.Cure.SugarParts}
+	if s.salt, err = brine.FindIngredient(s.Cure.Salt); err != nil {
+		return fmt.Errorf("cure.salt: %w", err)
+	}
+	if s.sugar, err = brine.FindIngredient(s.Cure.Sugar); err != nil {
+		return fmt.Errorf("cure.sugar: %w", err)
+	}
+	if s.SmokingLoss.Low > s.SmokingLoss.High {
+		return errors.New("smokingLoss: low must not be above high")
+	}
+	if s.limit, err = smoke.FindCoreLimit(s.CoreLimit); err != nil {
+		return fmt.Errorf("coreLimit: %w", err)
+	}
+	if s.jarSize, err = canner.FindJarSize(s.Run.JarSize); err != nil {
+		return fmt.Errorf("run.jarSize: %w", err)
+	}
+	s.year, err = s.Year.understand(s.Canner)
+	return err
 }
 
-func (f file) understand() (season, error) {
-	r := &form.Fields{}
-	s := season{about: f.About, place: f.Place, households: f.Households, people: f.People, jarsPerLoad: f.Canner.JarsPerLoad}
-	r.Require(f.About != "", "about", "say what this season is, and that it is invented if it is")
-	s.altitude = form.Field(r, "altitude", f.Altitude, units.ParseLength)
-	r.Require(f.Households > 0, "households", "expected a number above 0")
-	r.Require(f.People > 0, "people", "expected a number above 0")
-	s.serving = form.Field(r, "serving", f.Serving, units.ParseMass)
-	r.Require(s.serving > 0 || r.Err != nil, "serving", "expected more than 0 g")
-	s.gauge = form.Field(r, "canner.gauge", f.Canner.Gauge, process.ParseGauge)
-	s.jar = form.Field(r, "canner.jar", f.Canner.Jar, process.ParseJar)
-	r.Require(f.Canner.JarsPerLoad > 0, "canner.jarsPerLoad", "expected a number above 0")
-	s.packPerJar = form.Field(r, "packPerJar", f.PackPerJar, units.ParseMass)
-	r.Require(s.packPerJar > 0 || r.Err != nil, "packPerJar", "expected more than 0 g")
-	f.readFish(r, &s)
-	f.readCure(r, &s)
-	s.coreLimit = form.Field(r, "coreLimit", f.CoreLimit, smoke.FindCoreLimit)
-	s.lossLow = form.Field(r, "smokingLoss.low", f.Loss.Low, units.ParseRatio)
-	s.lossHigh = form.Field(r, "smokingLoss.high", f.Loss.High, units.ParseRatio)
-	r.Require(s.lossLow <= s.lossHigh, "smokingLoss", "low must not be above high")
-	f.Run.read(r, &s)
-	f.Year.read(r, &s)
-	return s, r.Err
-}
-
-func (f file) readFish(r *form.Fields, s *season) {
-	r.Require(len(f.Fish) > 0, "fish", "expected at least one fish")
+func (s *season) understandFish() error {
 	caught := map[yield.Species]int{}
-	for i, one := range f.Fish {
-		field := fmt.Sprintf("fish[%d]", i)
-		species := form.Field(r, field+".species", one.Species, yield.ParseSpecies)
-		mass := form.Field(r, field+".mass", one.Mass, units.ParseMass)
-		r.Require(mass > 0 || r.Err != nil, field+".mass", "expected more than 0 g")
-		s.fish = append(s.fish, fish{species, mass})
-		caught[species]++
+	for i, one := range s.Fish {
+		if one.Mass <= 0 {
+			return fmt.Errorf("fish[%d].mass: expected more than 0 g", i)
+		}
+		caught[one.Species]++
 	}
-	s.smoker = map[yield.Species]int{}
-	for i, one := range f.Smoker {
-		field := fmt.Sprintf("smoker[%d]", i)
-		species := form.Field(r, field+".species", one.Species, yield.ParseSpecies)
-		r.Require(one.Largest >= 0 && one.Largest <= caught[species], field+".largest",
-			fmt.Sprintf("%d of %s for the smoker, but %d caught", one.Largest, species, caught[species]))
-		s.smoker[species] = one.Largest
+	for i, one := range s.Smoker {
+		if one.Largest < 0 || one.Largest > caught[one.Species] {
+			return fmt.Errorf("smoker[%d].largest: %d of %s for the smoker, but %d caught", i, one.Largest, one.Species,
+				caught[one.Species])
+		}
 	}
-	s.weighed = map[weighing]units.Ratio{}
-	for i, w := range f.Weighed {
-		field := fmt.Sprintf("weighed[%d]", i)
-		key := weighing{form.Field(r, field+".species", w.Species, yield.ParseSpecies), form.Field(r, field+".stage", w.Stage, yield.ParseStage)}
-		s.weighed[key] = form.Field(r, field+".share", w.Share, units.ParseRatio)
-	}
+	return nil
 }
 
-func (f file) readCure(r *form.Fields, s *season) {
-	s.saltToFish = form.Field(r, "cure.saltToFish", f.Cure.SaltToFish, units.ParseRatio)
-	r.Require(f.Cure.SaltParts > 0 && f.Cure.SugarParts >= 0, "cure", "expected salt parts above 0 and sugar parts of 0 or more")
-	s.mix = brine.Mix{Salt: units.Mass(f.Cure.SaltParts), Sugar: units.Mass(f.Cure.SugarParts)}
-	s.salt = form.Field(r, "cure.salt", f.Cure.Salt, brine.FindIngredient)
-	s.sugar = form.Field(r, "cure.sugar", f.Cure.Sugar, brine.FindIngredient)
+// toSmoker is how many of a species go to the smoker.
+func (s season) toSmoker(species yield.Species) (n int) {
+	for _, one := range s.Smoker {
+		if one.Species == species {
+			n = one.Largest
+		}
+	}
+	return n
+}
+
+// ownShare is the share that the households weighed.
+func (s season) ownShare(species yield.Species, stage yield.Stage) (share units.Ratio, known bool) {
+	for _, w := range s.Weighed {
+		if w.Species == species && w.Stage == stage {
+			share, known = w.Share, true
+		}
+	}
+	return share, known
 }

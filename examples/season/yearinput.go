@@ -6,128 +6,99 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"example.org/lakelarder/examples/internal/form"
 	"example.org/lakelarder/units"
-	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/yield/coldchain/keeping"
 	larder "example.org/lakelarder/yield/season"
 )
 
+const day = 24 * time.Hour
+
 type fileYear struct {
-	First    string        `json:"first"`
-	Weeks    int           `json:"weeks"`
-	Lag      int           `json:"lag"`
-	Rule     fileRule      `json:"rule"`
-	Trips    []fileTrip    `json:"trips"`
-	Fresh    fileKeeping   `json:"fresh"`
-	Jars     fileProduct   `json:"jars"`
-	Smoked   fileProduct   `json:"smoked"`
-	Ice      string        `json:"icePerFish"`
-	JarSalt  string        `json:"saltPerJar"`
-	Currency string        `json:"currency"`
-	Trip     string        `json:"pricePerTrip"`
-	Together filePriceList `json:"prices"`
-}
-
-type fileRule struct {
-	Shape      string `json:"shape"`
-	Anglers    int    `json:"anglers"`
-	Daily      int    `json:"daily"`
-	Possession int    `json:"possession"`
-	Processed  int    `json:"processed"`
-	Annual     int    `json:"annual"`
-}
-
-type fileTrip struct {
-	Week     int `json:"week"`
-	Days     int `json:"days"`
-	Expected int `json:"expected"`
-	Possible int `json:"possible"`
-}
-
-type fileKeeping struct {
-	Days   int    `json:"days"`
-	Source string `json:"source"`
-	Place  string `json:"place"`
-	Basis  string `json:"basis"`
+	First        string          `wire:"required" help:"what week 0 is"`
+	Weeks        int             `wire:"required"`
+	Lag          int             `wire:"required" help:"weeks until fish is preserved"`
+	Rule         larder.Rule     `wire:"required"`
+	Trips        []larder.Trip   `help:"in the order of their weeks"`
+	Fresh        *larder.Keeping `help:"of fresh fish, where it is shorter than published" example:"{\"time\": \"1 d\", \"citation\": {\"place\": \"a label\", \"basis\": \"practice\"}}"`
+	Jars         fileProduct     `wire:"required"`
+	Smoked       fileProduct     `wire:"required"`
+	IcePerFish   units.Ratio     `wire:"required" help:"ice for the mass of whole fish"`
+	SaltPerJar   units.Mass      `wire:"required" help:"for taste"`
+	Currency     string          `wire:"required"`
+	PricePerTrip decimal.Decimal `wire:"required"`
+	Prices       prices          `wire:"required"`
 }
 
 type fileProduct struct {
-	Meals   string      `json:"mealsAWeek"`
-	Serving string      `json:"serving"`
-	Pack    string      `json:"pack"`
-	Served  string      `json:"served"`
-	Keeps   fileKeeping `json:"keeps"`
+	MealsAWeek decimal.Decimal `wire:"required" help:"of each person"`
+	Serving    units.Mass      `wire:"required"`
+	Pack       units.Mass      `wire:"required" help:"raw fish in one jar or bag"`
+	Served     units.Ratio     `wire:"required" help:"share of the pack that is eaten"`
+	Keeps      *larder.Keeping `help:"where it is shorter than published" example:"{\"time\": \"30 d\", \"citation\": {\"place\": \"a label\", \"basis\": \"practice\"}}"`
 }
 
-type filePriceList struct {
-	Jar  string `json:"jarAndLid"`
-	Bag  string `json:"bag"`
-	Load string `json:"cannerLoad"`
+// prices are in the currency of the year.
+type prices struct {
+	JarAndLid  decimal.Decimal `wire:"required"`
+	Bag        decimal.Decimal `wire:"required"`
+	CannerLoad decimal.Decimal `wire:"required"`
 }
 
-// year is what the file says of it, understood.
+// year is what the file says of it, understood: the year without the fish and what is eaten, and the two products
+// without their yields, which all follow from the catch.
 type year struct {
-	first        string
-	plan         larder.Year // without the fish and what is eaten, which follow from the catch
-	jars, smoked larder.Want // without the yields, which follow too
-	ice          units.Ratio // for the mass of whole fish
-	jarSalt      units.Mass
-	currency     string
-	trip         decimal.Decimal
-	prices       [3]decimal.Decimal // jar, bag, load
+	plan         larder.Year
+	jars, smoked larder.Want
 }
 
-func (f fileYear) read(r *form.Fields, s *season) {
-	y := &s.year
-	y.first, y.currency = f.First, f.Currency
-	r.Require(f.First != "", "year.first", "say what week 0 is")
-	y.plan = larder.Year{Weeks: f.Weeks, Lag: f.Lag, Fresh: f.Fresh.read(r, "year.fresh", keeping.Raw, keeping.InRefrigerator)}
-	y.plan.Rule = larder.Rule{
-		Shape: form.Field(r, "year.rule.shape", f.Rule.Shape, larder.ParseShape), Anglers: f.Rule.Anglers, Daily: f.Rule.Daily,
-		Possession: f.Rule.Possession, Processed: f.Rule.Processed, Annual: f.Rule.Annual,
-	}
-	for _, t := range f.Trips {
-		y.plan.Trips = append(y.plan.Trips, larder.Trip(t))
-	}
-	y.jars = f.Jars.read(r, "year.jars", s.jar.String()+" jars", keeping.HomeCanned, keeping.InCupboard)
-	y.jars.Load = s.jarsPerLoad
-	y.smoked = f.Smoked.read(r, "year.smoked", "smoked, frozen", keeping.SmokedVacuum, keeping.InFreezer)
-	y.plan.Keeps = y.jars.Keeps
-	y.ice = form.Field(r, "year.icePerFish", f.Ice, units.ParseRatio)
-	y.jarSalt = form.Field(r, "year.saltPerJar", f.JarSalt, units.ParseMass)
-	r.Require(y.ice >= 0 && y.jarSalt >= 0, "year", "ice and salt must not be negative")
-	y.trip = price(r, "year.pricePerTrip", f.Trip)
-	y.prices = [3]decimal.Decimal{
-		price(r, "year.prices.jarAndLid", f.Together.Jar), price(r, "year.prices.bag", f.Together.Bag), price(r, "year.prices.cannerLoad", f.Together.Load),
-	}
-}
-
-func price(r *form.Fields, name, text string) decimal.Decimal {
-	return form.Field(r, name, text, func(text string) (decimal.Decimal, error) {
-		d, err := decimal.NewFromString(text)
-		if err != nil || d.IsNegative() {
-			return decimal.Zero, fmt.Errorf("cannot read %q as a price: expected a number of 0 or more", text)
+func (f fileYear) understand(c fileCanner) (y year, err error) {
+	for _, price := range []struct {
+		name  string
+		value decimal.Decimal
+	}{
+		{"pricePerTrip", f.PricePerTrip}, {"prices.jarAndLid", f.Prices.JarAndLid}, {"prices.bag", f.Prices.Bag},
+		{"prices.cannerLoad", f.Prices.CannerLoad},
+	} {
+		if price.value.IsNegative() {
+			return y, fmt.Errorf("year.%s: %v: expected a number of 0 or more", price.name, price.value)
 		}
-		return d, nil
-	})
+	}
+	if f.IcePerFish < 0 || f.SaltPerJar < 0 {
+		return y, fmt.Errorf("year: ice and salt must not be negative")
+	}
+	y.plan = larder.Year{Weeks: f.Weeks, Lag: f.Lag, Rule: f.Rule, Trips: f.Trips, Fishing: larder.Expected,
+		Fresh: keeps(f.Fresh, keeping.Raw, keeping.InRefrigerator)}
+	if y.jars, err = f.Jars.understand(c.Jar.String()+" jars", keeps(f.Jars.Keeps, keeping.HomeCanned,
+		keeping.InCupboard)); err != nil {
+		return y, fmt.Errorf("year.jars: %w", err)
+	}
+	y.jars.Load = c.JarsPerLoad
+	if y.smoked, err = f.Smoked.understand("smoked, frozen", keeps(f.Smoked.Keeps, keeping.SmokedVacuum,
+		keeping.InFreezer)); err != nil {
+		return y, fmt.Errorf("year.smoked: %w", err)
+	}
+	y.plan.Keeps = y.jars.Keeps
+	return y, nil
 }
 
-// read is the strictest time that is published for a food, or the file's own where it states a shorter one.
-func (f fileKeeping) read(r *form.Fields, name string, food keeping.Food, storage keeping.Storage) larder.Keeping {
+func (f fileProduct) understand(name string, keeps larder.Keeping) (larder.Want, error) {
+	meals, err := units.Of(f.MealsAWeek, units.One)
+	if err != nil {
+		return larder.Want{}, fmt.Errorf("mealsAWeek: %w", err)
+	}
+	if f.Served <= 0 || f.Served > units.One {
+		return larder.Want{}, fmt.Errorf("served: %v: expected more than 0 %% and no more than 100 %%", f.Served)
+	}
+	return larder.Want{Name: name, Meals: meals, Serving: f.Serving, Pack: f.Pack, Served: f.Served, Keeps: keeps}, nil
+}
+
+// keeps is the strictest time that is published for a food, or the file's own where it states a shorter one.
+func keeps(stated *larder.Keeping, food keeping.Food, storage keeping.Storage) larder.Keeping {
 	rule := strictest(food, storage)
-	published := larder.Keeping{Time: rule.Low, Citation: rule.Citation}
-	if f == (fileKeeping{}) {
-		return published
+	if stated != nil && stated.Time < rule.Low {
+		return *stated
 	}
-	r.Require(f.Days > 0, name+".days", "a stated keeping time must be one day or more")
-	stated := larder.Keeping{Time: time.Duration(f.Days) * day, Citation: cite.Citation{
-		Source: form.Field(r, name+".source", f.Source, cite.ParseSource), Where: f.Place, Basis: form.Field(r, name+".basis", f.Basis, cite.ParseBasis),
-	}}
-	if stated.Time < published.Time {
-		return stated
-	}
-	return published
+	return larder.Keeping{Time: rule.Low, Citation: rule.Citation}
 }
 
 // strictest is the first rule of safety for a food or, where there is none with an end, of quality.
@@ -140,18 +111,4 @@ func strictest(food keeping.Food, storage keeping.Storage) keeping.Rule {
 		return times.Quality[0].Rule
 	}
 	return keeping.Rule{}
-}
-
-func (f fileProduct) read(r *form.Fields, field, name string, food keeping.Food, storage keeping.Storage) larder.Want {
-	return larder.Want{
-		Name: name, Serving: form.Field(r, field+".serving", f.Serving, units.ParseMass), Pack: form.Field(r, field+".pack", f.Pack, units.ParseMass),
-		Meals: form.Field(r, field+".mealsAWeek", f.Meals, func(text string) (units.Ratio, error) {
-			d, err := decimal.NewFromString(text)
-			if err != nil {
-				return 0, fmt.Errorf("cannot read %q as a number of meals", text)
-			}
-			return units.Of(d, units.One)
-		}),
-		Served: form.Field(r, field+".served", f.Served, units.ParseRatio), Keeps: f.Keeps.read(r, field+".keeps", food, storage),
-	}
 }

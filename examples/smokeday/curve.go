@@ -1,19 +1,17 @@
 package main
 
 import (
+	"fmt"
+	"math"
 	"strings"
 	"time"
 
-	"example.org/lakelarder/smoke"
+	"example.org/lakelarder/examples/internal/chart"
+	"example.org/lakelarder/examples/internal/sheet"
+	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
-
-// letters name the probes, in the order of the record.
-const letters = "ABCDEFGH"
-
-// strip is the row of marks beside the figures, from low to high.
-const stripWidth = 46
 
 // moment is one row of the curve; what was not planned or not recorded then is not set.
 type moment struct {
@@ -44,28 +42,31 @@ func (s study) moment(at time.Duration) moment {
 	return m
 }
 
-func (s study) printCurve(p *page) {
-	p.Heading("The core, expected and recorded")
+func (s study) printCurve(p *sheet.Sheet) {
+	p.Heading("Details: the core, expected and recorded")
 	for i, c := range s.cores {
 		hottest, _ := c.Series.Max()
-		p.Line("%s  %s: %d readings, at most %s at %s, at the limit %s", letters[i:i+1], c.Name, c.Series.Len(), p.bare(hottest.Value), s.clock(hottest.At), s.reached(c.Series))
+		p.Line("%s  %s: %d readings, at most %s at %s, at the limit %s", letters[i:i+1], c.Name, c.Series.Len(),
+			sheet.Down(p, hottest.Value), s.clock(hottest.At), s.reached(c.Series))
 	}
 	s.printLate(p)
 	s.printBelief(p)
-	p.Line("A wet surface settles at the wet bulb of the air, and the core cannot pass it until the surface has dried %s.", p.From(smoke.AirSource()))
-	p.Line("Air %s; expected: thick fillet in slack air, likely, thin fillet in brisk air; figures cut, not rounded.", s.airIs())
+	p.Line("A wet surface settles at the wet bulb of the air, and the core cannot pass it until the surface has dried%s.", p.From(moistair.Source()))
+	p.Line("Air %s; expected: thick fillet in slack air, likely, thin fillet in brisk air; figures cut, not rounded.",
+		s.airIs())
 	p.Line("Marks: . range expected, o likely, w wet bulb, ^ air, | limit, letters the probes, * two at one place")
 	head := []any{"", "", "air", "wet", "slow", "likely", "fast"}
-	format := "%5s %-5s %6s %6s  %6s %6s %6s "
+	format := "%5s %-5s %5s %5s %5s %6s %5s"
 	for i := range s.cores {
-		format += " %6s"
+		format += " %5s"
 		head = append(head, letters[i:i+1])
 	}
 	scale := s.scale(p)
 	p.Line(format+"  %s", append(head, scale.head(p))...)
 	for at := time.Duration(0); at <= s.ends(); {
 		m := s.moment(at)
-		row := []any{s.clock(at), m.stage, bare(p, m.shownAir()), bare(p, m.wetBulb), bare(p, m.low), bare(p, m.likely), bare(p, m.high)}
+		row := []any{s.clock(at), m.stage, bare(p, m.shownAir()), bare(p, m.wetBulb), bare(p, m.low), bare(p,
+			m.likely), bare(p, m.high)}
 		for _, core := range m.cores {
 			row = append(row, bare(p, core))
 		}
@@ -88,7 +89,7 @@ func (s study) reached(core series.Series[units.Temperature]) string {
 }
 
 // printLate says so when a probe came to the limit later than the slowest case of the model, or never.
-func (s study) printLate(p *page) {
+func (s study) printLate(p *sheet.Sheet) {
 	slowest := s.plan.Core.ToLimit.High
 	if slowest == 0 {
 		return
@@ -121,17 +122,26 @@ func (m moment) shownAir() units.Temperature {
 	return m.air
 }
 
-func bare(p *page, t units.Temperature) string {
+// bare is a temperature on the one scale of the table, without its unit, cut: 179.97 never looks like 180.
+func bare(p *sheet.Sheet, t units.Temperature) string {
 	if !t.IsSet() {
 		return "-"
 	}
-	return p.bare(t)
+	scale := units.FahrenheitScale
+	if p.System == units.Metric {
+		scale = units.CelsiusScale
+	}
+	return t.In(scale, 4).RoundFloor(1).StringFixed(1)
 }
 
-// scale is from the lowest to the highest temperature shown, in whole tens of degrees.
-type scale struct{ low, high float64 }
+// scale is the row of marks beside the figures, from the lowest to the highest temperature shown, in whole tens of
+// degrees, as wide as the sheet leaves room.
+type scale struct {
+	low, high float64
+	width     int
+}
 
-func (s study) scale(p *page) scale {
+func (s study) scale(p *sheet.Sheet) scale {
 	lowest, highest := s.strict.Limit.AtLeast, s.strict.Limit.AtLeast
 	see := func(t units.Temperature) {
 		if t.IsSet() && t.Below(lowest) {
@@ -155,20 +165,20 @@ func (s study) scale(p *page) scale {
 		see(least.Value)
 		see(most.Value)
 	}
-	return scale{float64(p.tens(lowest)), float64(p.tens(highest) + 10)}
+	return scale{tens(p, lowest), tens(p, highest) + 10, max(10, sheet.Width-44-6*len(s.cores))}
 }
 
-func (s scale) at(p *page, t units.Temperature) int {
-	return int((p.degrees(t) - s.low) / (s.high - s.low) * (stripWidth - 1))
+func (s scale) at(p *sheet.Sheet, t units.Temperature) int {
+	return int((chart.Degrees(t, p.System) - s.low) / (s.high - s.low) * float64(s.width-1))
 }
 
-func (s scale) head(p *page) string {
-	low, high := p.whole(s.low), p.whole(s.high)
-	return low + strings.Repeat(" ", max(1, stripWidth-len([]rune(low))-len([]rune(high)))) + high
+func (s scale) head(p *sheet.Sheet) string {
+	low, high := whole(p, s.low), whole(p, s.high)
+	return low + strings.Repeat(" ", max(1, s.width-len([]rune(low))-len([]rune(high)))) + high
 }
 
-func (s scale) strip(p *page, m moment, limit units.Temperature) string {
-	cells := []byte(strings.Repeat(" ", stripWidth))
+func (s scale) strip(p *sheet.Sheet, m moment, limit units.Temperature) string {
+	cells := []byte(strings.Repeat(" ", s.width))
 	mark := func(t units.Temperature, c byte) {
 		if t.IsSet() {
 			cells[s.at(p, t)] = c
@@ -192,4 +202,13 @@ func (s scale) strip(p *page, m moment, limit units.Temperature) string {
 		mark(core, c)
 	}
 	return strings.TrimRight(string(cells), " ")
+}
+
+// tens is a temperature cut to whole tens of degrees.
+func tens(p *sheet.Sheet, t units.Temperature) float64 {
+	return 10 * math.Floor(chart.Degrees(t, p.System)/10)
+}
+
+func whole(p *sheet.Sheet, degrees float64) string {
+	return fmt.Sprintf("%.0f %s", degrees, chart.Scale(p.System))
 }

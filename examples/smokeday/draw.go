@@ -11,175 +11,156 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// The picture, in pixels: margins around the plot.
+// The styles of the picture, told apart without colours.
 const (
-	width, height            = 1000, 620
-	left, right, top, bottom = 76, 28, 150, 84
+	planned  = `stroke="#999" stroke-width="1.2" stroke-dasharray="8 3"`
+	recorded = `stroke="#777" stroke-width="1"`
+	ceiling  = `stroke="#000" stroke-width="1.2" stroke-dasharray="1 3"`
+	likely   = `stroke="#555" stroke-width="1"`
+	expected = `fill="#ddd"`
+	hold     = `fill="#aaa"`
 )
 
-// The lines of the picture; a probe takes the next of its colours.
-const (
-	planned  = `stroke="#c8a070" stroke-width="2" stroke-dasharray="6 4"`
-	recorded = `stroke="#c06000" stroke-width="1.5"`
-	ceiling  = `stroke="#2090c0" stroke-width="2" stroke-dasharray="2 3"`
-	likely   = `stroke="#808080" stroke-width="1.5"`
-	expected = `fill="#b0b0b0" fill-opacity="0.35"`
-	limit    = `stroke="#c02020" stroke-width="1.5"`
-	shade    = `fill="#30a05c" fill-opacity="0.30"`
-	grid     = `stroke="#e4e4e4"`
-	frame    = `stroke="#444"`
-	small    = `font-size="11" fill="#666"`
-)
-
-var probeColours = [...]string{"#0050b0", "#902080", "#207030", "#a04000", "#006070", "#604000", "#5030c0", "#303030"}
-
-// plot maps times and temperatures to pixels.
-type plot struct {
-	*chart.Picture
-	p    *page
-	end  time.Duration // right end of the time axis
-	axis scale
+// draw is the day against the clock: the air, what a wet surface can reach, the core expected and recorded, the limit
+// and the longest hold.
+func (s study) draw(system units.System) string {
+	title := "Hot smoker, and the fish in it"
+	keys := 7 + len(s.cores)
+	if s.air.Len() > 0 {
+		keys++
+	}
+	c := &chart.Plot{Picture: chart.New(title,
+		"The air planned and recorded, the wet bulb, the core expected as a band and recorded for each probe, the limit as a dashed line, the longest hold as a dark band. "+
+			"Verdict: "+s.all.Verdict.String()+".", 366+15*keys), Left: 38, Top: 80, Right: chart.Width - 20, Bottom: 300}
+	end := (s.ends() + time.Hour - 1).Truncate(time.Hour)
+	c.X, c.Y = chart.Axis{Low: 0, High: end.Hours()}, s.span(system)
+	c.Text(10, 20, "start", chart.Bold, title)
+	c.Text(10, 36, "start", chart.Note, s.Place)
+	c.Text(10, 51, "start", chart.Note, "Verdict: "+s.all.Verdict.String())
+	s.drawExpected(c, system)
+	s.drawStages(c)
+	c.Frame("clock time, hours and minutes", "temperature, "+chart.Scale(system), hoursOf(end.Hours()),
+		func(h float64) string {
+			return s.clock(time.Duration(h * float64(time.Hour)))[:5]
+		})
+	y := c.AtY(chart.Degrees(s.strict.Limit.AtLeast, system))
+	c.Line(c.Left, y, c.Right, y, chart.Limit)
+	c.Curve(likely, points(c, s.likely, system))
+	c.Curve(planned, s.steps(c, system, func(i int) units.Temperature { return s.schedule.Stages[i].Air }))
+	c.Curve(ceiling, s.steps(c, system, func(i int) units.Temperature { return s.wetBulbs[i] }))
+	if s.air.Len() > 0 {
+		c.Curve(recorded, points(c, s.air, system))
+	}
+	for i, probe := range s.cores {
+		c.Curve(probeStyle(i), points(c, probe.Series, system))
+	}
+	s.legend(c)
+	return c.String()
 }
 
-func (c *plot) x(at time.Duration) float64 {
-	return left + (width-left-right)*at.Minutes()/c.end.Minutes()
+func probeStyle(i int) string {
+	return fmt.Sprintf(`stroke="#000" stroke-width="%.1f" stroke-dasharray="%s"`, 2.2-0.2*float64(i%4),
+		[]string{"none", "6 2", "3 2", "10 3 2 3"}[i%4])
 }
 
-func (c *plot) y(t units.Temperature) float64 { return c.level(c.p.degrees(t)) }
-
-func (c *plot) level(degrees float64) float64 {
-	return height - bottom - float64((height-top-bottom)*(degrees-c.axis.low))/(c.axis.high-c.axis.low)
+// span is the upright axis, from the lowest to the highest temperature of the picture.
+func (s study) span(system units.System) chart.Axis {
+	values := []float64{chart.Degrees(s.strict.Limit.AtLeast, system)}
+	for i, stage := range s.schedule.Stages {
+		values = append(values, chart.Degrees(stage.Air, system))
+		if s.wetBulbs[i].IsSet() {
+			values = append(values, chart.Degrees(s.wetBulbs[i], system))
+		}
+	}
+	curves := []series.Series[units.Temperature]{s.low, s.likely, s.high, s.air}
+	for _, c := range s.cores {
+		curves = append(curves, c.Series)
+	}
+	for _, c := range curves {
+		if c.Len() == 0 {
+			continue
+		}
+		least, _ := c.Min()
+		most, _ := c.Max()
+		values = append(values, chart.Degrees(least.Value, system), chart.Degrees(most.Value, system))
+	}
+	return chart.Fitted(values...)
 }
 
-func (c *plot) points(s series.Series[units.Temperature]) []chart.Point {
+func points(c *chart.Plot, s series.Series[units.Temperature], system units.System) []chart.Point {
 	var all []chart.Point
 	for _, r := range s.Readings() {
-		all = append(all, chart.Point{X: c.x(r.At), Y: c.y(r.Value)})
+		all = append(all, c.At(r.At.Hours(), chart.Degrees(r.Value, system)))
 	}
 	return all
 }
 
-// draw is the day against the clock: the air, what a wet surface can reach, the core expected and recorded, the limit and the longest hold.
-func (s study) draw(p *page) string {
-	c := &plot{Picture: chart.New(width, height), p: p, end: (s.ends() + time.Hour - 1).Truncate(time.Hour), axis: s.scale(p)}
-	c.Text(left, 26, "start", `font-size="17"`, fmt.Sprintf("Hot smoker, and the fish in it: %s", s.place))
-	s.axes(c)
-	s.drawStages(c)
-	s.drawHold(c)
-	low, high := c.points(s.low), c.points(s.high)
+// drawExpected is the band of the core expected, and the longest hold of all probes.
+func (s study) drawExpected(c *chart.Plot, system units.System) {
+	low, high := points(c, s.low, system), points(c, s.high, system)
 	for i := len(high) - 1; i >= 0; i-- {
 		low = append(low, high[i])
 	}
 	c.Area(expected, low)
-	c.Curve(likely, c.points(s.likely))
-	c.Curve(planned, s.steps(c, func(i int) units.Temperature { return s.schedule.Stages[i].Air }))
-	c.Curve(ceiling, s.steps(c, func(i int) units.Temperature { return s.wetBulbs[i] }))
-	if s.air.Len() > 0 {
-		c.Curve(recorded, c.points(s.air))
+	if h := s.strict; h.Held > 0 {
+		from, to := c.AtX(h.Began.Hours()), c.AtX((h.Began + h.Held).Hours())
+		c.Rect(from, c.Top, math.Max(1, to-from), c.Bottom-c.Top, hold)
 	}
-	for i, probe := range s.cores {
-		c.Curve(probeStyle(i), c.points(probe.Series))
-	}
-	s.legend(c)
-	c.Text(left, height-22, "start", small, "Expected: a model of a slab, to plan with. Only probes in the cores tell, and the coldest decides.")
-	c.Text(left, height-7, "start", small, s.about)
-	return c.String()
 }
 
-func probeStyle(i int) string { return `stroke="` + probeColours[i] + `" stroke-width="2.5"` }
-
-// steps is a value of each stage of the smoking, level through the stage; the cooling is left to the record where it has a wet surface.
-func (s study) steps(c *plot, of func(stage int) units.Temperature) []chart.Point {
+// steps is a value of each stage of the smoking, level through the stage; the cooling is left to the record where it
+// has a wet surface.
+func (s study) steps(c *chart.Plot, system units.System, of func(stage int) units.Temperature) []chart.Point {
 	var all []chart.Point
 	began := time.Duration(0)
 	for i, stage := range s.schedule.Stages {
 		if stage.Kind == smoke.Cool {
 			break
 		}
-		y := c.y(of(i))
-		all = append(all, chart.Point{X: c.x(began), Y: y}, chart.Point{X: c.x(began + stage.For), Y: y})
+		degrees := chart.Degrees(of(i), system)
+		all = append(all, c.At(began.Hours(), degrees), c.At((began+stage.For).Hours(), degrees))
 		began += stage.For
 	}
 	return all
 }
 
 // drawStages parts the stages by lines and names them above the plot, on two levels so that short ones have room.
-func (s study) drawStages(c *plot) {
+func (s study) drawStages(c *chart.Plot) {
 	began := time.Duration(0)
 	for i, stage := range s.schedule.Stages {
-		x := c.x(began)
-		c.Line(x, top-8, x, height-bottom, `stroke="#bbb"`)
-		c.Text(x+4, top-8+float64(12*(i%2))-8, "start", `font-size="12" fill="#666"`, stage.Kind.String())
+		x := c.AtX(began.Hours())
+		c.Line(x, c.Top, x, c.Bottom, chart.Thin)
+		c.Text(x+3, c.Top+10+float64(11*(i%2)), "start", chart.Halo, stage.Kind.String())
 		began += stage.For
 	}
 }
 
-// drawHold shades the longest hold of all probes and draws the limit.
-func (s study) drawHold(c *plot) {
-	h := s.strict
-	y := c.y(h.Limit.AtLeast)
-	c.Line(left, y, width-right, y, limit)
-	if h.Held == 0 {
-		return
+// hoursOf are whole hours, few enough to be read.
+func hoursOf(hours float64) []float64 {
+	step := 1.0
+	for hours/step > 7 {
+		step++
 	}
-	from, to := c.x(h.Began), c.x(h.Began+h.Held)
-	c.Rect(from, top, math.Max(1, to-from), height-bottom-top, shade)
+	var all []float64
+	for h := 0.0; h <= hours; h += step {
+		all = append(all, h)
+	}
+	return all
 }
 
-func (s study) axes(c *plot) {
-	hours := int(c.end / time.Hour)
-	for h := 0; h <= hours; h++ {
-		x := c.x(time.Duration(h) * time.Hour)
-		c.Line(x, top, x, height-bottom, grid)
-		if hours <= 14 || h%(1+hours/14) == 0 {
-			c.Text(x, height-bottom+18, "middle", "", s.clock(time.Duration(h) * time.Hour)[:5])
-		}
-	}
-	step := 10.
-	if c.axis.high-c.axis.low > 120 {
-		step = 20
-	}
-	for t := step * math.Ceil(c.axis.low/step); t <= c.axis.high; t += step {
-		c.Line(left, c.level(t), width-right, c.level(t), grid)
-		c.Text(left-8, c.level(t)+4, "end", "", fmt.Sprintf("%.0f", t))
-	}
-	c.Line(left, top, left, height-bottom, frame)
-	c.Line(left, height-bottom, width-right, height-bottom, frame)
-	c.Text((left+width-right)/2, height-bottom+38, "middle", "", "clock time, hours and minutes")
-	c.Turned(24, float64(top+height-bottom)/2, -90, "", "temperature, "+c.p.Scale().String())
-}
-
-// legend names the lines in columns above the plot.
-func (s study) legend(c *plot) {
-	type key struct{ style, words string }
-	keys := []key{{planned, "air, planned"}, {ceiling, "wet bulb: the most a wet surface reaches"}, {"", "core expected, range and likely"}}
+// legend names the lines below the plot.
+func (s study) legend(c *chart.Plot) {
+	y := c.Key(346, planned, "air, planned")
 	if s.air.Len() > 0 {
-		keys = append(keys, key{recorded, "air, recorded"})
+		y = c.Key(y, recorded, "air, recorded")
 	}
+	y = c.Key(y, ceiling, "wet bulb: the most a wet surface reaches")
 	for i, probe := range s.cores {
-		keys = append(keys, key{probeStyle(i), letters[i:i+1] + " " + short(probe.Name)})
+		y = c.Key(y, probeStyle(i), letters[i:i+1]+" "+probe.Name)
 	}
-	keys = append(keys, key{limit, fmt.Sprintf("%s for %s, %s", s.strict.Limit.ID, held(s.strict.Limit.Hold), c.p.limit(s.strict.Limit.AtLeast))}, key{shade, fmt.Sprintf("longest hold together, %s: %s", held(s.strict.Held), s.strict.Verdict)})
-	for i, k := range keys {
-		x, y := float64(left+(width-left-right)/3*(i%3)), float64(48+18*(i/3))
-		switch k.style {
-		case "":
-			c.Rect(x, y-7, 30, 12, expected)
-			c.Line(x, y-1, x+30, y-1, likely)
-		case shade:
-			c.Rect(x, y-7, 30, 12, shade)
-		default:
-			c.Line(x, y-1, x+30, y-1, k.style)
-		}
-		c.Text(x+38, y+4, "start", `font-size="12"`, k.words)
-	}
-}
-
-// short is a name that fits into a column of the legend.
-func short(name string) string {
-	const most = 36
-	if r := []rune(name); len(r) > most {
-		return string(r[:most-1]) + "…"
-	}
-	return name
+	y = c.Key(y, chart.Limit, fmt.Sprintf("%s: at least this for %s", s.strict.Limit.ID,
+		units.Lasting(s.strict.Limit.Hold)))
+	y = c.Patch(y, hold, fmt.Sprintf("longest hold together, %s: %s", held(s.strict.Held), s.strict.Verdict))
+	y = c.Patch(y, expected, "core expected, range and likely")
+	c.Text(c.Left, y+2, "start", chart.Small, "Expected: a model of a slab, to plan with. Only probes in the cores tell.")
 }

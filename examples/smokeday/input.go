@@ -2,202 +2,170 @@ package main
 
 import (
 	"fmt"
-	"io"
 	"time"
 
 	"example.org/lakelarder/examples/internal/form"
 	"example.org/lakelarder/pressure"
 	"example.org/lakelarder/pressure/process"
 	"example.org/lakelarder/smoke"
+	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
 )
 
-// file is smokeday.json as it is written: texts, so that a fault can be named by its field. What may be empty was not measured.
+// file is smokeday.json as it is written. What is left out or empty was not measured.
 type file struct {
-	About    string `json:"about"`
-	Place    string `json:"place"`
-	Altitude string `json:"altitude"`
+	About    string       `wire:"required" help:"what this day is, and that it is invented if it is"`
+	Place    string       `wire:"required" help:"where"`
+	Altitude units.Length `wire:"required" help:"of the smoker"`
 	Outside  struct {
-		Temperature string `json:"temperature"`
-		Humidity    string `json:"humidity"`
-	} `json:"outside"`
-	Batch       fileBatch   `json:"batch"`
-	Started     string      `json:"started"`
-	Stages      []fileStage `json:"stages"`
-	Alternative string      `json:"alternative"`
-	Core        string      `json:"core"`
-	Air         string      `json:"air"`
-	MaxGap      string      `json:"maxGap"`
-	TakenOut    string      `json:"takenOut"`
-	Weighed     string      `json:"weighed"`
-	Pack        string      `json:"pack"`
-	Jar         string      `json:"jar"`
-	Gauge       string      `json:"gauge"`
+		Temperature units.Temperature `wire:"required" help:"air around the smoker"`
+		Humidity    units.Ratio       `wire:"required" help:"relative, of that air"`
+	} `wire:"required"`
+	Batch       fileBatch                `wire:"required"`
+	Started     form.Clock               `wire:"required" help:"when the first stage and the records begin"`
+	Stages      []fileStage              `wire:"required"`
+	Alternative smoke.CoreLimitID        `wire:"required" help:"a core limit to set beside the strictest"`
+	Core        string                   `wire:"required" help:"the record of the probes in the fish, a CSV file beside this one; every column of temperatures is a probe"`
+	CoreFormat  series.Format            `wire:"partial" help:"how it is written, as far as it does not say so itself" example:"{\"order\": \"day first\"}"`
+	Air         string                   `help:"the record of the smoker's air, if there is one"`
+	AirFormat   series.Format            `wire:"partial" help:"how it is written" example:"{\"order\": \"day first\"}"`
+	Site        smoke.Site               `help:"where the worst of the probes sits" example:"\"thickest part\""`
+	MaxGap      time.Duration            `wire:"required" help:"longest pause between readings across which a straight line is believed"`
+	TakenOut    form.Clock               `help:"when the fish was taken out; empty while it is in the smoker"`
+	InOven      form.Clock               `help:"when it went from the smoker into an oven, if it did" example:"\"15:30\""`
+	Handled     form.Clock               `help:"when it was first boned, sliced or wrapped after the heat" example:"\"20:00\""`
+	Weighed     units.Stated[units.Mass] `help:"the batch after the smoking"`
+	Pack        smoke.Pack               `help:"air or low-oxygen"`
+	Jar         process.Jar              `help:"jar that a part might go into"`
+	Gauge       process.Gauge            `help:"of the canner for it"`
 }
 
 type fileBatch struct {
-	Fish          string `json:"fish"`
-	Mass          string `json:"mass"`
-	Thin          string `json:"thin"`
-	Thick         string `json:"thick"`
-	Faces         string `json:"faces"`
-	Start         string `json:"start"`
-	Area          string `json:"area"`
-	Water         string `json:"water"`
-	WaterActivity string `json:"waterActivity"`
-	Salt          string `json:"salt"`
+	Fish          string                   `wire:"required" help:"what it is"`
+	Mass          units.Mass               `wire:"required"`
+	Thin          units.Length             `wire:"required" help:"least thickness of the thickest part"`
+	Thick         units.Length             `wire:"required" help:"greatest thickness of the thickest part"`
+	Faces         smoke.Faces              `wire:"required" help:"two faces on a rack, one face on a board"`
+	Start         units.Temperature        `wire:"required" help:"of the fish"`
+	Area          units.Area               `wire:"required" help:"wet surface of all of it"`
+	Water         units.Ratio              `wire:"required" help:"share of the mass"`
+	WaterActivity units.Ratio              `wire:"required" help:"of the surface"`
+	Salt          units.Stated[units.Mass] `help:"in all of it"`
 }
 
 type fileStage struct {
-	Kind     string `json:"kind"`
-	Air      string `json:"air"`
-	Humidity string `json:"humidity"`
-	Damper   string `json:"damper"`
-	For      string `json:"for"`
-	Baste    string `json:"baste"`
-	DryAfter string `json:"dryAfter"`
+	Kind     smoke.StageKind             `wire:"required" help:"dry, smoke, cook, glaze or cool"`
+	Air      units.Temperature           `wire:"required"`
+	Humidity units.Stated[units.Ratio]   `help:"relative, measured in the smoker" example:"\"40 %\""`
+	Damper   smoke.Damper                `help:"open, half open or closed"`
+	For      time.Duration               `wire:"required" help:"how long"`
+	Baste    time.Duration               `help:"between bastings"`
+	DryAfter units.Stated[time.Duration] `help:"after the start of the stage, when the surface has dried"`
 }
 
 // day is what the file says, understood. The records' time zero is the start of the first stage.
 type day struct {
-	about, place, fish string
-	altitude           units.Length
-	started            time.Duration // after midnight
-	schedule           smoke.Schedule
-	alternative        smoke.CoreLimit
-	cores              []series.Column[units.Temperature]
-	air                series.Series[units.Temperature] // empty when nobody recorded it
-	maxGap             time.Duration
-	takenOut           units.Stated[time.Duration] // after the start
-	weighed, salt      units.Stated[units.Mass]
-	pack               smoke.Pack
-	jars               units.Stated[jars]
+	file
+	schedule    smoke.Schedule
+	alternative smoke.CoreLimit
+	cores       []form.Log[units.Temperature]
+	air         series.Series[units.Temperature] // empty when nobody recorded it
+	read        []string                         // how the records were read
+	takenOut    units.Stated[time.Duration]      // after the start
 }
 
-// jars are what a part of the fish might go into.
-type jars struct {
-	jar   process.Jar
-	gauge process.Gauge
-}
+// letters name the probes, in the order of the record.
+const letters = "ABCDEFGH"
 
 // load reads the day and its records, which lie beside it; an error names the file and the field or line.
 func load(path string) (day, error) {
-	var f file
-	if err := form.Read(path, &f); err != nil {
+	var d day
+	if err := form.Read(path, &d.file); err != nil {
 		return day{}, err
 	}
-	d, err := f.understand()
-	if err != nil {
+	if err := d.understand(); err != nil {
 		return day{}, fmt.Errorf("%s: %w", path, err)
 	}
-	if d.cores, err = form.Log(path, f.Core, readCores); err != nil || f.Air == "" {
-		return d, err
+	var err error
+	if d.cores, err = form.ReadLogs[units.Temperature](path, d.Core, "coreFormat", d.CoreFormat); err != nil {
+		return day{}, err
 	}
-	d.air, err = form.Log(path, f.Air, func(r io.Reader) (series.Series[units.Temperature], error) {
-		return series.ReadColumn[units.Temperature](r, "")
-	})
+	if len(d.cores) > len(letters) {
+		return day{}, fmt.Errorf("%s: %d probes: at most %d fit on the sheet", d.Core, len(d.cores), len(letters))
+	}
+	for _, c := range d.cores {
+		d.read = append(d.read, c.Read)
+	}
+	if d.Air == "" {
+		return d, nil
+	}
+	log, err := form.ReadLog[units.Temperature](path, d.Air, "airFormat", d.AirFormat)
+	d.air, d.read = log.Series, append(d.read, log.Read)
 	return d, err
 }
 
-// readCores takes every column of temperatures for a probe in the fish: one left out may be the coldest.
-func readCores(r io.Reader) ([]series.Column[units.Temperature], error) {
-	cores, err := series.ReadColumns[units.Temperature](r)
-	if err == nil && len(cores) > len(letters) {
-		err = fmt.Errorf("%d probes: at most %d fit on the sheet", len(cores), len(letters))
+func (d *day) understand() error {
+	d.takenOut = d.TakenOut.On(d.Started)
+	var err error
+	if d.alternative, err = smoke.FindCoreLimit(d.Alternative); err != nil {
+		return fmt.Errorf("alternative: %w", err)
 	}
-	return cores, err
-}
-
-func (f file) understand() (day, error) {
-	r := &form.Fields{}
-	r.Require(f.About != "", "about", "say what this day is, and that it is invented if it is")
-	d := day{
-		about: f.About, place: f.Place, fish: f.Batch.Fish,
-		altitude:    form.Field(r, "altitude", f.Altitude, units.ParseLength),
-		started:     form.Field(r, "started", f.Started, parseClock),
-		alternative: form.Field(r, "alternative", f.Alternative, smoke.FindCoreLimit),
-		maxGap:      form.Field(r, "maxGap", f.MaxGap, time.ParseDuration),
-		weighed:     stated(r, "weighed", f.Weighed, units.ParseMass),
-		salt:        stated(r, "batch.salt", f.Batch.Salt, units.ParseMass),
-		pack:        stated(r, "pack", f.Pack, smoke.ParsePack).Value,
-	}
-	if out := stated(r, "takenOut", f.TakenOut, parseClock); out.Given {
-		d.takenOut = units.State((out.Value - d.started + 24*time.Hour) % (24 * time.Hour)) // it may be past midnight
-	}
-	if f.Jar != "" || f.Gauge != "" {
-		d.jars = units.State(jars{form.Field(r, "jar", f.Jar, process.ParseJar), form.Field(r, "gauge", f.Gauge, process.ParseGauge)})
-	}
-	d.schedule = smoke.Schedule{Batch: f.Batch.understand(r), Film: smoke.SmokerFilm(), Limit: smoke.DefaultCoreLimit()}
-	for i, s := range f.Stages {
-		d.schedule.Stages = append(d.schedule.Stages, s.understand(r, fmt.Sprintf("stages[%d].", i)))
-	}
-	d.schedule.Outside = f.outside(r, d.altitude)
-	return d, r.Err
-}
-
-// outside is the air around the smoker, at the pressure of a standard day at the altitude.
-func (f file) outside(r *form.Fields, altitude units.Length) smoke.Air {
-	temperature := form.Field(r, "outside.temperature", f.Outside.Temperature, units.ParseTemperature)
-	humidity := form.Field(r, "outside.humidity", f.Outside.Humidity, units.ParseRatio)
-	around, err := pressure.AirAt(altitude)
+	around, err := pressure.AirAt(d.Altitude)
 	if err != nil {
-		r.Require(false, "altitude", err.Error())
-		return smoke.Air{}
+		return fmt.Errorf("altitude: %w", err)
 	}
-	air, err := smoke.AirByRelativeHumidity(temperature, humidity, around.Pressure())
+	outside, err := moistair.ByRelativeHumidity(d.Outside.Temperature, d.Outside.Humidity, around.Pressure())
 	if err != nil {
-		r.Require(false, "outside", err.Error())
+		return fmt.Errorf("outside: %w", err)
 	}
-	return air
+	if (d.Jar == 0) != (d.Gauge == 0) {
+		return fmt.Errorf("jar and gauge: expected both or neither, got %s and %s", d.Jar, d.Gauge)
+	}
+	b := d.Batch
+	d.schedule = smoke.Schedule{
+		Batch: smoke.Batch{
+			Slab: smoke.FilletSlab(b.Thin, b.Thick, b.Faces,
+				b.Start), Mass: b.Mass, Area: b.Area, Water: b.Water, WaterActivity: b.WaterActivity,
+		},
+		Outside: outside, Film: moistair.SmokerFilm(), Limit: smoke.DefaultCoreLimit(),
+	}
+	for _, s := range d.Stages {
+		d.schedule.Stages = append(d.schedule.Stages, smoke.Stage{
+			Kind: s.Kind, Air: s.Air, Humidity: s.Humidity, Damper: s.Damper, For: s.For, Baste: s.Baste, DryAfter: s.DryAfter,
+		})
+	}
+	return nil
 }
 
-func (f fileBatch) understand(r *form.Fields) smoke.Batch {
-	return smoke.Batch{
-		Slab: smoke.FilletSlab(form.Field(r, "batch.thin", f.Thin, units.ParseLength), form.Field(r, "batch.thick", f.Thick, units.ParseLength),
-			form.Field(r, "batch.faces", f.Faces, parseFaces), form.Field(r, "batch.start", f.Start, units.ParseTemperature)),
-		Mass:          form.Field(r, "batch.mass", f.Mass, units.ParseMass),
-		Area:          form.Field(r, "batch.area", f.Area, units.ParseArea),
-		Water:         form.Field(r, "batch.water", f.Water, units.ParseRatio),
-		WaterActivity: form.Field(r, "batch.waterActivity", f.WaterActivity, units.ParseRatio),
+// record is what was recorded of the fish, up to a time where one is given.
+func (d day) record(end units.Stated[time.Duration]) (smoke.Record, error) {
+	r := smoke.Record{MaxGap: d.MaxGap, Air: d.air, Site: d.Site}
+	for _, c := range d.cores {
+		part, err := until(c.Series, end)
+		if err != nil {
+			return r, fmt.Errorf("takenOut: %w", err)
+		}
+		r.Cores = append(r.Cores, part)
 	}
+	return r, nil
 }
 
-func (f fileStage) understand(r *form.Fields, name string) smoke.Stage {
-	return smoke.Stage{
-		Kind:     form.Field(r, name+"kind", f.Kind, smoke.ParseStageKind),
-		Air:      form.Field(r, name+"air", f.Air, units.ParseTemperature),
-		Humidity: stated(r, name+"humidity", f.Humidity, units.ParseRatio),
-		Damper:   form.Field(r, name+"damper", f.Damper, smoke.ParseDamper),
-		For:      form.Field(r, name+"for", f.For, time.ParseDuration),
-		Baste:    stated(r, name+"baste", f.Baste, time.ParseDuration).Value,
-		DryAfter: stated(r, name+"dryAfter", f.DryAfter, time.ParseDuration),
+// until is the record up to its last reading before a time that lies in it: no straight line across a gap is taken
+// for a reading.
+func until(core series.Series[units.Temperature], end units.Stated[time.Duration]) (series.Series[units.Temperature],
+	error) {
+	if !end.Given {
+		return core, nil
 	}
-}
-
-// stated reads a field that may be empty.
-func stated[T comparable](r *form.Fields, name, text string, parse func(string) (T, error)) units.Stated[T] {
-	if text == "" {
-		return units.Stated[T]{}
+	if _, err := core.ValueAt(end.Value); err != nil {
+		return core, err
 	}
-	return units.State(form.Field(r, name, text, parse))
-}
-
-func parseFaces(text string) (smoke.Faces, error) {
-	switch text {
-	case "both":
-		return smoke.BothFaces, nil
-	case "one":
-		return smoke.OneFace, nil
+	var before []series.Reading[units.Temperature]
+	for _, r := range core.Readings() {
+		if r.At <= end.Value {
+			before = append(before, r)
+		}
 	}
-	return 0, fmt.Errorf("cannot read %q as the faces that take heat: expected both (on a rack) or one (on a board)", text)
-}
-
-// parseClock reads 14:15 as the time since midnight.
-func parseClock(text string) (time.Duration, error) {
-	t, err := time.Parse("15:04", text)
-	if err != nil {
-		return 0, fmt.Errorf("cannot read %q as a clock time: expected one like 14:15", text)
-	}
-	return time.Duration(t.Hour())*time.Hour + time.Duration(t.Minute())*time.Minute, nil
+	return series.New(before)
 }

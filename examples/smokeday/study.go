@@ -5,8 +5,10 @@ import (
 	"time"
 
 	"example.org/lakelarder/smoke"
+	"example.org/lakelarder/smoke/moistair"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
+	"example.org/lakelarder/units/verdict"
 )
 
 // study is the day worked out: what was planned and expected, and what the records say.
@@ -23,10 +25,9 @@ type study struct {
 	weight            weight
 	keep              smoke.Storage
 	canning           canning
+	all               verdict.Report              // the hold while the fish is in the smoker, the whole day afterwards
+	backAt            units.Stated[time.Duration] // when it went back into the heat, later than it may
 }
-
-// coolingGap is the longest pause between two readings of the cooling fish across which a straight line is believed.
-const coolingGap = 30 * time.Minute
 
 // study works everything out, so that nothing is printed before a fault.
 func (d day) study() (study, error) {
@@ -44,25 +45,26 @@ func (d day) study() (study, error) {
 	if s.weight, err = s.weigh(); err != nil {
 		return s, err
 	}
-	if s.keep, err = smoke.Keep(d.pack); err != nil {
+	if s.keep, err = smoke.FindStorage(d.Pack); err != nil {
 		return s, err
 	}
 	s.canning, err = s.can()
 	return s, err
 }
 
-// expect is the core of the plan, every five minutes: the slowest fillet, the likely one and the fastest; and how warm a wet surface gets.
+// expect is the core of the plan, every five minutes: the slowest fillet, the likely one and the fastest; and how
+// warm a wet surface gets.
 func (s *study) expect() error {
 	const every = 5 * time.Minute
 	slab, film := s.schedule.Batch.Slab, s.schedule.Film
 	thick, thin, least, most := slab, slab, film, film
 	thick.Thin, thin.Thick = slab.Thick, slab.Thin
-	least.Likely, least.High = film.Low, film.Low
-	most.Likely, most.Low = film.High, film.High
+	least.Coefficient.Likely, least.Coefficient.High = film.Coefficient.Low, film.Coefficient.Low
+	most.Coefficient.Likely, most.Coefficient.Low = film.Coefficient.High, film.Coefficient.High
 	for _, one := range []struct {
 		curve *series.Series[units.Temperature]
 		slab  smoke.Slab
-		film  smoke.Film
+		film  moistair.Film
 	}{{&s.low, thick, least}, {&s.likely, slab, film}, {&s.high, thin, most}} {
 		var err error
 		if *one.curve, err = smoke.CoreCurve(one.slab, one.film, every, s.plan.Phases...); err != nil {
@@ -95,7 +97,7 @@ func (s *study) wetBulb(stage smoke.Stage) (units.Temperature, error) {
 	case stage.Kind == smoke.Cool:
 		return units.Temperature{}, nil
 	case stage.Humidity.Given:
-		air, err = smoke.AirByRelativeHumidity(stage.Air, stage.Humidity.Value, outside.Pressure())
+		air, err = moistair.ByRelativeHumidity(stage.Air, stage.Humidity.Value, outside.Pressure())
 	}
 	if err != nil {
 		return units.Temperature{}, err
@@ -103,57 +105,60 @@ func (s *study) wetBulb(stage smoke.Stage) (units.Temperature, error) {
 	return air.WetBulb()
 }
 
-// judge holds the records against the strictest limit and the alternative, and the cooling against its rule.
+// judge holds the records against the strictest limit and the alternative; once the fish is out and cooked, the whole
+// day against its rules, the cooling and the way to an oven among them.
 func (s *study) judge() error {
-	probes := make([]series.Series[units.Temperature], 0, len(s.cores))
-	for _, c := range s.cores {
-		probes = append(probes, c.Series)
+	whole, err := s.record(units.Stated[time.Duration]{})
+	if err != nil {
+		return err
 	}
-	var err error
-	if s.strict, err = smoke.CheckHold(s.schedule.Limit, s.maxGap, probes...); err != nil {
+	if s.strict, err = smoke.AuditHold(s.schedule.Limit, whole); err != nil {
 		return fmt.Errorf("core: %w", err)
 	}
-	if s.other, err = smoke.CheckHold(s.alternative, s.maxGap, probes...); err != nil {
+	if s.other, err = smoke.AuditHold(s.alternative, whole); err != nil {
 		return err
 	}
-	if s.listeria, err = smoke.Pasteurise(probes...); err != nil || !s.takenOut.Given {
+	s.all = s.strict.Report
+	if s.listeria, err = smoke.Pasteurise(whole.Cores...); err != nil || !s.takenOut.Given {
 		return err
 	}
-	if s.cooked() {
-		if s.cooling, err = smoke.CheckCooling(smoke.DefaultCoolingRule(), coolingGap, probes...); err != nil {
-			return err
-		}
-	}
-	cut := make([]series.Series[units.Temperature], 0, len(probes))
-	for _, p := range probes {
-		part, err := until(p, s.takenOut.Value)
-		if err != nil {
-			return fmt.Errorf("takenOut: %w", err)
-		}
-		cut = append(cut, part)
-	}
-	if s.whenOut, err = smoke.CheckHold(s.schedule.Limit, s.maxGap, cut...); err != nil {
+	cut, err := s.record(s.takenOut)
+	if err != nil {
 		return err
 	}
-	s.otherOut, err = smoke.CheckHold(s.alternative, s.maxGap, cut...)
-	return err
+	if s.whenOut, err = smoke.AuditHold(s.schedule.Limit, cut); err != nil {
+		return err
+	}
+	if s.otherOut, err = smoke.AuditHold(s.alternative, cut); err != nil || !s.cooked() {
+		return err
+	}
+	whole.Marks = smoke.Marks{OutOfSmoker: s.takenOut, InOven: s.inOven(), Handled: s.Handled.On(s.Started),
+		Pack: s.Pack}
+	day, err := smoke.Audit(smoke.Rules{Core: s.schedule.Limit, Cooling: smoke.DefaultCoolingRule()}, whole)
+	if err != nil {
+		return err
+	}
+	s.cooling, s.all = day.Cooling, day.Report
+	if in := whole.Marks.InOven; in.Given && in.Value > s.takenOut.Value+ovenWithin {
+		s.backAt = in
+	}
+	return nil
 }
 
-// until is the record up to its last reading before a time that lies in it: no straight line across a gap is taken for a reading.
-func until(core series.Series[units.Temperature], end time.Duration) (series.Series[units.Temperature], error) {
-	if _, err := core.ValueAt(end); err != nil {
-		return core, err
+// inOven is when the fish went into an oven: as noted, else as the record shows that it went back into the heat.
+func (s study) inOven() units.Stated[time.Duration] {
+	if s.InOven.Given {
+		return s.InOven.On(s.Started)
 	}
-	var before []series.Reading[units.Temperature]
-	for _, r := range core.Readings() {
-		if r.At <= end {
-			before = append(before, r)
-		}
+	back, went := s.back(s.strict, s.whenOut)
+	if !s.strict.Verdict.Passes() && s.byOther() {
+		back, went = s.back(s.other, s.otherOut)
 	}
-	return series.New(before)
+	return units.Stated[time.Duration]{Value: back, Given: went}
 }
 
-// cooked reports whether the fish was in the smoker after the cooking began, or came to a core that is cooked without it.
+// cooked reports whether the fish was in the smoker after the cooking began, or came to a core that is cooked without
+// it.
 func (s study) cooked() bool {
 	var last time.Duration
 	for _, c := range s.cores {
@@ -172,10 +177,10 @@ func (s study) cooked() bool {
 // cookedCore is the lowest core that a published rule asks of hot-smoked fish.
 var cookedCore = units.Fahrenheit(145)
 
-// backAt is when a fish whose hold was met only after it was taken out went back into the heat: the last time before that hold at which a core was
-// within 2 K of its coldest. It is false where the hold needed no going back.
-func (s study) backAt(whole, whenOut smoke.Hold) (back time.Duration, went bool) {
-	if !s.takenOut.Given || whole.Verdict != smoke.Met || whenOut.Verdict == smoke.Met || whole.Began <= s.takenOut.Value {
+// back is when a fish whose hold was met only after it was taken out went back into the heat: the last time before
+// that hold at which a core was within 2 K of its coldest. It is false where the hold needed no going back.
+func (s study) back(whole, whenOut smoke.Hold) (back time.Duration, went bool) {
+	if !s.takenOut.Given || !whole.Verdict.Passes() || whenOut.Verdict.Passes() || whole.Began <= s.takenOut.Value {
 		return 0, false
 	}
 	for _, c := range s.cores {

@@ -10,10 +10,7 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-var lethalityExempt = []string{
-	"DrySmokeError.Error", "Heat.String", "KillTable.Cautions", "KillTable.Citation", "KillTable.String", "Logs.MarshalText", "Number.MarshalText",
-	"Number.String", "Pasteurisation.Citation", "Pasteurisation.String", "Reference.String", "Rule.Bias", "Rule.String", "Shape.String",
-}
+var lethalityExempt = map[string]string{"KillTable.Cautions": sources, "KillTable.Citation": sources, "Pasteurisation.Citation": sources}
 
 func tenths(celsius int64) units.Temperature {
 	return units.Celsius(float64(celsius) / 10)

@@ -5,7 +5,7 @@ import (
 	"example.org/lakelarder/units"
 )
 
-var pressureExempt = []string{"Air.Cautions", "AtmosphereSource", "SteamSource"}
+var pressureExempt = map[string]string{"Air.Cautions": sources, "AtmosphereSource": sources, "SteamSource": sources}
 
 func pressureGrid(r *results) {
 	for feet := units.Length(-3_250); feet <= 36_000; feet += 250 {

@@ -136,9 +136,10 @@ func TestEveryJudgementSpeaksOneLanguage(t *testing.T) {
 		for _, f := range r.Findings {
 			require.NotEmpty(t, f.Rule, "%s: %v", name, f)
 			require.NotZero(t, f.Kind, "%s: %v", name, f)
+			f.Known.Text = "" // words of a caution: their figures are printed in both systems
 			metric, us := f.Text(units.Metric), f.Text(units.US)
-			require.NotRegexp(t, `[0-9] (psi|°F|F°|lb|oz|ft|in|qt)\b`, strings.TrimSuffix(metric, f.Known.Text), "%s in metric", name)
-			require.NotRegexp(t, `[0-9] (kPa|°C|C°|kg|g|mm|cm|L)\b`, strings.TrimSuffix(us, f.Known.Text), "%s in US units", name)
+			require.NotRegexp(t, `[0-9] (psi|°F|F°|lb|oz|ft|in|qt)\b`, metric, "%s in metric", name)
+			require.NotRegexp(t, `[0-9] (kPa|°C|C°|kg|g|mm|cm|L)\b`, us, "%s in US units", name)
 		}
 		for _, c := range r.Citations() {
 			require.NoError(t, c.Check(), "%s: %v", name, c)

@@ -14,34 +14,47 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"example.org/lakelarder/units/cite"
+	"example.org/lakelarder/units/verdict"
 )
 
 // results are the lines of one package.
 type results struct {
 	t     *testing.T
 	lines []string
-	named map[string]bool
+	named map[string]bool // whether it had a result that was no error
+	good  int             // results that were none
+	also  func(function string, fn reflect.Value, args []any)
 }
 
 // add writes down what a function made of its arguments. An error is a result like any other, but only as such: its
 // text is not arithmetic.
 func (r *results) add(function string, err error, values []any, args ...any) {
 	r.t.Helper()
-	r.named[function] = true
+	r.named[function] = r.named[function] || err == nil
 	var said []string
 	for _, arg := range args {
-		said = append(said, full(arg))
+		said = append(said, short(full(arg)))
 	}
 	call := function + "(" + strings.Join(said, ", ") + ")"
 	if err != nil {
 		r.lines = append(r.lines, call+" = error")
 		return
 	}
+	r.good++
 	var got []string
 	for _, value := range values {
 		got = append(got, full(value))
 	}
 	r.lines = append(r.lines, call+" = "+strings.Join(got, ", "))
+}
+
+// short is an argument as the grid has it, of a long one the beginning and a hash: the call is found by it.
+func short(arg string) string {
+	const most = 120
+	if len(arg) <= most {
+		return arg
+	}
+	return arg[:most/2] + "… " + digest(arg)[:16]
 }
 
 // one is the list of a single result.
@@ -73,8 +86,16 @@ func write(b *strings.Builder, v reflect.Value) {
 		}
 		fmt.Fprintf(b, "%016x", math.Float64bits(v.Float()))
 	case reflect.String:
+		if v.Type() == reflect.TypeOf("") { // words for a person, which may be put better
+			b.WriteString("…")
+			return
+		}
 		b.WriteString(strconv.Quote(v.String()))
 	case reflect.Struct:
+		if v.IsZero() {
+			b.WriteString("{}")
+			return
+		}
 		if readings := v.MethodByName("Readings"); readings.IsValid() && v.CanInterface() { // a series, however it holds them
 			write(b, readings.Call(nil)[0])
 			return
@@ -143,12 +164,17 @@ func TestFull(t *testing.T) {
 	require.Equal(t, "-7", full(int64(-7)))
 	require.Equal(t, "{3ff8000000000000 2}", full(pair{1.5, 2}))
 	require.Equal(t, "[1 2 3]", full([]int{1, 2, 3}))
-	require.Equal(t, "[{8000000000000000 0}]", full([]pair{{X: math.Copysign(0, -1)}}))
-	require.Equal(t, `{1 true "a"}`, full(struct {
+	require.Equal(t, "[{8000000000000000 1}]", full([]pair{{X: math.Copysign(0, -1), y: 1}}))
+	require.Equal(t, `{1 true … "a.b"}`, full(struct {
 		A int
 		B bool
 		C string
-	}{1, true, "a"}))
+		D verdict.Rule
+	}{1, true, "a", "a.b"}))
+	require.Equal(t, "[{} {1 {}}]", full([]struct {
+		A int
+		B pair
+	}{{}, {A: 1}}))
 	require.Equal(t, "{1}", full(struct {
 		A        int
 		Citation cite.Citation

@@ -24,3 +24,19 @@ func TestRootsAreFound(t *testing.T) {
 	}
 	require.Equal(t, 1., root.Of(1, 1, 1, power{3, 8}), "a bracket of nothing is its own answer")
 }
+
+// line is nearly straight: its curvature is a tenth of its slope.
+type line struct{ zero float64 }
+
+func (l line) At(x float64) (value, slope float64) {
+	d := x - l.zero
+	return d + d*d/20, 1 + d/10
+}
+
+// A function that runs nearly straight ends one step sooner, as exactly.
+func TestStraightRootsAreFound(t *testing.T) {
+	for _, guess := range []float64{0, 1, 1.99, 2, 2.00001, 2.2, 5} {
+		require.InDelta(t, 2, root.OfStraight(0, 5, guess, line{2}), 1e-11, "from %v", guess)
+	}
+	require.Equal(t, 1., root.OfStraight(1, 1, 1, line{1}), "a bracket of nothing is its own answer")
+}

@@ -11,9 +11,10 @@ import (
 
 // counts are the members whose value may be a bare number: they count things.
 var counts = []string{
-	"all", "alternative", "anglers", "caught", "containers", "daily", "days", "expected", "explained", "fish", "fresh", "kept", "lag", "lastLoad",
-	"load", "loads", "makings", "meals", "moved", "number", "omegaSamples", "people", "possession", "possible", "preserved", "samples",
-	"stage", "week", "weeks",
+	"all", "alternative", "anglers", "annual", "caught", "containers", "count", "daily", "days", "expected",
+	"explained", "failed", "fish", "food", "fresh", "kept", "lag", "last", "lastLoad", "left", "load", "loads",
+	"makings", "meals", "moved", "number", "ofFish", "omegaSamples", "people", "possession", "possible", "preserved",
+	"samples", "spared", "stage", "taken", "unchecked", "used", "week", "weeks",
 }
 
 // goldenRule: a result as it is saved has no empty object and no list of nothing, no bare number that is not a count, and no time in

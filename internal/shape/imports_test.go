@@ -135,9 +135,6 @@ func mathRule(tr tree) []string {
 	var wrong []string
 	for _, f := range tr.code() {
 		named := imports(f)
-		if contains(mathExempt, f.dir) {
-			continue
-		}
 		ast.Inspect(f.syntax, func(node ast.Node) bool {
 			sel, ok := node.(*ast.SelectorExpr)
 			if !ok {

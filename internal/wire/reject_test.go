@@ -3,7 +3,9 @@ package wire_test
 import (
 	"bytes"
 	"errors"
+	"math"
 	"reflect"
+	"strconv"
 	"strings"
 	"testing"
 	"time"
@@ -104,7 +106,7 @@ var faults = []struct {
 	// values
 	{plain{}, `{"count":1.0}`, `count (line 1, column 10): "1.0" is no count`},
 	{plain{}, `{"count":1e2}`, `"1e2" is no count`},
-	{plain{}, `{"count":9223372036854775808}`, "count 9223372036854775808 is out of range: expected -9223372036854775808 to 9223372036854775807"},
+	{plain{}, `{"count":9223372036854775808}`, "count 9223372036854775808 is out of range: expected " + strconv.Itoa(math.MinInt) + " to " + strconv.Itoa(math.MaxInt)},
 	{plain{}, `{"small":128}`, "small (line 1, column 10): count 128 is out of range: expected -128 to 127"},
 	{plain{}, `{"tiny":-1}`, "tiny (line 1, column 9): count -1 is out of range: expected 0 to 255"},
 	{plain{}, `{"large":18446744073709551616}`, "out of range: expected 0 to 18446744073709551615"},

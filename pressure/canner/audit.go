@@ -7,14 +7,15 @@ import (
 
 // Audit holds the record of a run, of gauge pressures or of steam temperatures, against its schedule. Between readings
 // the value runs in a straight line; a stretch with a gap longer than MaxGap is not believed. Only an unbroken stretch at
-// or above pressure counts, after the vent is closed and before the heat is off; any sag restarts the clock. On a record
-// that is still growing, Clock says what is owed. An altitude of the stove that is not stated, or is not the one that the
-// schedule was found for, is a finding, and the verdict is CannotTell.
+// or above pressure counts, after the vent is closed and before the heat is off; any sag restarts the clock, and stated
+// errors count on the safe side. On a record that is still growing, Clock says what is owed.
 //
-// The schedule must be one of process, unchanged, and the marks in the order of a run: otherwise a ContradictionError. A
-// dial off by more than 2 psi is an UnsuitableError, a MaxGap not above zero and up to 15 min a units.RangeError, an
-// empty record series.ErrEmpty. A run that falls short is a Report, not an error. More pressure while the heat is on, or a
-// longer hold, never makes a verdict worse. Source: the schedule's citations and Guide 1, rev. 2015, pp. 1-20 to 1-22.
+// What contradicts physics, itself or the marks, and what must be stated and is not, is a finding that makes the verdict
+// CannotTell: see the rules. It never makes it milder. The schedule must be one of process, unchanged, and the marks in
+// the order of a run: otherwise a ContradictionError. A dial off by more than 2 psi is an UnsuitableError, a MaxGap not
+// from 1 s to 15 min and a bare number where a quantity was meant are range errors, an empty record series.ErrEmpty. A
+// run that falls short is a Report, not an error. More pressure, up to what anybody holds, or a longer hold never makes a
+// verdict worse. Source: the schedule's citations and Guide 1, rev. 2015, pp. 1-20 to 1-22.
 func Audit[T Record](run Run, record series.Series[T]) (Report, error) {
 	var c course[T]
 	if err := c.open(&run); err != nil {

@@ -189,3 +189,19 @@ func sound(t testing.TB, run Run, r Report) {
 		require.NotEmpty(t, c.ID)
 	}
 }
+
+// Where a pressure sags more often than can be told apart, the last finding is of all the others, with the lowest.
+func TestManySags(t *testing.T) {
+	run, readings := pintRun(t, time.Minute)
+	for sag := 0; sag < 10; sag++ {
+		readings[35+8*sag].Value = units.Pressure(12-sag) * units.PSI
+	}
+	report, err := agree(t, run, record(t, readings))
+	require.NoError(t, err)
+	require.Equal(t, verdict.NotMet, report.Verdict)
+	require.Equal(t, "hold short; sag short; sag short; sag short; sag short", kinds(report.Findings))
+	last := report.Findings[4]
+	require.Equal(t, "pressure, the lowest of 7 sags", last.What)
+	require.Equal(t, units.Exactly(3*units.PSI), last.Stated)
+	require.Greater(t, last.When.Value.Length(), 40*time.Minute)
+}

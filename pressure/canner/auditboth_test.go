@@ -14,11 +14,11 @@ import (
 // steamUnder is the record of a thermometer in pure steam under a record of pressures, off by so much.
 func steamUnder(t testing.TB, run Run, readings []pressures, off units.TemperatureChange) []series.Reading[units.Temperature] {
 	t.Helper()
-	air, _, err := run.around()
+	around, err := run.around()
 	require.NoError(t, err)
 	var steam []series.Reading[units.Temperature]
 	for _, r := range readings {
-		v, err := air.SteamUnder(r.Value)
+		v, err := around.air.SteamUnder(r.Value)
 		require.NoError(t, err)
 		steam = append(steam, series.Reading[units.Temperature]{At: r.At, Value: v.Add(off)})
 	}
@@ -69,16 +69,16 @@ func TestNothingToCompare(t *testing.T) {
 // The door of absolute records takes off the air, and what the weather may have more where no barometer says it.
 func TestAbsoluteRecords(t *testing.T) {
 	run, readings := pintRun(t, time.Minute)
-	air, _, err := run.around()
+	around, err := run.around()
 	require.NoError(t, err)
 	with := func(more units.Pressure) series.Series[units.Pressure] {
 		absolute := append([]pressures(nil), readings...)
 		for i := range absolute {
-			absolute[i].Value += air.Pressure() + more
+			absolute[i].Value += around.air.Pressure() + more
 		}
 		return record(t, absolute)
 	}
-	run.Barometer = Barometer{Reading: air.Pressure(), Kind: Station}
+	run.Barometer = Barometer{Reading: around.air.Pressure(), Kind: Station}
 	gauge, err := Audit(run, record(t, readings))
 	require.NoError(t, err)
 	absolute, err := AuditAbsolute(run, with(0))

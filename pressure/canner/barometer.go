@@ -18,7 +18,9 @@ const (
 	SeaLevel                          // reduced to sea level, as weather reports are
 )
 
-var barometerKinds = word.List[BarometerKind]{What: "kind of barometer reading", Words: []string{"station pressure", "reduced to sea level"}}
+var barometerKinds = word.List[BarometerKind]{
+	What: "kind of barometer reading", Words: []string{"station pressure", "reduced to sea level"},
+}
 
 // ParseBarometerKind reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
 func ParseBarometerKind(s string) (BarometerKind, error) { return barometerKinds.Parse(s) }
@@ -32,8 +34,8 @@ func (k BarometerKind) MarshalText() ([]byte, error) { return barometerKinds.Mar
 // UnmarshalText is ParseBarometerKind, and the empty text is one that is not set.
 func (k *BarometerKind) UnmarshalText(text []byte) error { return barometerKinds.Unmarshal(text, k) }
 
-// Barometer is a reading of a barometer beside the canner, and what it shows. The zero Barometer is not stated. Where the
-// kind decides and is not stated, the verdict is CannotTell.
+// Barometer is a reading of a barometer beside the canner, and what it shows. The zero Barometer is not stated. Where
+// the kind decides and is not stated, the verdict is CannotTell.
 type Barometer struct {
 	Reading units.Pressure
 	Kind    BarometerKind
@@ -51,64 +53,67 @@ const (
 	mostSeaLevel  = 1050 * units.Hectopascal
 )
 
-var weatherSource = cite.Citation{Source: cite.SFSUAtmosphericPressure, Where: "typical range at sea level", Basis: cite.Read}
-
-// around is the air around the canner, and what is wrong with the barometer: its Kind is zero when nothing is. Where the
-// barometer cannot be believed the air is the standard one. A reading that was reduced to sea level is taken back by the
-// standard atmosphere; weather services reduce it by other rules too, so it never counts as less than standard air.
-func (r *Run) around() (pressure.Air, verdict.Finding, error) {
-	altitude := r.Schedule.Altitude.Value
-	air, err := pressure.AirAt(altitude)
-	b := r.Barometer
-	if err != nil || b == (Barometer{}) {
-		return air, verdict.Finding{}, err
-	}
-	if err := barometerKinds.CheckIfSet(b.Kind); err != nil {
-		return air, verdict.Finding{}, err
-	}
-	read, err := pressure.AirReading(b.Reading)
-	if err != nil {
-		return air, verdict.Finding{}, err
-	}
-	sea, err := pressure.AirAt(0)
-	if err != nil {
-		return air, verdict.Finding{}, err
-	}
-	f := verdict.Finding{Rule: RuleBarometer, What: "barometer", Verdict: verdict.CannotTell, Stated: units.Exactly(b.Reading), Citation: weatherSource}
-	low, high := leastSeaLevel, mostSeaLevel
-	if b.Kind != SeaLevel {
-		var usual [2]units.Pressure
-		usual, err = weatherAt(air)
-		low, high = usual[0], usual[1]
-	}
-	switch {
-	case err != nil:
-		return air, f, err
-	case b.Reading < low || b.Reading > high:
-		f.Kind, f.Wanted = verdict.Impossible, units.Between(low, high).With("at this altitude")
-		return air, f, nil
-	case b.Kind == Station:
-		return read, verdict.Finding{}, nil
-	case b.Kind == 0:
-		f.Kind, f.What, f.Stated = verdict.Missing, "whether the barometer shows station pressure or is reduced to sea level", units.Figure{}
-		return air, f, nil
-	}
-	back, err := units.Prorate(b.Reading, air.Pressure(), sea.Pressure())
-	if err == nil && back > air.Pressure() {
-		air, err = pressure.AirReading(back)
-	}
-	return air, verdict.Finding{}, err
+var weatherSource = cite.Citation{
+	Source: cite.SFSUAtmosphericPressure, Where: "typical range at sea level", Basis: cite.Read,
 }
 
-// weatherAt is the usual range of the air's pressure at the altitude of standard air.
-func weatherAt(standard pressure.Air) (usual [2]units.Pressure, err error) {
-	sea, err := pressure.AirAt(0)
+// surroundings are the air around the canner, its usual range at that altitude, light and heavy, and what is wrong with the barometer: the
+// Kind of the finding is zero when nothing is.
+type surroundings struct {
+	air          pressure.Air
+	light, heavy units.Pressure
+	barometer    verdict.Finding
+}
+
+// around works out the surroundings. Where the barometer cannot be believed the air is the standard one.
+func (r *Run) around() (s surroundings, err error) {
+	if s.air, err = pressure.AirAt(r.Schedule.Altitude.Value); err != nil {
+		return s, err
+	}
+	standard := s.air.Pressure()
+	if s.light, err = units.ProrateDown(leastSeaLevel, standard, units.Atmosphere); err != nil {
+		return s, err
+	}
+	if s.heavy, err = units.ProrateUp(mostSeaLevel, standard, units.Atmosphere); err != nil || r.Barometer == (Barometer{}) {
+		return s, err
+	}
+	return s, s.read(r.Barometer)
+}
+
+// read takes in what the barometer shows. A reading that was reduced to sea level is taken back by the standard
+// atmosphere; weather services reduce it by other rules too, so it never counts as less than standard air.
+func (s *surroundings) read(b Barometer) error {
+	if err := barometerKinds.CheckIfSet(b.Kind); err != nil {
+		return err
+	}
+	station, err := pressure.AirReading(b.Reading)
 	if err != nil {
-		return usual, err
+		return err
 	}
-	if usual[0], err = units.ProrateDown(leastSeaLevel, standard.Pressure(), sea.Pressure()); err != nil {
-		return usual, err
+	f := verdict.Finding{
+		Rule: RuleBarometer, What: "barometer", Verdict: verdict.CannotTell, Stated: units.Exactly(b.Reading), Citation: weatherSource,
 	}
-	usual[1], err = units.ProrateUp(mostSeaLevel, standard.Pressure(), sea.Pressure())
-	return usual, err
+	low, high, where := s.light, s.heavy, "at this altitude"
+	if b.Kind == SeaLevel {
+		low, high, where = leastSeaLevel, mostSeaLevel, "at sea level"
+	}
+	switch {
+	case b.Reading < low || b.Reading > high:
+		f.Kind, f.Wanted = verdict.Impossible, units.Between(low, high).With(where)
+		s.barometer = f
+	case b.Kind == 0:
+		f.Kind, f.Stated = verdict.Missing, units.Figure{}
+		f.What = "whether the barometer shows station pressure or is reduced to sea level"
+		s.barometer = f
+	case b.Kind == Station:
+		s.air = station
+	case b.Reading > units.Atmosphere:
+		back, err := units.Prorate(b.Reading, s.air.Pressure(), units.Atmosphere)
+		if err != nil {
+			return err
+		}
+		s.air, err = pressure.AirReading(back)
+		return err
+	}
+	return nil
 }

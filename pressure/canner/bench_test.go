@@ -33,10 +33,10 @@ func BenchmarkAudit(b *testing.B) {
 
 func BenchmarkAuditOfTemperatures(b *testing.B) {
 	run, readings := fourHours(b)
-	air, _, _ := run.around()
+	around, _ := run.around()
 	steam := make([]series.Reading[units.Temperature], len(readings))
 	for i, r := range readings {
-		v, err := air.SteamUnder(r.Value)
+		v, err := around.air.SteamUnder(r.Value)
 		if err != nil {
 			b.Fatal(err)
 		}

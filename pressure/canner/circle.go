@@ -53,17 +53,22 @@ func (p *Packing) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data,
 const maxCircles = len(circles)
 
 // FindPacking returns the packing of 1 to 40 circles; any other number is a units.RangeError. The ratios of 1 to 9,
-// 11, 13, 15, 18 and 19 agree with closed forms to fifteen digits. Source: Birgin and Gentil 2009, table 1, reference column.
+// 11, 13, 15, 18 and 19 agree with closed forms to fifteen digits. Source: Birgin and Gentil 2009, table 1, reference
+// column.
 func FindPacking(n int) (Packing, error) {
 	if n < 1 || n > maxCircles {
-		return Packing{}, units.RangeError{What: "number of circles", Got: strconv.Itoa(n), Low: "1", High: strconv.Itoa(maxCircles)}
+		return Packing{}, units.RangeError{
+			What: "number of circles", Got: strconv.Itoa(n), Low: "1", High: strconv.Itoa(maxCircles),
+		}
 	}
 	c := circles[n-1]
 	return Packing{
 		Circles:    n,
 		Ratio:      units.RoundTo(c.ratio, digitsPerQuantum) / digitsPerQuantum,
 		Optimality: c.optimality,
-		Citation:   cite.Citation{Source: cite.BirginGentil2009, Where: "table 1, reference column, " + strconv.Itoa(n), Basis: cite.Read},
+		Citation: cite.Citation{
+			Source: cite.BirginGentil2009, Where: "table 1, reference column, " + strconv.Itoa(n), Basis: cite.Read,
+		},
 	}, nil
 }
 

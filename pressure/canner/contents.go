@@ -1,6 +1,7 @@
 package canner
 
 import (
+	"encoding"
 	"strconv"
 
 	"example.org/lakelarder/internal/wire"
@@ -9,7 +10,8 @@ import (
 	"example.org/lakelarder/units/verdict"
 )
 
-// Contents is one kind of jar that stood in the canner, as far as it is stated; a part that is not stated is as scheduled.
+// Contents is one kind of jar that stood in the canner, as far as it is stated; a part that is not stated is as
+// scheduled.
 type Contents struct {
 	Product process.Product
 	Pack    process.Pack
@@ -24,7 +26,8 @@ func (c Contents) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
 // UnmarshalJSON reads contents strictly.
 func (c *Contents) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
-// Noticed is what somebody saw of a run and wrote down. It changes no verdict. The zero Noticed is nothing.
+// Noticed is what somebody saw of a run and wrote down. It changes no verdict, unless the
+// counts contradict each other. The zero Noticed is nothing.
 type Noticed struct {
 	Room         int  // jars of this kind that the canner takes, as Fit counts them; zero: not stated
 	Siphoned     int  // jars that lost liquid
@@ -50,8 +53,16 @@ func (r *Run) checkContents() error {
 		}
 	}
 	for i := range r.Contents {
-		if n := r.Contents[i].Jars; n < 0 || n > mostJars {
-			return units.RangeError{What: "jars in the canner", Got: strconv.Itoa(n), Low: "0", High: strconv.Itoa(mostJars)}
+		c := &r.Contents[i]
+		for _, kind := range [...]encoding.TextMarshaler{c.Product, c.Pack, c.Jar} {
+			if _, err := kind.MarshalText(); err != nil {
+				return err
+			}
+		}
+		if n := c.Jars; n < 0 || n > mostJars {
+			return units.RangeError{
+				What: "jars in the canner", Got: strconv.Itoa(n), Low: "0", High: strconv.Itoa(mostJars),
+			}
 		}
 	}
 	return nil
@@ -69,7 +80,7 @@ func (j *judgement[T]) loaded() {
 			{"product in the canner", c.Product.String(), s.Product.String(), c.Product != 0 && c.Product != s.Product},
 			{"pack in the canner", c.Pack.String(), s.Pack.String(), c.Pack != 0 && c.Pack != s.Pack},
 			{"jar in the canner", c.Jar.String(), s.Jar.String(), c.Jar != 0 && c.Jar != s.Jar},
-			{"liquid over the fish", "poured in", "none", c.Liquid.Given && c.Liquid.Value && s.Product != process.Tuna},
+			{"liquid over the fish", "poured in", "none", c.Liquid.Value && s.Product != process.Tuna},
 		} {
 			if part.differs {
 				j.add(verdict.Finding{
@@ -77,6 +88,33 @@ func (j *judgement[T]) loaded() {
 					Stated: units.InWords(part.got), Wanted: units.InWords(part.wanted), Citation: s.Citation,
 				}, putRight)
 			}
+		}
+	}
+}
+
+// counted: no more jars stood in the canner than it takes, and no more lost liquid than stood in it. Jars are counted
+// where every kind states how many.
+func (j *judgement[T]) counted() {
+	n, jars, known := j.run.Noticed, 0, len(j.run.Contents) > 0
+	for i := range j.run.Contents {
+		jars += j.run.Contents[i].Jars
+		known = known && j.run.Contents[i].Jars > 0
+	}
+	for _, one := range [...]struct {
+		what         string
+		stated, most int
+		known        bool
+	}{
+		{"jars in the canner", jars, n.Room, n.Room > 0},
+		{"jars that lost liquid", n.Siphoned, jars, known},
+		{"jars that lost liquid", n.Siphoned, n.Room, !known && n.Room > 0},
+	} {
+		if one.known && one.stated > one.most {
+			j.impossible(verdict.Finding{
+				Rule: RuleContents, What: one.what, Stated: units.Exactly(units.Count(one.stated)),
+				Wanted: units.AtMost(units.Count(one.most)), By: units.AmountOf(units.Count(one.stated - one.most)),
+				Citation: countSource,
+			})
 		}
 	}
 }
@@ -91,7 +129,8 @@ func (j *judgement[T]) noticed() {
 	if n.Room > 0 && jars > 0 && 2*jars <= n.Room {
 		f := remark
 		f.Rule, f.What, f.Kind, f.Citation = RuleHalfFilled, "jars in the canner", verdict.Short, smallLoad.Citation
-		f.Stated, f.Wanted = units.Exactly(units.Count(jars)), units.MoreThan(units.Count(n.Room/2)).With("or jars of water beside them")
+		f.Stated = units.Exactly(units.Count(jars))
+		f.Wanted = units.MoreThan(units.Count(n.Room / 2)).With("or jars of water beside them")
 		j.add(f, Step{})
 	}
 	if n.Siphoned > 0 {

@@ -4,29 +4,26 @@ import (
 	"math"
 	"time"
 
-	"example.org/lakelarder/pressure"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/series"
-	"example.org/lakelarder/units/verdict"
 )
 
 // course is a run with everything worked out that its readings are held against.
 type course[T Record] struct {
 	run Run
 	limits[T]
-	air       pressure.Air
-	weather   [2]units.Pressure // the usual range of the air here
-	barometer verdict.Finding   // what is wrong with it; its Kind is zero when nothing is
-	doubting  series.Doubting[T]
+	surroundings
+	doubting series.Doubting[T]
 
-	limit, none, restQ, calmQ, coldQ, longQ, mostQ int64         // limits in quanta
-	maxGap                                         time.Duration // of the run
+	limit, none, restQ, calmQ, coldQ, longQ, leastQ, mostQ int64         // limits in quanta
+	maxGap                                                 time.Duration // of the run
 
-	from, to       time.Duration               // the window that counts: after the vent is closed, before the heat is off
-	steady, closed units.Stated[time.Duration] // the vent is open between them
-	opened         units.Stated[time.Duration] // weight or lid, whichever is marked first
-	heatOff        time.Duration               // no pressure left counts from here on; zero when it was not marked
-	timer          time.Duration               // a record that begins under pressure is bridged back to here
+	// The window that counts, after the vent is closed and before the heat is off; the vent is open from steady to closed;
+	// opened is when weight or lid came off, whichever is marked first. No pressure left counts from heatOff on, zero when
+	// that was not marked. A record that begins under pressure is bridged back to the timer.
+	from, to               time.Duration
+	steady, closed, opened units.Stated[time.Duration]
+	heatOff, timer         time.Duration
 }
 
 // open checks the run and works out its course.
@@ -35,14 +32,7 @@ func (c *course[T]) open(run *Run) (err error) {
 		return err
 	}
 	c.run = *run
-	if c.air, c.barometer, err = run.around(); err != nil {
-		return err
-	}
-	standard, err := pressure.AirAt(run.Schedule.Altitude.Value)
-	if err != nil {
-		return err
-	}
-	if c.weather, err = weatherAt(standard); err != nil {
+	if c.surroundings, err = run.around(); err != nil {
 		return err
 	}
 	if err := c.limits.set(run, c.air); err != nil {
@@ -52,7 +42,8 @@ func (c *course[T]) open(run *Run) (err error) {
 		return err
 	}
 	c.limit, c.none, c.maxGap = quanta(c.atLeast), quanta(c.zero), run.MaxGap
-	c.restQ, c.calmQ, c.coldQ, c.longQ, c.mostQ = quanta(c.rest), quanta(c.calm), math.MinInt64, quanta(c.long), quanta(c.most)
+	c.restQ, c.calmQ, c.coldQ = quanta(c.rest), quanta(c.calm), math.MinInt64
+	c.longQ, c.leastQ, c.mostQ = quanta(c.long), quanta(c.least), quanta(c.most)
 	if cold := quanta(c.cold); cold > 0 { // of temperatures
 		c.coldQ = cold
 	}
@@ -108,10 +99,16 @@ func atLeastFigure[T Record](v T) units.Figure { return units.Figure{Low: amount
 
 func atMostFigure[T Record](v T) units.Figure { return units.Figure{High: amount(v)} }
 
+// isSteam reports whether the record holds temperatures.
+func isSteam[T Record]() bool {
+	var none T
+	_, ok := any(none).(units.Temperature)
+	return ok
+}
+
 // quantityOf says in one word what the record holds.
 func quantityOf[T Record]() string {
-	var none T
-	if _, ok := any(none).(units.Temperature); ok {
+	if isSteam[T]() {
 		return "steam"
 	}
 	return "pressure"

@@ -20,8 +20,9 @@ func (c Cut) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
 func (c *Cut) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
 // Cut returns the length of cut for the jar below a headspace: the published 3 1/2 in for a pint at 1 in, otherwise
-// the height of the glass less a base of 1/4 in and the headspace. The height of the glass must be 10 mm to 1 m and leave something:
-// otherwise a units.RangeError. Exact, from typical or measured sizes. Source: USDA Complete Guide, Guide 5, rev. 1994; else Practice.
+// the height of the glass less a base of 1/4 in and the headspace. The height of the glass must be 10 mm to 1 m and
+// leave something: otherwise a units.RangeError. Exact, from typical or measured sizes. Source: USDA Complete Guide,
+// Guide 5, rev. 1994; else Practice.
 func (j JarSize) Cut(headspace units.Length) (Cut, error) {
 	if err := units.Check("height of the glass", j.Glass, smallest, largest); err != nil {
 		return Cut{}, err
@@ -62,6 +63,10 @@ const (
 )
 
 var (
-	pintCutSource = cite.Citation{Source: cite.USDAGuide5Rev1994, Where: "Fish, length of cut for pints", Basis: cite.Read}
-	cutSource     = cite.Citation{Where: "height of the glass less base and headspace, typical sizes", Basis: cite.Practice}
+	pintCutSource = cite.Citation{
+		Source: cite.USDAGuide5Rev1994, Where: "Fish, length of cut for pints", Basis: cite.Read,
+	}
+	cutSource = cite.Citation{
+		Where: "height of the glass less base and headspace, typical sizes", Basis: cite.Practice,
+	}
 )

@@ -7,8 +7,8 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// doubt is what a walk keeps of the readings that no canner run shows, or not at that moment. It gathers; the judgement
-// weighs it against the marks.
+// doubt is what a walk keeps of the readings that no canner run shows, or not at that moment. It gathers; the
+// judgement weighs it against the marks.
 type doubt[T Record] struct {
 	Least, Most units.Stated[T] // of the whole record
 
@@ -19,13 +19,17 @@ type doubt[T Record] struct {
 	Peak    units.Stated[series.Reading[T]] // the highest since then
 	Early   units.Stated[series.Reading[T]] // the highest of what was over again before the vent was closed
 
-	Cold    time.Duration                   // below boiling while steam was vented
-	Coldest units.Stated[series.Reading[T]] // then
-	Left    units.Stated[series.Reading[T]] // the last reading with no more pressure than an open vent lets through
-	Rose    bool                            // the limit was met after the vent was closed
-	Jump    units.Stated[series.Doubt[T]]   // and faster than any canner heats
-	Long    time.Duration                   // in the window, far above what anybody holds for long
-	Late    units.Stated[series.Reading[T]] // the highest after weight or lid was off
+	Unboiled time.Duration                   // below boiling while steam was vented
+	Coldest  units.Stated[series.Reading[T]] // then
+	Left     units.Stated[series.Reading[T]] // the last reading with no more pressure than an open vent lets through
+	Rose     bool                            // the limit was met after the vent was closed
+	Jump     units.Stated[series.Doubt[T]]   // and faster than any canner heats
+	Long     time.Duration                   // in the window, far above what anybody holds for long
+	Late     units.Stated[series.Reading[T]] // the highest after weight or lid was off
+
+	Unheated units.Stated[T] // RestLow before there was steam
+	Off      units.Stated[T] // the least after weight or lid was off
+	Sure     sure            // what holds even on a dial that reads high by as much as it rests at
 }
 
 // markSlack is how far a mark may be off: it is written to the minute.
@@ -48,6 +52,10 @@ func (d *doubt[T]) take(c *course[T], a, b series.Reading[T], q int64) {
 	if c.steady.Given {
 		d.vent(c, a, b, q)
 	}
+	if c.opened.Given && b.At > c.opened.Value+markSlack {
+		lower(&d.Off, b.Value, q)
+	}
+	d.sure(c, a, b, q)
 	if q > c.longQ && quanta(a.Value) > c.longQ {
 		d.Long += max(0, min(b.At, c.to)-max(a.At, c.from))
 	}
@@ -60,6 +68,9 @@ func (d *doubt[T]) take(c *course[T], a, b series.Reading[T], q int64) {
 func (d *doubt[T]) rest(c *course[T], b series.Reading[T], q int64) {
 	if !d.RestLow.Given || q < quanta(d.RestLow.Value) {
 		d.RestLow = units.State(b.Value)
+	}
+	if !c.steady.Given || b.At <= c.steady.Value {
+		lower(&d.Unheated, b.Value, q)
 	}
 	switch {
 	case d.Above && q <= c.calmQ:
@@ -86,8 +97,11 @@ func (d *doubt[T]) vent(c *course[T], a, b series.Reading[T], q int64) {
 		return
 	}
 	from, to = max(from, c.steady.Value), min(to, c.until())
-	d.Cold += max(0, to-from)
-	if b.At >= c.steady.Value && b.At <= c.until() && q < c.coldQ && (!d.Coldest.Given || q < quanta(d.Coldest.Value.Value)) {
+	d.Unboiled += max(0, to-from)
+	if b.At < c.steady.Value || b.At > c.until() || q >= c.coldQ {
+		return
+	}
+	if !d.Coldest.Given || q < quanta(d.Coldest.Value.Value) {
 		d.Coldest = units.State(b)
 	}
 }
@@ -100,8 +114,8 @@ func (c *course[T]) until() time.Duration {
 	return forever
 }
 
-// reach takes in how the limit is met the first time after the vent was closed, at a time between two readings: how long
-// after the last reading without pressure. A probe that was not in the steam then shows nothing.
+// reach takes in how the limit is met the first time after the vent was closed, at a time between two readings: how
+// long after the last reading without pressure. A probe that was not in the steam then shows nothing.
 func (d *doubt[T]) reach(c *course[T], a, b series.Reading[T], at time.Duration) {
 	if !c.closed.Given || at <= c.from || d.Rose {
 		return
@@ -133,6 +147,9 @@ func (d *doubt[T]) settle(c *course[T], last time.Duration, q int64) (floor, roo
 	}
 	if !c.closed.Given || last < c.closed.Value {
 		floor = max(floor, quanta(d.RestLow.Value))
+		if d.Unheated.Given && (!c.steady.Given || last < c.steady.Value) {
+			floor = max(floor, quanta(d.Unheated.Value))
+		}
 		if d.Above {
 			floor, roof = max(floor, c.calmQ+1), min(roof, quanta(d.Peak.Value.Value))
 		} else {
@@ -149,11 +166,22 @@ func (d *doubt[T]) settle(c *course[T], last time.Duration, q int64) (floor, roo
 		return 1, 0
 	}
 	roof = min(roof, c.longQ)
+	if c.closed.Given && last <= c.to {
+		if least, high := d.restsHigh(c); high && q >= least {
+			floor = max(floor, least)
+		} else if high {
+			roof = min(roof, least-1)
+		}
+	}
 	if c.opened.Given && last >= c.opened.Value {
 		roof = min(roof, c.calmQ)
 		if d.Late.Given {
 			roof = max(roof, min(quanta(d.Late.Value.Value), quanta(d.Most.Value)))
 		}
+		if !d.Off.Given {
+			return 1, 0
+		}
+		floor = max(floor, quanta(d.Off.Value))
 	}
 	return floor, roof
 }
@@ -162,5 +190,12 @@ func (d *doubt[T]) settle(c *course[T], last time.Duration, q int64) (floor, roo
 func higher[T Record](best *units.Stated[series.Reading[T]], r series.Reading[T], q int64) {
 	if !best.Given || q > quanta(best.Value.Value) {
 		*best = units.State(r)
+	}
+}
+
+// lower keeps the lower of two values.
+func lower[T Record](best *units.Stated[T], v T, q int64) {
+	if !best.Given || q < quanta(best.Value) {
+		*best = units.State(v)
 	}
 }

@@ -217,3 +217,13 @@ func TestBareNumbersAreRefused(t *testing.T) {
 	_, err := Audit(run, record(t, readings))
 	require.EqualError(t, err, "altitude of the stove 4350 (0.00435 mm): was the unit left out? Expected 0 or at least 1 mm")
 }
+
+// A kind of jar, pack or product that does not exist is an error, not another one.
+func TestContentsOfNoKindAreRefused(t *testing.T) {
+	run, readings := pintRun(t, time.Minute)
+	for _, c := range []Contents{{Product: 99}, {Pack: 99}, {Jar: 99}} {
+		run.Contents = []Contents{c}
+		_, err := Audit(run, record(t, readings))
+		require.ErrorIs(t, err, units.ErrUnknown)
+	}
+}

@@ -2,8 +2,8 @@ package canner
 
 import "example.org/lakelarder/units/cite"
 
-// ContradictionError says that two things given do not go together: a jar that is not the schedule's, a schedule that was
-// changed, or moments marked in an order in which they cannot have happened.
+// ContradictionError says that two things given do not go together: a jar that is not the schedule's, a schedule that
+// was changed, or moments marked in an order in which they cannot have happened.
 type ContradictionError struct {
 	What     string
 	Got      string

@@ -9,8 +9,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// JarSize is a jar as it is measured. The nominal volume is that of its Jar, exact. The other figures of a listed size are
-// typical and Practice: no standard was read. Measure your own and replace them.
+// JarSize is a jar as it is measured. The nominal volume is that of its Jar, exact. The other figures of a listed
+// size are typical and Practice: no standard was read. Measure your own and replace them.
 type JarSize struct {
 	Name     string
 	Jar      process.Jar
@@ -72,9 +72,10 @@ func (f Fill) MarshalJSON() ([]byte, error) { return wire.Marshal(f) }
 func (f *Fill) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, f) }
 
 // CheckFill returns whether a weight of fish can be in the jar below a headspace, at a density, such as FleshDensity.
-// It is geometry, a solid fill without voids, rounded down to 0.1 g; real packs hold less. The brimful volume is taken as 1.05
-// times the nominal one, and makers' run from 1.03 to 1.07: near the edge, weigh water. The fill must be 0 to 100 kg, the headspace
-// 0 to 2 in, the bore 10 mm to 1 m, the density 0.9 to 1.3 g/mL: otherwise a units.RangeError. Source: Most = density (1.05 V - bore area × headspace).
+// It is geometry, a solid fill without voids, rounded down to 0.1 g; real packs hold less. The brimful volume is
+// taken as 1.05 times the nominal one, and makers' run from 1.03 to 1.07: near the edge, weigh water. The fill must
+// be 0 to 100 kg, the headspace 0 to 2 in, the bore 10 mm to 1 m, the density 0.9 to 1.3 g/mL: otherwise a
+// units.RangeError. Source: Most = density (1.05 V - bore area × headspace).
 func (j JarSize) CheckFill(fill units.Mass, headspace units.Length, density units.Density) (Fill, error) {
 	if err := units.CheckUnit("fill", fill, leastMass); err != nil {
 		return Fill{}, err
@@ -91,12 +92,14 @@ func (j JarSize) CheckFill(fill units.Mass, headspace units.Length, density unit
 	if err := units.Check("bore", j.Bore, smallest, largest); err != nil {
 		return Fill{}, err
 	}
-	if err := units.Check("density", density, 900*units.KilogramPerCubicMetre, 1300*units.KilogramPerCubicMetre); err != nil {
+	const least, densest = 900 * units.KilogramPerCubicMetre, 1300 * units.KilogramPerCubicMetre
+	if err := units.Check("density", density, least, densest); err != nil {
 		return Fill{}, err
 	}
 	bore := units.Float(j.Bore, units.Millimetre)
 	area := float64(math.Pi/4) * float64(bore*bore)
-	usable := float64(brimful*units.Float(j.Jar.Volume(), units.Millilitre)) - float64(area*units.Float(headspace, units.Millimetre))/1000
+	above := float64(area*units.Float(headspace, units.Millimetre)) / 1000
+	usable := float64(brimful*units.Float(j.Jar.Volume(), units.Millilitre)) - above
 	grams := float64(usable * units.Float(density, units.GramPerMillilitre))
 	if grams <= 0 {
 		return Fill{}, j.noRoom(headspace, area)
@@ -110,18 +113,21 @@ func (j JarSize) CheckFill(fill units.Mass, headspace units.Length, density unit
 
 // noRoom is the refusal of a headspace that leaves no room for fish, area being that of the mouth in mm².
 func (j JarSize) noRoom(headspace units.Length, area float64) error {
-	deepest, err := units.OfFloat(math.Floor(float64(brimful*units.Float(j.Jar.Volume(), units.Millilitre))*1000/area), units.Millimetre)
+	full := float64(brimful * units.Float(j.Jar.Volume(), units.Millilitre))
+	deepest, err := units.OfFloat(math.Floor(full*1000/area), units.Millimetre)
 	if err != nil {
 		return err
 	}
 	return units.RangeError{What: "headspace", Got: headspace.String(), Low: "0 mm", High: deepest.String()}
 }
 
-// FleshDensity is that of raw salmon and trout, 1.052 g/mL, computed from their composition at about 20 °C by a model whose
-// coefficients are from memory.
+// FleshDensity is that of raw salmon and trout, 1.052 g/mL, computed from their composition at about 20 °C by a model
+// whose coefficients are from memory.
 const FleshDensity = 1052 * units.KilogramPerCubicMetre
 
 // brimful is the brimful volume over the nominal one.
 const brimful = 1.05
 
-var ceilingSource = cite.Citation{Where: "geometry of the jar; its bore and the brimful factor 1.05 are of the trade", Basis: cite.Practice}
+var ceilingSource = cite.Citation{
+	Where: "geometry of the jar; its bore and the brimful factor 1.05 are of the trade", Basis: cite.Practice,
+}

@@ -99,6 +99,9 @@ func TestJarsRefused(t *testing.T) {
 	for name, try := range map[string]func() error{
 		"negative fill":        func() error { _, err := pint.CheckFill(-1, units.Inch, FleshDensity); return err },
 		"too much of a fill":   func() error { _, err := pint.CheckFill(101*units.Kilogram, units.Inch, FleshDensity); return err },
+		"fill, a bare number":  func() error { _, err := pint.CheckFill(454, units.Inch, FleshDensity); return err },
+		"headspace, bare":      func() error { _, err := pint.CheckFill(0, 1, FleshDensity); return err },
+		"cut, bare headspace":  func() error { _, err := pint.Cut(1); return err },
 		"negative headspace":   func() error { _, err := pint.CheckFill(0, -1, FleshDensity); return err },
 		"headspace in feet":    func() error { _, err := pint.CheckFill(0, units.Foot, FleshDensity); return err },
 		"no density":           func() error { _, err := pint.CheckFill(0, units.Inch, 0); return err },

@@ -14,9 +14,14 @@ func when(from, to time.Duration) units.Stated[series.Stretch] {
 	return units.State(series.Stretch{From: from, To: to})
 }
 
+// at is the moment of a reading.
+func at[T Record](r series.Reading[T]) units.Stated[series.Stretch] { return when(r.At, r.At) }
+
 // notMarked finds a moment that decides and that nobody wrote down.
 func (j *judgement[T]) notMarked(rule verdict.Rule, moment string, c cite.Citation) {
-	j.add(verdict.Finding{Rule: rule, What: "the moment of " + moment, Kind: verdict.Missing, Verdict: verdict.CannotTell, Citation: c}, putRight)
+	j.add(verdict.Finding{
+		Rule: rule, What: "the moment of " + moment, Kind: verdict.Missing, Verdict: verdict.CannotTell, Citation: c,
+	}, putRight)
 }
 
 // place: the stove stood where the schedule was found for.
@@ -50,7 +55,9 @@ func (j *judgement[T]) venting() {
 	}
 	closed := m.VentClosed.Value
 	if m.SteadySteam.Given {
-		j.lasting(verdict.Finding{Rule: RuleVent, What: "steady steam from the vent", Citation: s.VentCitation}, m.SteadySteam.Value, closed, s.Vent)
+		j.lasting(verdict.Finding{
+			Rule: RuleVent, What: "steady steam from the vent", Citation: s.VentCitation,
+		}, m.SteadySteam.Value, closed, s.Vent)
 	}
 	from := m.SteadySteam // heating is at least as long as venting
 	if m.HeatOn.Given {
@@ -63,7 +70,9 @@ func (j *judgement[T]) venting() {
 		j.notMarked(RuleComeUp, "turning on the heat", s.ComeUpCitation)
 		return
 	}
-	j.lasting(verdict.Finding{Rule: RuleComeUp, What: "heating and venting together", Citation: s.ComeUpCitation}, from.Value, closed, s.ComeUp)
+	j.lasting(verdict.Finding{
+		Rule: RuleComeUp, What: "heating and venting together", Citation: s.ComeUpCitation,
+	}, from.Value, closed, s.ComeUp)
 }
 
 // lasting finds that something took less time than published; nothing mends it.
@@ -79,14 +88,15 @@ func (j *judgement[T]) lasting(f verdict.Finding, from, to, wanted time.Duration
 
 // timing: the timer is not started before the pressure is there. Outside the record nothing shows that it was early.
 func (j *judgement[T]) timing() {
-	at := j.walk.AtTimer
-	if !at.Given || quanta(at.Value) >= j.limit {
+	shown := j.walk.AtTimer
+	if !shown.Given || quanta(shown.Value) >= j.limit {
 		return
 	}
 	timer := j.run.Marks.Timer.Value
 	j.add(verdict.Finding{
-		Rule: RuleTimer, What: quantityOf[T]() + " when the timer was started", Kind: verdict.TooSoon, Verdict: verdict.Met, When: when(timer, timer),
-		Stated: exactly(at.Value), Wanted: atLeastFigure(j.atLeast), Citation: timerSource,
+		Rule: RuleTimer, What: quantityOf[T]() + " when the timer was started", Kind: verdict.TooSoon,
+		Verdict: verdict.Met, When: when(timer, timer),
+		Stated: exactly(shown.Value), Wanted: atLeastFigure(j.atLeast), Citation: timerSource,
 	}, keepGoing(j.clock))
 }
 
@@ -97,8 +107,10 @@ func (j *judgement[T]) height() {
 		return
 	}
 	j.add(verdict.Finding{
-		Rule: RulePressure, What: quantityOf[T](), Kind: verdict.Over, Verdict: verdict.Met, When: when(h.Value.At, h.Value.At),
-		Stated: exactly(h.Value.Value), Wanted: atMostFigure(j.high), By: amount(h.Value.Value).Minus(amount(j.high)), Citation: slightlyAbove,
+		Rule: RulePressure, What: quantityOf[T](), Kind: verdict.Over, Verdict: verdict.Met,
+		When:   when(h.Value.At, h.Value.At),
+		Stated: exactly(h.Value.Value), Wanted: atMostFigure(j.high), By: amount(h.Value.Value).Minus(amount(j.high)),
+		Citation: slightlyAbove,
 	}, Step{})
 }
 
@@ -112,26 +124,33 @@ func (j *judgement[T]) holding() {
 	switch {
 	case w.Spanned.Length() >= s.Process:
 		j.add(verdict.Finding{
-			Rule: RuleGap, What: "time between readings", Kind: verdict.Unobserved, Verdict: verdict.CannotTell, When: units.State(w.GapHeld),
-			Stated: units.Exactly(w.GapHeld.Length()), Wanted: units.AtMost(j.run.MaxGap).With("and a reading at both ends"), Citation: gapSource,
+			Rule: RuleGap, What: "time between readings", Kind: verdict.Unobserved, Verdict: verdict.CannotTell,
+			When:   units.State(w.GapHeld),
+			Stated: units.Exactly(w.GapHeld.Length()),
+			Wanted: units.AtMost(j.run.MaxGap).With("and a reading at both ends"), Citation: gapSource,
 		}, Step{})
 	case !w.Reached || !w.Highest.Given:
 		j.add(j.neverReached(), Step{})
 	default:
 		j.add(verdict.Finding{
-			Rule: RuleHold, What: "time at " + quantityOf[T](), Kind: verdict.Short, Verdict: verdict.NotMet, When: units.State(w.Held),
-			Stated: units.Exactly(held), Wanted: units.AtLeast(s.Process).With("without a break"), By: units.AmountOf(s.Process - held), Citation: s.Citation,
+			Rule: RuleHold, What: "time at " + quantityOf[T](), Kind: verdict.Short, Verdict: verdict.NotMet,
+			When:   units.State(w.Held),
+			Stated: units.Exactly(held), Wanted: units.AtLeast(s.Process).With("without a break"),
+			By: units.AmountOf(s.Process - held), Citation: s.Citation,
 		}, Step{})
 	}
 }
 
 func (j *judgement[T]) neverReached() verdict.Finding {
 	f := verdict.Finding{
-		Rule: RulePressure, What: quantityOf[T](), Kind: verdict.Short, Verdict: verdict.NotMet, When: when(j.from, max(j.from, j.ended())),
-		Stated: units.InWords("no reading from vent to end of heat"), Wanted: atLeastFigure(j.atLeast), Citation: j.run.Schedule.Citation,
+		Rule: RulePressure, What: quantityOf[T](), Kind: verdict.Short, Verdict: verdict.NotMet,
+		When:   when(j.from, max(j.from, j.ended())),
+		Stated: units.InWords("no reading from vent to end of heat"), Wanted: atLeastFigure(j.atLeast),
+		Citation: j.run.Schedule.Citation,
 	}
 	if h := j.walk.Highest; h.Given {
-		f.When, f.Stated, f.By = when(h.Value.At, h.Value.At), exactly(h.Value.Value), amount(j.atLeast).Minus(amount(h.Value.Value))
+		f.When, f.Stated = at(h.Value), exactly(h.Value.Value)
+		f.By = amount(j.atLeast).Minus(amount(h.Value.Value))
 	}
 	return f
 }
@@ -144,8 +163,8 @@ func (j *judgement[T]) ended() time.Duration {
 	return j.walk.Last.At
 }
 
-// sagging: every time below pressure after it was there. The last fall of a record whose heat-off was not marked is taken
-// for the end of the process, if that was held in full or the pressure is gone.
+// sagging: every time below pressure after it was there. The last fall of a record whose heat-off was not marked is
+// taken for the end of the process, if that was held in full or the pressure is gone.
 func (j *judgement[T]) sagging() {
 	w := j.walk
 	for i := range w.Sags[:w.SagCount] {
@@ -154,8 +173,10 @@ func (j *judgement[T]) sagging() {
 			continue
 		}
 		f := verdict.Finding{
-			Rule: RuleSag, What: quantityOf[T](), Kind: verdict.Short, Verdict: verdict.Met, When: units.State(s.Stretch),
-			Stated: exactly(s.Lowest), Wanted: atLeastFigure(j.atLeast), By: amount(j.atLeast).Minus(amount(s.Lowest)), Citation: restartSource,
+			Rule: RuleSag, What: quantityOf[T](), Kind: verdict.Short, Verdict: verdict.Met,
+			When:   units.State(s.Stretch),
+			Stated: exactly(s.Lowest), Wanted: atLeastFigure(j.atLeast),
+			By: amount(j.atLeast).Minus(amount(s.Lowest)), Citation: restartSource,
 		}
 		if s.Count > 1 {
 			f.What += ", the lowest of " + units.Count(s.Count).String() + " sags"

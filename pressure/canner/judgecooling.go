@@ -34,14 +34,15 @@ func (j *judgement[T]) cooling() {
 	j.waiting(gone)
 	if late := m.LidOff.Value - gone.Value; m.LidOff.Given && gone.Given && late > lidLate {
 		j.add(verdict.Finding{
-			Rule: RuleLidLate, What: "time until the lid was off", Kind: verdict.TooLong, Verdict: verdict.Met, When: when(gone.Value, m.LidOff.Value),
+			Rule: RuleLidLate, What: "time until the lid was off", Kind: verdict.TooLong, Verdict: verdict.Met,
+			When:   when(gone.Value, m.LidOff.Value),
 			Stated: units.Exactly(late), Wanted: units.AtMost(lidLate), Citation: lateSource,
 		}, Step{})
 	}
 }
 
-// fell: the cooling took as long as the shortest published one. The record may show that it began later than was marked,
-// or was over earlier: that counts. A little heat stays in the burner.
+// fell: the cooling took as long as the shortest published one. The record may show that it began later than was
+// marked, or was over earlier: that counts. A little heat stays in the burner.
 func (j *judgement[T]) fell(gone time.Duration) {
 	off := j.run.Marks.HeatOff.Value
 	if j.walk.Gone.Given {
@@ -53,8 +54,10 @@ func (j *judgement[T]) fell(gone time.Duration) {
 		return
 	}
 	j.add(verdict.Finding{
-		Rule: RuleCooling, What: "cooling by itself", Kind: verdict.TooSoon, Verdict: verdict.CannotTell, When: when(off, gone),
-		Stated: units.Exactly(fell), Wanted: units.AtLeast(leastCooling), By: units.AmountOf(leastCooling - fell), Citation: coolingSource,
+		Rule: RuleCooling, What: "cooling by itself", Kind: verdict.TooSoon, Verdict: verdict.CannotTell,
+		When:   when(off, gone),
+		Stated: units.Exactly(fell), Wanted: units.AtLeast(leastCooling), By: units.AmountOf(leastCooling - fell),
+		Citation: coolingSource,
 	}, Step{})
 }
 
@@ -77,7 +80,7 @@ func (j *judgement[T]) forced(gone units.Stated[time.Duration]) {
 			f.What, f.When = one.what+" off before the pressure was gone", when(at, gone.Value)
 		case one.value.Given && quanta(one.value.Value) > quanta(j.slight): // outside the record the marks alone speak
 			f.What, f.When = quantityOf[T]()+" when the "+one.what+" came off", when(at, at)
-			f.Stated, f.Wanted = exactly(one.value.Value), atMostFigure(j.slight)
+			f.Stated, f.Wanted = exactly(one.value.Value), units.InWords("no pressure left")
 		default:
 			continue
 		}
@@ -93,7 +96,9 @@ func (j *judgement[T]) waiting(gone units.Stated[time.Duration]) {
 		weight = gone // it came off no earlier, or the opening was forced
 	}
 	if waited := m.LidOff.Value - weight.Value; m.LidOff.Given && weight.Given && waited >= 0 && waited < lidWait {
-		j.lasting(verdict.Finding{Rule: RuleWait, What: "wait from weight to lid", Citation: coolSource}, weight.Value, m.LidOff.Value, lidWait)
+		j.lasting(verdict.Finding{
+			Rule: RuleWait, What: "wait from weight to lid", Citation: coolSource,
+		}, weight.Value, m.LidOff.Value, lidWait)
 		return
 	}
 	if !m.WeightOff.Given {

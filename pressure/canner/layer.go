@@ -18,7 +18,8 @@ const (
 )
 
 var layerLimits = word.List[LayerLimit]{
-	What: "limit of layers", Words: []string{"the published rule", "the maker's manual", "no divider", "the height under the lid"},
+	What:  "limit of layers",
+	Words: []string{"the published rule", "the maker's manual", "no divider", "the height under the lid"},
 }
 
 // ParseLayerLimit reads the words that String writes, in capitals or not; anything else is a units.UnknownError.

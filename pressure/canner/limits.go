@@ -17,6 +17,7 @@ type limits[T Record] struct {
 	rest    T // the most that is shown while the vent is open
 	calm    T // the most that is shown when the lid is off
 	cold    T // the least that steam from the vent has; of a record of temperatures
+	least   T // the least that anything in a kitchen shows
 	most    T // the most that a canner holds
 	long    T // the most that anybody holds for a whole process
 }
@@ -30,27 +31,34 @@ const (
 	longHeld   = 17 * units.PSI  // 15 psi is the most of any process and weight, and slightly above
 	heatUp     = 2 * time.Minute // from cold water to steady steam, the least; 12 to 15 min are usual
 	belowSteam = 2 * units.CelsiusDegrees
+	emptiest   = 15 * units.PSI // below the air: no pump takes more out of a pot than there is
 )
 
+// coldest is colder than any kitchen and any jar; it is what an open thermistor shows.
+var coldest = units.Celsius(-40)
+
 // set works out the limits in the record's own quantity: for pressures with what the gauge reads high added, for
-// temperatures that of pure steam under the schedule's pressure in this air; both with the stated error of the recorder.
+// temperatures that of pure steam under the schedule's pressure in this air; both with the stated error of the
+// recorder.
 func (l *limits[T]) set(r *Run, air pressure.Air) error {
 	switch l := any(l).(type) {
 	case *limits[units.Pressure]:
 		off := max(0, r.Gauge.ReadsHigh) + r.Recorder.Pressure
 		l.atLeast = r.Schedule.Pressure + off
 		l.high, l.rest, l.calm = l.atLeast+overBy, ventShows+off, slightly+off
-		l.most, l.long = mostHeld, longHeld+off
+		l.least, l.most, l.long = -emptiest-off, mostHeld, longHeld+off
 		l.slight = max(0, slightly+r.Gauge.ReadsHigh) // one that reads low shows less than there is
 	case *limits[units.Temperature]:
+		off := r.Recorder.Temperature
+		l.least = coldest.Add(-off)
 		for _, one := range [...]struct {
 			to    *units.Temperature
 			gauge units.Pressure
 			off   units.TemperatureChange
 		}{
-			{&l.atLeast, r.Schedule.Pressure, r.Recorder.Temperature}, {&l.high, r.Schedule.Pressure + overBy, r.Recorder.Temperature},
-			{&l.rest, ventShows, r.Recorder.Temperature}, {&l.calm, slightly, r.Recorder.Temperature}, {&l.most, mostHeld, r.Recorder.Temperature}, {&l.long, longHeld, r.Recorder.Temperature},
-			{&l.slight, slightly, 0}, {&l.zero, 0, 0}, {&l.cold, 0, -belowSteam - r.Recorder.Temperature},
+			{&l.atLeast, r.Schedule.Pressure, off}, {&l.high, r.Schedule.Pressure + overBy, off}, {&l.zero, 0, 0},
+			{&l.slight, slightly, 0}, {&l.rest, ventShows, off}, {&l.calm, slightly, off}, {&l.cold, 0, -belowSteam - off},
+			{&l.most, mostHeld, 0}, {&l.long, longHeld, off},
 		} {
 			steam, err := air.SteamUnder(one.gauge)
 			if err != nil {
@@ -69,7 +77,8 @@ func (l *limits[T]) believed(r *Run) (series.Doubting[T], error) {
 	case *limits[units.Pressure]:
 		b.Rise, b.Noise = units.AmountOf(r.Schedule.Pressure), units.AmountOf(ventShows)
 	case *limits[units.Temperature]:
-		b.Rise, b.Noise = units.AmountOf(l.atLeast).Minus(units.AmountOf(l.zero)), units.AmountOf(l.rest).Minus(units.AmountOf(l.zero))
+		zero := units.AmountOf(l.zero)
+		b.Rise, b.Noise = units.AmountOf(l.atLeast).Minus(zero), units.AmountOf(l.rest).Minus(zero)
 	}
 	return series.WatchDoubts(b)
 }

@@ -6,9 +6,9 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// Live is a run while it goes on, one reading at a time and without storing them: at every moment its Report is that of
-// an Audit of the readings so far. It is a plain value; Next and Mark return the next one. Start with Watch. The zero Live takes
-// no reading.
+// Live is a run while it goes on, one reading at a time and without storing them: at every moment its Report is that
+// of an Audit of the readings so far. It is a plain value; Next and Mark return the next one. Start with Watch. The
+// zero Live takes no reading.
 type Live[T Record] struct {
 	course *course[T] // never changed once made
 	walk   walk[T]
@@ -25,9 +25,9 @@ func Watch[T Record](run Run) (Live[T], error) {
 	return l, nil
 }
 
-// Next returns the Live with one more reading. The reading must follow in time and be set, as for series.New; otherwise
-// a series.ReadingError with the number of readings before it, and l as it was. A pause longer than MaxGap restarts the
-// clock: nobody saw the pressure hold. A Live that Watch did not make is a units.UnsetError.
+// Next returns the Live with one more reading. The reading must follow in time and be set, as for series.New;
+// otherwise a series.ReadingError with the number of readings before it, and l as it was. A pause longer than MaxGap
+// restarts the clock: nobody saw the pressure hold. A Live that Watch did not make is a units.UnsetError.
 func (l Live[T]) Next(reading series.Reading[T]) (Live[T], error) {
 	if l.course == nil {
 		return l, units.UnsetError{What: "run"}
@@ -72,19 +72,20 @@ func (l Live[T]) Clock() Clock {
 	return l.walk.clock(l.course)
 }
 
-// Now returns what to do now, in one step: that of Report. It never says that the time is full where the readings so far
-// would not be judged Met once the heat is off and the rest is done and marked without fault.
+// Now returns what to do now, in one step: that of Report. It never says that the time is full where the readings so
+// far would not be judged Met once the heat is off and the rest is done and marked without fault.
 func (l Live[T]) Now() Step {
 	r, seen := l.Report()
-	if !seen || r.Clock == (Clock{}) && !l.course.run.Marks.over() { // the pressure is gone, and nobody turned off the heat
-		return keepGoing(l.Clock())
+	if !seen || r.Clock == (Clock{}) && !l.course.run.Marks.over() {
+		return keepGoing(l.Clock()) // also where the pressure is gone and nobody turned off the heat
 	}
 	return r.Next[0]
 }
 
 // Mark returns the Live with other marks. A mark may be added that is no earlier than the last reading, and the timer
-// started again then; what was marked before stays as it was. Anything else is a ContradictionError: audit the record,
-// or watch it again from its start. Marks out of order are a ContradictionError as in Audit. On an error l stays as it was.
+// started again then; what was marked before stays as it was. Anything else is a ContradictionError: audit the
+// record, or watch it again from its start. Marks out of order are a ContradictionError as in Audit. On an error l
+// stays as it was.
 func (l Live[T]) Mark(marks Marks) (Live[T], error) {
 	if l.course == nil {
 		return l, units.UnsetError{What: "run"}
@@ -112,8 +113,8 @@ type saved[T Record] struct {
 	Walk walk[T]
 }
 
-// MarshalJSON writes the run and what was seen of it, so that a watch goes on where it was saved. A Live that Watch did
-// not make is a units.UnsetError.
+// MarshalJSON writes the run and what was seen of it, so that a watch goes on where it was saved. A Live that Watch
+// did not make is a units.UnsetError.
 func (l Live[T]) MarshalJSON() ([]byte, error) {
 	if l.course == nil {
 		return nil, units.UnsetError{What: "run"}
@@ -121,7 +122,8 @@ func (l Live[T]) MarshalJSON() ([]byte, error) {
 	return wire.Marshal(saved[T]{l.course.run, l.walk})
 }
 
-// UnmarshalJSON reads what MarshalJSON writes, strictly; the run is checked as by Watch. On an error l stays as it was.
+// UnmarshalJSON reads what MarshalJSON writes, strictly; the run is checked as by Watch. On an error l stays as it
+// was.
 func (l *Live[T]) UnmarshalJSON(data []byte) error {
 	var s saved[T]
 	if err := wire.Unmarshal(data, &s); err != nil {

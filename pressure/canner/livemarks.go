@@ -7,7 +7,8 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// accepts returns why marks cannot take the place of those before: what was walked through is not walked through again.
+// accepts returns why marks cannot take the place of those before: what was walked through is not walked through
+// again.
 func (w *walk[T]) accepts(before, after *Marks) error {
 	was, is := before.all(), after.all()
 	for i := range is {
@@ -16,13 +17,22 @@ func (w *walk[T]) accepts(before, after *Marks) error {
 		}
 		timer := i == markOfTimer && is[i].Given && (!was[i].Given || is[i].Value > was[i].Value)
 		if was[i].Given && !timer {
-			return ContradictionError{What: "mark of " + markNames[i], Got: markText(is[i]), Expected: "as it was marked, " + markText(was[i])}
+			return ContradictionError{
+				What: "mark of " + markNames[i], Got: markText(is[i]),
+				Expected: "as it was marked, " + markText(was[i]),
+			}
 		}
 		if w.Count > 0 && is[i].Value < w.Last.At {
-			return ContradictionError{What: "mark of " + markNames[i], Got: markText(is[i]), Expected: "no earlier than the last reading at " + units.Lasting(w.Last.At)}
+			return ContradictionError{
+				What: "mark of " + markNames[i], Got: markText(is[i]),
+				Expected: "no earlier than the last reading at " + units.Lasting(w.Last.At),
+			}
 		}
 		if timer && was[i].Given && w.Backward {
-			return ContradictionError{What: "mark of " + markNames[i], Got: markText(is[i]), Expected: "as it was marked: the record begins under pressure"}
+			return ContradictionError{
+				What: "mark of " + markNames[i], Got: markText(is[i]),
+				Expected: "as it was marked: the record begins under pressure",
+			}
 		}
 	}
 	return nil
@@ -59,7 +69,8 @@ func (w *walk[T]) remark(before, after *course[T]) {
 
 // closeVent begins the window anew: nothing that was held before the vent was closed counts.
 func (w *walk[T]) closeVent(c *course[T]) {
-	w.Held, w.Spanned, w.GapHeld, w.LowHeld, w.PauseHeld = series.Stretch{}, series.Stretch{}, series.Stretch{}, units.Stated[T]{}, 0
+	w.Held, w.Spanned, w.GapHeld = series.Stretch{}, series.Stretch{}, series.Stretch{}
+	w.LowHeld, w.PauseHeld = units.Stated[T]{}, 0
 	w.Sags, w.SagCount, w.Doubt.Long = [mostSags]sag[T]{}, 0, 0
 	w.Highest, w.Low, w.Pause, w.Gap = units.Stated[series.Reading[T]]{}, units.Stated[T]{}, 0, series.Stretch{}
 	w.refresh(c)

@@ -9,8 +9,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Load is what one load of jars is. Spare is the room across the layer that nothing uses: by so much more clearance the
-// same jars still stand. LayersBy is what keeps another layer out. Loads are comparable.
+// Load is what one load of jars is. Spare is the room across the layer that nothing uses: by so much more clearance
+// the same jars still stand. LayersBy is what keeps another layer out. Loads are comparable.
 type Load struct {
 	Jars     int
 	PerLayer int
@@ -32,10 +32,11 @@ func (l *Load) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l)
 // zero. A third of the diameter exactly gives 7 jars; the ratios' last digit shifts such an edge by less than a
 // thousandth of a nanometre.
 //
-// Sizes are 10 mm to 1 m, the clearance from zero to the diameter, and there must be room for a jar and no more than the
-// 40 of the table in a layer: otherwise a units.RangeError. A jar that is not the schedule's is a ContradictionError. A vessel that does
-// not hold four quarts upright, and for smoked fish one not of 16 to 22 quarts, is an UnsuitableError.
-// Source: Birgin and Gentil 2009; USDA Complete Guide, Guide 1, p. 1-17, and Guide 5, p. 5-13, rev. 2015.
+// Sizes are 10 mm to 1 m, the clearance from zero to the diameter, and there must be room for a jar and no more than
+// the 40 of the table in a layer: otherwise a units.RangeError. A jar that is not the schedule's is a
+// ContradictionError. A vessel that does not hold four quarts upright, and for smoked fish one not of 16 to 22
+// quarts, is an UnsuitableError. Source: Birgin and Gentil 2009; USDA Complete Guide, Guide 1, p. 1-17, and Guide 5,
+// p. 5-13, rev. 2015.
 func Fit(s process.Schedule, v Vessel, jar JarSize, clearance units.Length) (Load, error) {
 	if err := checkFit(s, v, jar, clearance); err != nil {
 		return Load{}, err
@@ -46,15 +47,21 @@ func Fit(s process.Schedule, v Vessel, jar JarSize, clearance units.Length) (Loa
 	n, beyond := across(v.Diameter-clearance, jar.Diameter)
 	switch {
 	case n == 0:
-		return Load{}, units.RangeError{What: "jar diameter", Got: jar.Diameter.String(), High: (v.Diameter - clearance).String()}
+		return Load{}, units.RangeError{
+			What: "jar diameter", Got: jar.Diameter.String(), High: (v.Diameter - clearance).String(),
+		}
 	case beyond:
-		return Load{}, units.RangeError{What: "jars in a layer", Got: "more than " + strconv.Itoa(n), High: strconv.Itoa(n)}
+		return Load{}, units.RangeError{
+			What: "jars in a layer", Got: "more than " + strconv.Itoa(n), High: strconv.Itoa(n),
+		}
 	}
 	l := Load{PerLayer: n, Product: s.Product, Spare: v.Diameter - clearance - room(n, jar.Diameter)}
 	l.Packing, _ = FindPacking(n) // 1 to 40
 	l.Layers, l.LayersBy = v.layers(jar)
 	if l.Layers == 0 {
-		return Load{}, units.RangeError{What: "jar height above the rack", Got: jar.Height.String(), High: (v.Height - v.Rack).String()}
+		return Load{}, units.RangeError{
+			What: "jar height above the rack", Got: jar.Height.String(), High: (v.Height - v.Rack).String(),
+		}
 	}
 	l.Jars = n * l.Layers
 	return l, nil
@@ -62,7 +69,9 @@ func Fit(s process.Schedule, v Vessel, jar JarSize, clearance units.Length) (Loa
 
 func checkFit(s process.Schedule, v Vessel, jar JarSize, clearance units.Length) error {
 	if s.Process <= 0 || jar.Jar != s.Jar {
-		return ContradictionError{What: "jar", Got: jar.Jar.String(), Expected: "a schedule and its jar, " + s.Jar.String()}
+		return ContradictionError{
+			What: "jar", Got: jar.Jar.String(), Expected: "a schedule and its jar, " + s.Jar.String(),
+		}
 	}
 	if err := v.check(); err != nil {
 		return err
@@ -73,7 +82,8 @@ func checkFit(s process.Schedule, v Vessel, jar JarSize, clearance units.Length)
 	return units.Check("clearance", clearance, 0, v.Diameter)
 }
 
-// Batch is how many loads some jars take. Last is the number of jars in the last load, which may be as many as in every other.
+// Batch is how many loads some jars take. Last is the number of jars in the last load, which may be as many as in
+// every other.
 type Batch struct {
 	Loads int
 	Last  int

@@ -28,10 +28,17 @@ func (m *Marks) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, m
 
 // all are the marks in the order of a run.
 func (m *Marks) all() [8]units.Stated[time.Duration] {
-	return [...]units.Stated[time.Duration]{m.HeatOn, m.SteadySteam, m.VentClosed, m.Timer, m.HeatOff, m.Gone, m.WeightOff, m.LidOff}
+	return [...]units.Stated[time.Duration]{
+		m.HeatOn, m.SteadySteam, m.VentClosed, m.Timer, m.HeatOff, m.Gone, m.WeightOff, m.LidOff,
+	}
 }
 
-var markNames = [...]string{"heat on", "steady steam", "vent closed", "timer", "heat off", "pressure gone", "weight off", "lid off"}
+var markNames = [...]string{
+	"heat on", "steady steam", "vent closed", "timer", "heat off", "pressure gone", "weight off", "lid off",
+}
+
+// markOrder are the pairs of marks of which the first cannot be later than the second.
+var markOrder = [...][2]int{{0, 1}, {0, 2}, {1, 2}, {2, 4}, {3, 4}, {2, 5}, {2, 6}, {2, 7}, {4, 5}, {4, 7}, {6, 7}}
 
 // markOfTimer is the place of the timer among all.
 const markOfTimer = 3
@@ -45,13 +52,18 @@ func (m *Marks) check() error {
 	marks := m.all()
 	for i, mark := range marks {
 		if mark.Value < 0 || mark.Value > longestRun {
-			return ContradictionError{What: "mark of " + markNames[i], Got: units.Lasting(mark.Value), Expected: "a time within a week from the start of the record"}
+			return ContradictionError{
+				What: "mark of " + markNames[i], Got: units.Lasting(mark.Value),
+				Expected: "a time within a week from the start of the record",
+			}
 		}
 		if mark.Value != 0 && mark.Value < leastMark {
-			return units.UnitError{What: "mark of " + markNames[i], Got: mark.Value.String(), Least: units.Lasting(leastMark)}
+			return units.UnitError{
+				What: "mark of " + markNames[i], Got: mark.Value.String(), Least: units.Lasting(leastMark),
+			}
 		}
 	}
-	for _, pair := range [...][2]int{{0, 1}, {0, 2}, {1, 2}, {2, 4}, {3, 4}, {2, 5}, {2, 6}, {2, 7}, {4, 5}, {4, 7}, {6, 7}} {
+	for _, pair := range markOrder {
 		first, second := marks[pair[0]], marks[pair[1]]
 		if first.Given && second.Given && first.Value > second.Value {
 			return ContradictionError{What: "mark of " + markNames[pair[1]], Got: units.Lasting(second.Value),

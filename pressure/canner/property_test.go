@@ -225,12 +225,12 @@ func TestWatchIsTheAudit(t *testing.T) {
 func TestWatchIsTheAuditOfTemperatures(t *testing.T) {
 	random := rand.New(rand.NewSource(4))
 	run, readings := pintRun(t, time.Minute)
-	air, _, err := run.around()
+	around, err := run.around()
 	require.NoError(t, err)
 	for i := 0; i < 10; i++ {
 		var steam []series.Reading[units.Temperature]
 		for _, r := range readings {
-			v, err := air.SteamUnder(r.Value + units.Pressure(random.Int63n(int64(units.PSI))) - units.PSI/2)
+			v, err := around.air.SteamUnder(r.Value + units.Pressure(random.Int63n(int64(units.PSI))) - units.PSI/2)
 			require.NoError(t, err)
 			if random.Intn(60) == 0 {
 				v = units.Celsius(float64(random.Intn(160)))
@@ -300,11 +300,11 @@ func TestUnitsDoNotMatter(t *testing.T) {
 // A temperature record of pure steam under a pressure record gives the same verdict, and the same stretch to a second.
 func TestPressureAndTemperatureAgree(t *testing.T) {
 	run, readings := pintRun(t, 15*time.Second)
-	air, _, err := run.around()
+	around, err := run.around()
 	require.NoError(t, err)
 	var steam []series.Reading[units.Temperature]
 	for _, r := range readings {
-		v, err := air.SteamUnder(r.Value)
+		v, err := around.air.SteamUnder(r.Value)
 		require.NoError(t, err)
 		steam = append(steam, series.Reading[units.Temperature]{At: r.At, Value: v})
 	}
@@ -314,4 +314,81 @@ func TestPressureAndTemperatureAgree(t *testing.T) {
 	require.NoError(t, err)
 	require.Equal(t, a.Verdict, b.Verdict)
 	require.Less(t, (a.Held.Length() - b.Held.Length()).Abs(), time.Second)
+}
+
+// Dropping readings improves a verdict only where a pause that is believed hides what they showed, and the report says
+// how long a sag may hide in it.
+func TestDroppedReadingsHideNoMoreThanIsSaid(t *testing.T) {
+	random := rand.New(rand.NewSource(5))
+	improved := 0
+	for i := 0; i < 600; i++ {
+		run, readings := pintRun(t, time.Minute)
+		from := time.Duration(30+random.Intn(100)) * time.Minute
+		readings = pushed(readings, from, from+time.Duration(random.Intn(4))*time.Minute, units.Pressure(random.Int63n(int64(13*units.PSI))))
+		before, err := Audit(run, record(t, readings))
+		require.NoError(t, err)
+		k := max(1, int(from/time.Minute)-random.Intn(3))
+		n := 1 + random.Intn(7)
+		after, err := Audit(run, record(t, append(readings[:k:k], readings[k+n:]...)))
+		require.NoError(t, err)
+		if after.Verdict >= before.Verdict {
+			continue
+		}
+		improved++
+		if after.Verdict.Passes() {
+			if gap := (series.Stretch{From: readings[k-1].At, To: readings[k+n].At}); after.Held.From <= gap.From && after.Held.To >= gap.To {
+				require.GreaterOrEqual(t, after.HiddenSag, gap.Length())
+			}
+			require.LessOrEqual(t, after.HiddenSag, run.MaxGap)
+			require.Contains(t, after.Cautions, gapHidesSag)
+		}
+	}
+	require.NotZero(t, improved)
+}
+
+// Less pressure or a shorter process never improves a verdict.
+func TestLessIsNeverJudgedBetter(t *testing.T) {
+	random := rand.New(rand.NewSource(6))
+	for i := 0; i < 400; i++ {
+		run, readings := pintRun(t, time.Minute)
+		for n := random.Intn(3); n > 0; n-- {
+			from := time.Duration(random.Intn(180)) * time.Minute
+			readings = pushed(readings, from, from+time.Duration(random.Intn(10))*time.Minute, units.Pressure(random.Int63n(int64(14*units.PSI))))
+		}
+		before, err := Audit(run, record(t, readings))
+		require.NoError(t, err)
+		lower := append([]pressures(nil), readings...)
+		for k := range lower {
+			if lower[k].At > 24*time.Minute && lower[k].At < 132*time.Minute {
+				lower[k].Value = max(0, lower[k].Value-units.Pressure(random.Int63n(int64(units.PSI/2))))
+			}
+		}
+		after, err := Audit(run, record(t, lower))
+		require.NoError(t, err)
+		require.GreaterOrEqual(t, after.Verdict, before.Verdict)
+		shorter := run
+		shorter.Marks.HeatOff.Value -= time.Duration(random.Intn(60)) * time.Minute
+		shorter.Marks.Timer.Value = min(shorter.Marks.Timer.Value, shorter.Marks.HeatOff.Value)
+		after, err = Audit(shorter, record(t, readings))
+		require.NoError(t, err)
+		require.GreaterOrEqual(t, after.Verdict, before.Verdict)
+	}
+}
+
+// What the gate costs a watch: no allocation a reading, sags and doubts included.
+func TestNextAllocatesNothing(t *testing.T) {
+	run, readings := pintRun(t, time.Second)
+	for i := range readings {
+		if i%7 == 0 && i > 2000 {
+			readings[i].Value = 12 * units.PSI
+		}
+	}
+	live, err := Watch[units.Pressure](run)
+	require.NoError(t, err)
+	i := 0
+	require.Zero(t, testing.AllocsPerRun(len(readings)-2, func() {
+		live, err = live.Next(readings[i])
+		i++
+	}))
+	require.NoError(t, err)
 }

@@ -9,11 +9,12 @@ import (
 	"example.org/lakelarder/units/verdict"
 )
 
-// Report is what a record says about a run. Its Verdict is the worst of the findings', and CannotTell while the run is
-// not over. Times count from the start of the record. Held is the longest unbroken stretch at or above pressure, between
-// closing the vent and turning off the heat, in which no gap is longer than MaxGap; its ends round inward. Required is the
-// schedule's pressure as this record shows it: on the gauge, or as the temperature of the steam. Steps say what to do
-// about a finding while the run goes on, keyed by its Rule; Next is what to do now, one or the other.
+// Report is what a record says about a run. Its Verdict is the worst of the findings', and CannotTell while the run
+// is not over. Times count from the start of the record. Held is the longest unbroken stretch at or above pressure,
+// between closing the vent and turning off the heat, in which no gap is longer than MaxGap; its ends round inward.
+// Required is the schedule's pressure as this record shows it: on the gauge, or as the temperature of the steam.
+// Steps say what to do about a finding while the run goes on, keyed by its Rule; Next is what to do now, one or the
+// other.
 type Report struct {
 	verdict.Report
 	Required   units.Amount
@@ -47,8 +48,8 @@ func (r Report) StepFor(rule verdict.Rule) (Step, bool) {
 
 // Clock is what the timer should say at the end of a record that is still growing; zero when the run is over. Owed is
 // what must still be held without a break, all of it when the pressure is not there. Running: the pressure has stood
-// since From, and if nothing sags the time is full at Done. Where the timer was started later than From, Owed and Done go
-// by the timer, to the minute of a mark.
+// since From, and if nothing sags the time is full at Done. Where the timer was started later than From, Owed and
+// Done go by the timer, to the minute of a mark.
 type Clock struct {
 	Running    bool `wire:"always"`
 	From, Done time.Duration
@@ -75,8 +76,8 @@ func (w *walk[T]) clock(c *course[T]) Clock {
 	return Clock{Running: true, From: from, Done: done, Held: to - from, Owed: max(0, done-to)}
 }
 
-// margin is by how much the lowest reading of a stretch is above the limit, with what a dial reads low added: nothing of
-// it was subtracted from the limit.
+// margin is by how much the lowest reading of a stretch is above the limit, with what a dial reads low added: nothing
+// of it was subtracted from the limit.
 func (c *course[T]) margin(lowest units.Stated[T]) units.Amount {
 	if !lowest.Given {
 		return units.Amount{}

@@ -26,8 +26,11 @@ type Run struct {
 	Recorder  Recorder                   // that wrote the record, by how far it may be off
 	Marks     Marks
 	Noticed   Noticed
-	MaxGap    time.Duration               `wire:"required"` // the longest pause between readings across which a straight line is believed
-	Asked     units.Stated[time.Duration] // when the question is put, for what can still be done; on the record's clock
+
+	// The longest pause between readings across which a straight line is believed.
+	MaxGap time.Duration `wire:"required"`
+	// When the question is put, for what can still be done; on the record's clock.
+	Asked units.Stated[time.Duration]
 }
 
 // MarshalJSON writes the run in the words that UnmarshalJSON reads.
@@ -36,8 +39,8 @@ func (r Run) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
 // UnmarshalJSON reads a run strictly: schedule and longest gap must be there, and nothing that is not a field.
 func (r *Run) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
-// mostGap and leastGap are the longest and the shortest pause that may be believed: a sag and its recovery take minutes,
-// and a bare number is nanoseconds.
+// mostGap and leastGap are the longest and the shortest pause that may be believed: a sag and its recovery take
+// minutes, and a bare number is nanoseconds.
 const (
 	mostGap  = 15 * time.Minute
 	leastGap = time.Second
@@ -46,7 +49,9 @@ const (
 // check returns the first part of the run that cannot be judged at all.
 func (r *Run) check() error {
 	if !r.Schedule.IsPublished() {
-		return ContradictionError{What: "schedule", Got: "for " + r.Schedule.Request().String(), Expected: "the published one unchanged"}
+		return ContradictionError{
+			What: "schedule", Got: "for " + r.Schedule.Request().String(), Expected: "the published one unchanged",
+		}
 	}
 	if err := units.CheckUnit("altitude of the stove", r.Altitude.Value, leastAltitude); err != nil {
 		return err

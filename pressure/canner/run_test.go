@@ -73,10 +73,10 @@ func TestRunsRefused(t *testing.T) {
 // limitsOf are the limits of a run, and what is wrong with its barometer.
 func limitsOf[T Record](t testing.TB, run Run) (l limits[T], barometer verdict.Kind) {
 	t.Helper()
-	air, fault, err := run.around()
+	around, err := run.around()
 	require.NoError(t, err)
-	require.NoError(t, l.set(&run, air))
-	return l, fault.Kind
+	require.NoError(t, l.set(&run, around.air))
+	return l, around.barometer.Kind
 }
 
 // A barometer beside the canner moves the steam temperature required, as far as the weather does.
@@ -113,10 +113,10 @@ func TestBarometers(t *testing.T) {
 		require.Equal(t, c.higher, after.atLeast.Above(before.atLeast), "%v %v", c.hPa, c.kind)
 	}
 	run.Barometer.Reading = 29 * units.PSI
-	_, _, err = run.around()
+	_, err = run.around()
 	require.ErrorIs(t, err, units.ErrRange)
 	run.Barometer = Barometer{Reading: standard.Pressure(), Kind: 9}
-	_, _, err = run.around()
+	_, err = run.around()
 	require.ErrorIs(t, err, units.ErrUnknown)
 }
 

@@ -2,7 +2,8 @@ package canner
 
 import "example.org/lakelarder/units/series"
 
-// sag is a time below the limit after it was met. Ended is false while the record does not show the pressure coming back.
+// sag is a time below the limit after it was met. Ended is false while the record does not show the pressure coming
+// back.
 type sag[T Record] struct {
 	series.Stretch
 	Lowest T

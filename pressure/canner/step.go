@@ -23,11 +23,12 @@ const (
 	Reprocess                     // for the full time, until Step.At
 	Refrigerate                   // or freeze, until Step.At
 	Discard                       // from Step.At on
-	PutRight                      // something is missing or contradicts the rest: as it stands the run would not be judged met
+	PutRight                      // something is missing or contradicts the rest: the run would not be judged met
 )
 
 var actions = word.List[Action]{
-	What: "action", Words: []string{"keep going", "start again", "wait", "keep", "reprocess", "refrigerate", "discard", "put right"},
+	What:  "action",
+	Words: []string{"keep going", "start again", "wait", "keep", "reprocess", "refrigerate", "discard", "put right"},
 }
 
 // ParseAction reads the word that String writes, in capitals or not; anything else is a units.UnknownError.
@@ -42,8 +43,8 @@ func (a Action) MarshalText() ([]byte, error) { return actions.Marshal(a) }
 // UnmarshalText is ParseAction, and the empty text is an action that is not set.
 func (a *Action) UnmarshalText(text []byte) error { return actions.Unmarshal(text, a) }
 
-// Step is what to do: the rule whose finding it answers, none where it answers the whole, the action, its moment on the
-// record's clock, in words, and where it is from.
+// Step is what to do: the rule whose finding it answers, none where it answers the whole, the action, its moment on
+// the record's clock, in words, and where it is from.
 type Step struct {
 	Rule     verdict.Rule
 	Action   Action
@@ -69,9 +70,11 @@ func keepGoing(c Clock) Step {
 	owed := units.AmountOf(c.Owed).Text(units.Both, units.Up)
 	switch {
 	case !c.Running:
-		s.Text = "Bring the canner to pressure. The clock starts from zero when it is there: " + owed + " without a break."
+		s.Text = "Bring the canner to pressure. The clock starts from zero when it is there: " + owed +
+			" without a break."
 	case c.Owed > 0:
-		s.Text = "Keep going: the clock runs from minute " + minute(c.From) + ". Another " + owed + " if nothing sags, until minute " + minute(c.Done) + "."
+		s.Text = "Keep going: the clock runs from minute " + minute(c.From) + ". Another " + owed +
+			" if nothing sags, until minute " + minute(c.Done) + "."
 	default:
 		s.Text = "The time is full. Turn off the heat and let the pressure fall by itself."
 		s.Citation = coolSource
@@ -91,12 +94,14 @@ func minute(d time.Duration) string {
 
 var (
 	startAgain = Step{Action: StartAgain, Citation: restartSource,
-		Text: "This run cannot be mended. Turn off the heat, let the pressure fall by itself, and begin again: heat, vent in full, hold the full time."}
+		Text: "This run cannot be mended. Turn off the heat, let the pressure fall by itself, and begin again: heat, vent in " +
+			"full, hold the full time."}
 	putRight = Step{Action: PutRight, Citation: usualCaution,
-		Text: "As it stands this run would not be judged met: something is missing or contradicts the rest. Hold the pressure, put right what the findings name, " +
-			"or let it cool by itself and begin again."}
+		Text: "As it stands this run would not be judged met: something is missing or contradicts the rest. Hold the pressure, " +
+			"put right what the findings name, or let it cool by itself and begin again."}
 	wait = Step{Action: Wait, Citation: coolSource,
-		Text: "Let the pressure fall by itself: no water, no opened vent. Then take off the weight, wait 10 minutes, take off the lid. Write down each moment."}
+		Text: "Let the pressure fall by itself: no water, no opened vent. Then take off the weight, wait 10 minutes, take off " +
+			"the lid. Write down each moment."}
 	keep = Step{Action: Keep, Citation: sealSource,
 		Text: "Let the jars cool 12 to 24 hours, do not tighten the bands, then check every seal before storing."}
 )
@@ -118,8 +123,8 @@ func (j *judgement[T]) next(r verdict.Report) []Step {
 	return salvage(&j.run, min(j.walk.Last.At, j.to))
 }
 
-// soFarMet reports whether nothing was found that would keep the run from being met when the heat is turned off and the
-// rest is done without fault.
+// soFarMet reports whether nothing was found that would keep the run from being met when the heat is turned off and
+// the rest is done without fault.
 func soFarMet(findings []verdict.Finding) bool {
 	for i := range findings {
 		if !findings[i].Verdict.Passes() {
@@ -157,8 +162,8 @@ func (r *Report) stepsAfter() {
 	}
 }
 
-// salvage is what can be done with jars that the record does not vouch for. The print has the 24 hours for jars that did
-// not seal; jars whose process is in doubt are held to them here.
+// salvage is what can be done with jars that the record does not vouch for. The print has the 24 hours for jars that
+// did not seal; jars whose process is in doubt are held to them here.
 func salvage(run *Run, ended time.Duration) []Step {
 	until := ended + reprocessWithin
 	discard := Step{Action: Discard, At: until, Citation: discardSource,
@@ -167,8 +172,9 @@ func salvage(run *Run, ended time.Duration) []Step {
 		return []Step{discard}
 	}
 	return []Step{
-		{Action: Reprocess, At: until, Citation: reprocessSource, Text: "Within 24 hours after the heat: open the jars, wipe the rims, put on new lids, " +
-			"and process again by the same schedule for the full " + units.Lasting(run.Schedule.Process) + ", vent and all."},
+		{Action: Reprocess, At: until, Citation: reprocessSource,
+			Text: "Within 24 hours after the heat: open the jars, wipe the rims, put on new lids, and process again by the same " +
+				"schedule for the full " + units.Lasting(run.Schedule.Process) + ", vent and all."},
 		{Action: Refrigerate, At: until, Citation: refrigerateSource,
 			Text: "Or put the jars into the refrigerator at once and eat the fish within several days, or freeze it."},
 		discard,

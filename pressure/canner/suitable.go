@@ -21,20 +21,21 @@ var (
 	smokedCanner = cite.Citation{Source: cite.USDAGuide5Rev2015, Where: "Smoked Fish, p. 5-13", Basis: cite.Read}
 )
 
-// suitable reports whether the published processes are for this vessel: it holds at least four quarts upright, measured
-// by the slimmer quart of the usual two, and for smoked fish it is sold as 16 to 22 quarts.
+// suitable reports whether the published processes are for this vessel: it holds at least four quarts upright,
+// measured by the slimmer quart of the usual two, and for smoked fish it is sold as 16 to 22 quarts.
 func suitable(s process.Schedule, v Vessel, jar JarSize) error {
 	diameter, height := quartAcross, quartUpright
 	if jar.Jar == process.Quart {
 		diameter, height = jar.Diameter, jar.Height
 	}
-	quarts, _ := across(v.Diameter, diameter)
-	if v.Rack+height > v.Height {
-		quarts = 0
-	}
-	if quarts < leastQuarts {
+	if under := v.Rack+height <= v.Height; !under || v.Diameter < room(leastQuarts, diameter) {
+		quarts := 0
+		if under {
+			quarts, _ = across(v.Diameter, diameter)
+		}
 		return UnsuitableError{
-			What: "vessel", Got: strconv.Itoa(quarts) + " quart jars upright on the rack under the lid", Required: "at least 4", Citation: fourQuarts,
+			What: "vessel", Got: strconv.Itoa(quarts) + " quart jars upright on the rack under the lid", Required: "at least 4",
+			Citation: fourQuarts,
 		}
 	}
 	if s.Product == process.SmokedFish && (v.Capacity < smokedLeast || v.Capacity > smokedMost) {
@@ -42,7 +43,9 @@ func suitable(s process.Schedule, v Vessel, jar JarSize) error {
 		if v.Capacity != 0 {
 			got = "a canner of " + units.Text(v.Capacity, units.Quart, 1)
 		}
-		return UnsuitableError{What: "vessel", Got: got, Required: "16 to 22 quarts for smoked fish", Citation: smokedCanner}
+		return UnsuitableError{
+			What: "vessel", Got: got, Required: "16 to 22 quarts for smoked fish", Citation: smokedCanner,
+		}
 	}
 	return nil
 }

@@ -72,8 +72,7 @@ var (
 func cautionsOf[T Record](c *course[T]) []cite.Caution {
 	all := make([]cite.Caution, 0, 6)
 	all = append(all, notThePacking, boilBeforeTasting)
-	var none T
-	if _, ok := any(none).(units.Temperature); ok {
+	if isSteam[T]() {
 		all = append(all, pureSteam)
 	} else {
 		air := airLeftIn

@@ -8,8 +8,8 @@ type circleRow struct {
 	optimality Optimality
 }
 
-// circles are 1 to 40 equal circles in a circle: Birgin and Gentil 2009, table 1, reference column. Proven are 1 to 14
-// and 19. Six need as much room as seven, eighteen as much as nineteen.
+// circles are 1 to 40 equal circles in a circle: Birgin and Gentil 2009, table 1, reference column. Proven are 1 to
+// 14 and 19. Six need as much room as seven, eighteen as much as nineteen.
 var circles = [...]circleRow{
 	{1_0000_0000_0000_0000, Proven},    // 1
 	{2_0000_0000_0000_0000, Proven},    // 2

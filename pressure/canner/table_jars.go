@@ -27,7 +27,11 @@ var jarRows = [...]jarRow{
 func (r *jarRow) size() JarSize {
 	const hundredth = units.Inch / 100
 	return JarSize{
-		Name: r.name, Jar: r.jar, Diameter: r.diameter * hundredth, Height: r.height * hundredth, Glass: r.glass * hundredth, Bore: r.bore * hundredth,
-		Citation: cite.Citation{Source: cite.TradeJarSizes, Where: "typical size of a " + r.name + " jar, not measured", Basis: cite.Practice},
+		Name: r.name, Jar: r.jar, Diameter: r.diameter * hundredth, Height: r.height * hundredth,
+		Glass: r.glass * hundredth, Bore: r.bore * hundredth,
+		Citation: cite.Citation{
+			Source: cite.TradeJarSizes, Where: "typical size of a " + r.name + " jar, not measured",
+			Basis: cite.Practice,
+		},
 	}
 }

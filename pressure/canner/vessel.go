@@ -1,6 +1,7 @@
 package canner
 
 import (
+	"errors"
 	"strconv"
 
 	"example.org/lakelarder/internal/wire"
@@ -15,8 +16,8 @@ type Vessel struct {
 	Divider  units.Length // thickness of the rack between two layers; zero: there is none, so one layer
 	Capacity units.Volume // as the canner is sold; zero: not known, and then not for smoked fish
 
-	// Layers that the maker's manual allows, 1 or 2; zero: it does not say, and the published rule holds: one of quarts,
-	// two at most of smaller jars. Three are not tested.
+	// Layers that the maker's manual allows, 1 or 2; zero: it does not say, and the published rule holds: one of
+	// quarts, two at most of smaller jars. Three are not tested.
 	QuartLayers   int
 	SmallerLayers int
 }
@@ -35,16 +36,9 @@ func (v Vessel) check() error {
 	if err := units.Check("inside height", v.Height, smallest, largest); err != nil {
 		return err
 	}
-	for _, l := range [...]struct {
-		what string
-		got  units.Length
-	}{{"rack", v.Rack}, {"divider", v.Divider}} {
-		if err := units.CheckUnit(l.what, l.got, leastLength); err != nil {
-			return err
-		}
-	}
-	if err := units.CheckUnit("capacity", v.Capacity, leastVolume); err != nil {
-		return err
+	if bare(v.Rack, leastLength) || bare(v.Divider, leastLength) || bare(v.Capacity, leastVolume) {
+		return errors.Join(units.CheckUnit("rack", v.Rack, leastLength), units.CheckUnit("divider", v.Divider, leastLength),
+			units.CheckUnit("capacity", v.Capacity, leastVolume))
 	}
 	if err := units.Check("rack", v.Rack, 0, v.Height); err != nil {
 		return err
@@ -57,7 +51,9 @@ func (v Vessel) check() error {
 	}
 	for _, n := range [...]int{v.QuartLayers, v.SmallerLayers} {
 		if n < 0 || n > mostLayers {
-			return units.RangeError{What: "layers that the maker allows", Got: strconv.Itoa(n), Low: "1", High: strconv.Itoa(mostLayers)}
+			return units.RangeError{
+				What: "layers that the maker allows", Got: strconv.Itoa(n), Low: "1", High: strconv.Itoa(mostLayers),
+			}
 		}
 	}
 	return nil

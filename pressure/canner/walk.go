@@ -8,8 +8,8 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// A walk goes once through a record, a reading at a time, and keeps what a report needs of it. It is a plain value. Its
-// exported fields are what is saved; the others are worked out from them.
+// A walk goes once through a record, a reading at a time, and keeps what a report needs of it. It is a plain value.
+// Its exported fields are what is saved; the others are worked out from them.
 type walk[T Record] struct {
 	Count      int
 	First      time.Duration
@@ -39,9 +39,12 @@ type walk[T Record] struct {
 
 	Doubt doubt[T]
 
-	q, most, low int64         // Last, Highest and Low in quanta
-	floor, roof  int64         // while readings stay between these, none longer after the last than calm and none as late as due,
-	calm, due    time.Duration // nothing new happens
+	q, most, low int64 // Last, Highest and Low in quanta
+
+	// While readings stay from floor to roof, none comes longer after the last than calm and none as late as due, nothing
+	// new happens.
+	floor, roof int64
+	calm, due   time.Duration
 }
 
 // refresh works out what is not saved.

@@ -10,14 +10,16 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Formula is Ball's formula method: a heating curve that is one straight line in the half-logarithmic plot, and a printed table
-// for what comes before and after it. Medium is the steam, Start the uniform start, ComeUp how long the steam took. The table assumes z = 18 °F, a
-// cooling lag jcc of 1.41, cooling as fast as heating, and cooling water 180 °F below the centre's highest; a solid's centre has a jcc near 2.
+// Formula is Ball's formula method: a heating curve that is one straight line in the half-logarithmic plot, and a
+// printed table for what comes before and after it. Medium is the steam, Start the uniform start, ComeUp how long the
+// steam took. The table assumes z = 18 °F, a cooling lag jcc of 1.41, cooling as fast as heating, and cooling water
+// 180 °F below the centre's highest; a solid's centre has a jcc near 2.
 type Formula struct {
-	Medium, Start units.Temperature
-	Fh            time.Duration
-	Jch           Number
-	ComeUp        time.Duration
+	Medium units.Temperature `wire:"required"`
+	Start  units.Temperature `wire:"required"`
+	Fh     time.Duration     `wire:"required"`
+	Jch    Number            `wire:"required"`
+	ComeUp time.Duration
 }
 
 // Answer is what the formula method makes of a process.
@@ -47,10 +49,11 @@ func (b Formula) check() error {
 	return units.CheckDuration("come-up", b.ComeUp, 0, 24*time.Hour)
 }
 
-// Lethality returns the F of a process of so much operator's time, rounded down: g = jch Ih 10^(−B/fh) from the heating curve, fh/U of that g from
-// the table (GTable), F = U/Fi. The medium must be 90 to 150 °C; a g outside the printed table (fh/U 0.5 to 200) is a RangeError: the method
-// has no answer there. It reads a fifth to a third under the exact answer for a solid
-// that is cooled at once, and less than half of it for one in a canner that cools by itself (Follow).
+// Lethality returns the F of a process of so much operator's time, rounded down: g = jch Ih 10^(−B/fh) from the
+// heating curve, fh/U of that g from the table (GTable), F = U/Fi. The medium must be 90 to 150 °C; a g outside the
+// printed table (fh/U 0.5 to 200) is a RangeError: the method has no answer there. It reads a fifth to a third under
+// the exact answer for a solid that is cooled at once, and less than half of it for one in a canner that cools by
+// itself (Follow).
 func (b Formula) Lethality(operator time.Duration) (Answer, error) {
 	if err := b.check(); err != nil {
 		return Answer{}, err
@@ -71,8 +74,8 @@ func (b Formula) Lethality(operator time.Duration) (Answer, error) {
 	return b.answer(operator, ball, logG, fhOverU, f)
 }
 
-// Process returns the process time that the method asks for an F, rounded up to the second. It is for comparing with a published
-// process and never replaces one. Ranges as for Lethality.
+// Process returns the process time that the method asks for an F, rounded up to the second. It is for comparing with
+// a published process and never replaces one. Ranges as for Lethality.
 func (b Formula) Process(f time.Duration) (Answer, error) {
 	if err := b.check(); err != nil {
 		return Answer{}, err
@@ -115,9 +118,9 @@ func (b Formula) logStart() float64 {
 
 func (b Formula) rate() float64 { return F0Fahrenheit().scale().rate(quanta(b.Medium)) }
 
-// GTable returns log10 g, g in °F, for an fh/U of 0.5 to 200, from eight printed points by straight lines of log g on log fh/U; outside a
-// RangeError. The curve is hollow downward, so the lines read g low: a longer process and a smaller F, the safe side, by up to 0.1
-// between 0.5 and 2. The citation is of the printed points.
+// GTable returns log10 g, g in °F, for an fh/U of 0.5 to 200, from eight printed points by straight lines of log g on
+// log fh/U; outside a RangeError. The curve is hollow downward, so the lines read g low: a longer process and a
+// smaller F, the safe side, by up to 0.1 between 0.5 and 2. The citation is of the printed points.
 func GTable(fhOverU Number) (Number, cite.Citation, error) {
 	logG, err := tableLogG(fhOverU.float())
 	if err != nil {

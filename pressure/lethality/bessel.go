@@ -25,8 +25,8 @@ func besselZero(n int) float64 {
 	return z
 }
 
-// scaledI returns e⁻ˣ I0(x) and e⁻ˣ I1(x) for x ≥ 0: the power series (9.6.10), whose terms are all positive, and from 30 up the
-// asymptotic one (9.7.1).
+// scaledI returns e⁻ˣ I0(x) and e⁻ˣ I1(x) for x ≥ 0: the power series (9.6.10), whose terms are all positive, and
+// from 30 up the asymptotic one (9.7.1).
 func scaledI(x float64) (i0, i1 float64) {
 	if x >= 30 {
 		root := math.Sqrt(2 * math.Pi * x)

@@ -11,8 +11,9 @@ type Composition struct {
 	Water, Protein, Fat, Carbohydrate, Fibre, Ash units.Ratio
 }
 
-// Properties are the thermal properties of a food at one temperature. Heat runs through its parts neither all side by side nor all one
-// behind the other: the true conductivity lies between those two bounds, and so does the diffusivity.
+// Properties are the thermal properties of a food at one temperature. Heat runs through its parts neither all side by
+// side nor all one behind the other: the true conductivity lies between those two bounds, and so does the
+// diffusivity.
 type Properties struct {
 	Density                         units.Density
 	SpecificHeat                    units.SpecificHeat
@@ -23,10 +24,10 @@ type Properties struct {
 	Citation                        cite.Citation
 }
 
-// At returns the thermal properties of a composition at a temperature of 0 to 150 °C, not frozen and without voids, by the equations of
-// Choi and Okos (1986), each to the nearest quantum of its type. The shares must be 0 or more and make up 95 to 105 %, which is
-// evened out to the whole, as composition tables seldom add up; otherwise a RangeError. Diffusivity is k/(ρ cp); the authors' own equations
-// for it differ by up to 9 %.
+// At returns the thermal properties of a composition at a temperature of 0 to 150 °C, not frozen and without voids,
+// by the equations of Choi and Okos (1986), each to the nearest quantum of its type. The shares must be 0 or more and
+// make up 95 to 105 %, which is evened out to the whole, as composition tables seldom add up; otherwise a RangeError.
+// Diffusivity is k/(ρ cp); the authors' own equations for it differ by up to 9 %.
 func (c Composition) At(t units.Temperature) (Properties, error) {
 	if err := units.CheckTemperature("temperature", t, units.Celsius(0), hottest); err != nil {
 		return Properties{}, err

@@ -285,13 +285,13 @@ func TestConductionRefuses(t *testing.T) {
 		"run: no reference": second(pint.Follow(pintRun, lethality.Reference{})),
 		"medium: no time":   second(pintRun.Medium(0)),
 		"band in reverse":   second(pint.FollowBand(2, 1, pintRun, lethality.F0())),
-		"shape":             transient(3, lethality.One, lethality.One, 0),
+		"shape not stated":  transient(0, lethality.One, lethality.One, 0),
 		"biot small":        transient(lethality.Slab, lethality.One/2_000, lethality.One, 0),
 		"biot zero":         transient(lethality.Slab, 0, lethality.One, 0),
 		"fourier small":     transient(lethality.Slab, lethality.One, lethality.One/20_000, 0),
 		"place outside":     transient(lethality.Slab, lethality.One, lethality.One, units.One+1),
-		"no roots":          second(lethality.Transient{Biot: lethality.One}.Eigenvalues(0)),
-		"too many roots":    second(lethality.Transient{Biot: lethality.One}.Eigenvalues(1001)),
+		"no roots":          second(lethality.Transient{Shape: lethality.Slab, Biot: lethality.One}.Eigenvalues(0)),
+		"too many roots":    second(lethality.Transient{Shape: lethality.Slab, Biot: lethality.One}.Eigenvalues(1001)),
 	} {
 		require.ErrorIs(t, err, units.ErrRange, name)
 	}

@@ -49,8 +49,7 @@ func (c Cylinder) check(at Point) error {
 		return nil
 	}
 	if c.Film == 0 {
-		return units.RangeError{What: "film coefficient", Got: "not set", Low: units.WattPerSquareMetreKelvin.String(),
-			High: "HeldSurface, for a surface at the temperature of the medium"}
+		return units.UnsetError{What: "film coefficient of the cylinder"}
 	}
 	if err := units.Check("film coefficient", c.Film, units.WattPerSquareMetreKelvin, 1_000_000*units.WattPerSquareMetreKelvin); err != nil {
 		return err
@@ -63,9 +62,7 @@ func (c Cylinder) cautions() []cite.Caution {
 	if c.Film != HeldSurface {
 		return explainsSolid()
 	}
-	return explainsSolid(cite.Caution{
-		Text: "The surface was taken to have the temperature of the medium at once. Glass and film, which are left out, make the pack slower: F reads high.",
-	})
+	return explainsSolid(surfaceHeld)
 }
 
 // solid is a Cylinder and a place in it in plain SI numbers.

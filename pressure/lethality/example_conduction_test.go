@@ -77,7 +77,7 @@ func ExampleCylinder_Follow() {
 	fmt.Println(r.Cautions[0])
 	// Output:
 	// 113.27 °C at steam off, F0 3.27 min then and 9.12 min in all <nil>
-	// None of this shortens, replaces or confirms a published process: follow the tested schedule for the product, jar, gauge and altitude.
+	// None of this shortens, replaces or confirms a published process. Follow the tested schedule for the product, jar, gauge and altitude.
 }
 
 func ExampleResult_BeforeSteamOff() {

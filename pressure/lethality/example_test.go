@@ -66,7 +66,7 @@ func ExampleReference_TimeAt() {
 	fmt.Println(d.Cautions[0])
 	// Output:
 	// 10.64 min <nil>
-	// None of this shortens, replaces or confirms a published process: follow the tested schedule for the product, jar, gauge and altitude.
+	// None of this shortens, replaces or confirms a published process. Follow the tested schedule for the product, jar, gauge and altitude.
 }
 
 func ExampleF() {
@@ -89,11 +89,6 @@ func ExampleFBy() {
 	// Output:
 	// exact on straight lines: 7.14 min <nil>
 	// trapezoid: 12.36 min <nil>
-}
-
-func ExampleRule_Bias() {
-	fmt.Println(lethality.Trapezoid.Bias())
-	// Output: reads at or above the exact rule, which is to the unsafe side on readings far apart
 }
 
 func ExampleStart() {
@@ -209,7 +204,7 @@ func ExampleKillTable_Cautions() {
 		fmt.Println(c.Text)
 	}
 	// Output:
-	// For cooked beef and not for fish, and superseded by later revisions, which ask for humidity as well.
+	// This is for cooked beef and not for fish. Later revisions supersede it and ask for humidity as well.
 	// 0 s means at once when that temperature is reached, which is not no heat.
 }
 
@@ -303,5 +298,5 @@ func ExamplePasteurisation_Span() {
 	fmt.Println(v.Cautions[len(v.Cautions)-1].Text)
 	// Output:
 	// 63 °C to 85 °C | 0s 0.0 <nil>
-	// Below 63 °C the printed table ends: nothing was counted there, where germs may grow.
+	// The record was colder than the printed table for a time. Nothing was counted there, where germs may grow.
 }

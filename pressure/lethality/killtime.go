@@ -2,9 +2,9 @@ package lethality
 
 import (
 	"math"
-	"strconv"
 	"time"
 
+	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -12,7 +12,7 @@ import (
 // KillTable is a published table of times that give a number of log10 reductions at one held temperature.
 type KillTable uint8
 
-// The tables. The zero KillTable is none.
+// The tables. The zero KillTable is not stated.
 const (
 	BotulinumA4    KillTable = iota + 1 // non-proteolytic C. botulinum, US FDA table A-4: z 7 K below 90 °C
 	BotulinumUK                         // non-proteolytic C. botulinum, UK: z 9 K below 90 °C
@@ -21,22 +21,22 @@ const (
 	Salmonella1999                      // Salmonella in cooked beef, FSIS 1999, superseded: meat, not fish
 )
 
-// String names the table.
-func (k KillTable) String() string {
-	switch k {
-	case BotulinumA4:
-		return "non-proteolytic botulinum, US FDA A-4"
-	case BotulinumUK:
-		return "non-proteolytic botulinum, UK"
-	case ListeriaA3:
-		return "Listeria, US FDA A-3"
-	case ListeriaUK:
-		return "Listeria, UK short list"
-	case Salmonella1999:
-		return "Salmonella in cooked beef, FSIS 1999"
-	}
-	return "kill table " + strconv.Itoa(int(k))
-}
+var killTables = word.List[KillTable]{What: "kill table", Words: []string{
+	"non-proteolytic botulinum, US FDA A-4", "non-proteolytic botulinum, UK", "Listeria, US FDA A-3",
+	"Listeria, UK short list", "Salmonella in cooked beef, FSIS 1999",
+}}
+
+// ParseKillTable reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
+func ParseKillTable(s string) (KillTable, error) { return killTables.Parse(s) }
+
+// String is the table in words: "Listeria, US FDA A-3".
+func (k KillTable) String() string { return killTables.Of(k) }
+
+// MarshalText is String as bytes, empty when it is not set; an unknown one is a units.UnknownError.
+func (k KillTable) MarshalText() ([]byte, error) { return killTables.Marshal(k) }
+
+// UnmarshalText is ParseKillTable, and the empty text is one that is not set.
+func (k *KillTable) UnmarshalText(text []byte) error { return killTables.Unmarshal(text, k) }
 
 // Citation is where the table is from, the zero Citation for none.
 func (k KillTable) Citation() cite.Citation {
@@ -57,34 +57,59 @@ func (k KillTable) Citation() cite.Citation {
 
 // Cautions returns what must be known before a time of the table is used, in a fresh slice.
 func (k KillTable) Cautions() []cite.Caution {
-	say := func(text string, c cite.Citation) cite.Caution { return cite.Caution{Text: text, Citation: c} }
 	switch k {
 	case BotulinumA4, BotulinumUK:
-		cautions := []cite.Caution{
-			say("For spores in moist heat and without lysozyme, at the coldest spot. In dry smoke a core temperature says nothing of spores.", drySmokeCitation()),
-			say("Pasteurised, not sterile: keep it cold or frozen.", k.Citation()),
+		keepCold := cite.Caution{
+			ID: "lethality.keep-cold", Text: "It is pasteurised, not sterile. " +
+				"Keep it cold or frozen.", Deciding: true, Citation: k.Citation(),
 		}
+		cautions := []cite.Caution{moistOnly, keepCold}
 		if k == BotulinumUK {
-			cautions = append(cautions, say("Below 90 °C the US table asks for more time; go by that.", BotulinumA4.Citation()))
+			cautions = append(cautions, strictTable)
 		}
 		return cautions
 	case ListeriaA3, ListeriaUK:
-		return []cite.Caution{say("For Listeria, at the coldest spot. It leaves spores alive: keep the food cold or frozen.", k.Citation())}
+		return []cite.Caution{{
+			ID: "lethality.leaves-spores",
+			Text: "This is for Listeria, at the coldest spot. " +
+				"It leaves spores alive: keep the food cold or frozen.",
+			Deciding: true, Citation: k.Citation(),
+		}}
 	case Salmonella1999:
-		return []cite.Caution{
-			say("For cooked beef and not for fish, and superseded by later revisions, which ask for humidity as well.", k.Citation()),
-			say("0 s means at once when that temperature is reached, which is not no heat.", k.Citation()),
-		}
+		return []cite.Caution{{
+			ID: "lethality.superseded",
+			Text: "This is for cooked beef and not for fish. " +
+				"Later revisions supersede it and ask for humidity as well.",
+			Deciding: true, Citation: k.Citation(),
+		}, {
+			ID:       "lethality.at-once",
+			Text:     "0 s means at once when that temperature is reached, which is not no heat.",
+			Citation: k.Citation(),
+		}}
 	}
 	return nil
 }
 
-// KillTime is one printed row: the time at a held temperature that gives the log10 reductions. A zero Time was printed as 0 s:
-// the heat is instantaneous there, not nought.
+var (
+	moistOnly = cite.Caution{
+		ID: "lethality.moist-only",
+		Text: "This is for spores in moist heat and without lysozyme, at the coldest spot. " +
+			"In dry smoke a core temperature says nothing of spores.",
+		Deciding: true, Citation: drySmokeCitation(),
+	}
+	strictTable = cite.Caution{
+		ID: "lethality.stricter-table", Text: "Below 90 °C the US table asks for more time. " +
+			"Go by that.", Deciding: true,
+		Citation: BotulinumA4.Citation(),
+	}
+)
+
+// KillTime is one printed row: the time at a held temperature that gives the log10 reductions. A zero Time was
+// printed as 0 s: the heat is instantaneous there, not nought.
 type KillTime struct {
 	Table       KillTable
 	Temperature units.Temperature
-	Time        time.Duration
+	Time        time.Duration `wire:"always"`
 	Reductions  Logs
 	Citation    cite.Citation
 	Cautions    []cite.Caution
@@ -133,8 +158,8 @@ func KillTimes() []KillTime {
 	return all
 }
 
-// KillTimesAt returns the printed rows of exactly that temperature for a target, the longest time first, which is the one
-// to go by: the UK and US figures differ. No row is an empty slice; the nearest row is never given instead.
+// KillTimesAt returns the printed rows of exactly that temperature for a target, the longest time first, which is the
+// one to go by: the UK and US figures differ. No row is an empty slice; the nearest row is never given instead.
 func KillTimesAt(t units.Temperature, tables ...KillTable) []KillTime {
 	found := []KillTime{}
 	for _, p := range killTimes {

@@ -1,7 +1,6 @@
 package lethality
 
 import (
-	"strconv"
 	"time"
 
 	"example.org/lakelarder/units"
@@ -75,26 +74,6 @@ func (p Pasteurisation) Span() Span {
 	return span
 }
 
-// Heat is how the record's food was heated.
-type Heat uint8
-
-// The kinds of heat. The zero Heat is unstated and refused.
-const (
-	Moist    Heat = iota + 1 // in water, in steam or sealed in its own moisture
-	DrySmoke                 // in a smokehouse or oven
-)
-
-// String is the word for the heat.
-func (h Heat) String() string {
-	switch h {
-	case Moist:
-		return "moist heat"
-	case DrySmoke:
-		return "dry smoke"
-	}
-	return "heat " + strconv.Itoa(int(h))
-}
-
 // DrySmokeError says that a core temperature in dry smoke is no measure of what happened to spores.
 type DrySmokeError struct {
 	Target   string
@@ -112,7 +91,7 @@ func (e DrySmokeError) Error() string {
 // few rows. A temperature outside Span is a RangeError.
 func (p Pasteurisation) TimeAt(t units.Temperature) (Equivalent, error) {
 	if p.sixD == 0 {
-		return Equivalent{}, units.RangeError{What: "pasteurisation target", Got: "not set"}
+		return Equivalent{}, units.UnsetError{What: "pasteurisation target"}
 	}
 	span := p.Span()
 	if err := units.CheckTemperature("temperature", t, span.From, span.To); err != nil {
@@ -130,19 +109,40 @@ func (p Pasteurisation) TimeAt(t units.Temperature) (Equivalent, error) {
 }
 
 func (p Pasteurisation) cautions(heat Heat) []cite.Caution {
-	cautions := []cite.Caution{
-		{Text: "Worked out from a formula at one place of the food: the published time and temperature decide.", Citation: p.Citation()},
-		{Text: "A pasteurised food is not shelf-stable: keep it cold or frozen."},
+	published := cite.Caution{
+		ID: "lethality.published-decide",
+		Text: "This is worked out from a formula at one place of the food. " +
+			"The published time and temperature decide.",
+		Deciding: true, Citation: p.Citation(),
 	}
+	cautions := []cite.Caution{published, notShelfStable}
 	if p.spores {
-		cautions = append(cautions,
-			cite.Caution{Text: "Counted for spores without lysozyme. Fish may hold lysozyme, and then D is tens of times longer.", Citation: drySmokeCitation()})
+		cautions = append(cautions, noLysozyme)
 	}
 	if heat == DrySmoke {
-		cautions = append(cautions, cite.Caution{Text: "Dry smoke protects the surface. Published hot-smoking rules hold a core temperature for a time; go by them."})
+		cautions = append(cautions, drySurface)
 	}
 	return cautions
 }
+
+var (
+	notShelfStable = cite.Caution{
+		ID: "lethality.not-shelf-stable", Text: "A pasteurised food is not shelf-stable. " +
+			"Keep it cold or frozen.", Deciding: true,
+	}
+	noLysozyme = cite.Caution{
+		ID: "lethality.no-lysozyme",
+		Text: "This counts for spores without lysozyme. " +
+			"Fish may hold lysozyme, and then D is tens of times longer.",
+		Deciding: true, Citation: drySmokeCitation(),
+	}
+	drySurface = cite.Caution{
+		ID: "lethality.dry-surface",
+		Text: "Dry smoke protects the surface. " +
+			"Published hot-smoking rules hold a core temperature for a time: go by them.",
+		Deciding: true,
+	}
+)
 
 func drySmokeCitation() cite.Citation {
 	return cite.Citation{Source: cite.Lindstrom2003, Where: "abstract", Basis: cite.Read}

@@ -11,8 +11,8 @@ import (
 // Value is the pasteurisation value of a record: what lay within the printed span of the target counts, what lay
 // outside is stated apart.
 type Value struct {
-	P            time.Duration // minutes at the reference temperature
-	Reductions   Logs          // by the target's six for its time
+	P            time.Duration `wire:"always"` // minutes at the reference temperature
+	Reductions   Logs          `wire:"always"` // by the target's six for its time
 	Span         Span          // of the printed table
 	Below, Above Outside       // of the span
 	LongestGap   series.Stretch
@@ -33,10 +33,10 @@ type Outside struct {
 // for them.
 func (p Pasteurisation) Value(record series.Series[units.Temperature], heat Heat) (Value, error) {
 	if p.sixD == 0 {
-		return Value{}, units.RangeError{What: "pasteurisation target", Got: "not set"}
+		return Value{}, units.UnsetError{What: "pasteurisation target"}
 	}
-	if heat != Moist && heat != DrySmoke {
-		return Value{}, units.RangeError{What: "kind of heat", Got: heat.String(), Low: Moist.String(), High: DrySmoke.String()}
+	if err := heats.Check(heat); err != nil {
+		return Value{}, err
 	}
 	if p.spores && heat == DrySmoke {
 		return Value{}, DrySmokeError{p.name, drySmokeCitation()}
@@ -125,13 +125,16 @@ func (p Pasteurisation) value(record series.Series[units.Temperature], heat Heat
 	out.Above = Outside{Time: time.Duration(s.time[3] + 0.5), P: beyond(s.p[3])}
 	if out.Below.Time > 0 {
 		out.Cautions = append(out.Cautions, cite.Caution{
-			Text:     "Below " + out.Span.From.Text(units.CelsiusScale, 0) + " the printed table ends: nothing was counted there, where germs may grow.",
-			Citation: p.Citation(),
+			ID: "lethality.below-the-table",
+			Text: "The record was colder than the printed table for a time. " +
+				"Nothing was counted there, where germs may grow.",
+			Deciding: true, Citation: p.Citation(),
 		})
 	}
 	if out.Above.Time > 0 {
 		out.Cautions = append(out.Cautions, cite.Caution{
-			Text:     "Above " + out.Span.To.Text(units.CelsiusScale, 0) + " the printed table ends: nothing was counted there.",
+			ID:       "lethality.above-the-table",
+			Text:     "The record was hotter than the printed table for a time. Nothing was counted there.",
 			Citation: p.Citation(),
 		})
 	}

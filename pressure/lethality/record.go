@@ -28,46 +28,57 @@ func F(record series.Series[units.Temperature], r Reference) (Lethality, error) 
 	return Lethality{f, r, gap, explainsRecord()}, nil
 }
 
+// chunk is how many readings are fetched at once.
+const chunk = 256
+
 // integral is the F of a record in nanoseconds, not yet rounded, and its longest gap: walk.to from reading to
 // reading, in place.
 func (s scale) integral(record series.Series[units.Temperature]) (sum float64, gap series.Stretch, err error) {
-	if record.Len() == 0 {
+	first, ok := record.First()
+	if !ok {
 		return 0, gap, series.ErrEmpty
 	}
-	first, _ := record.At(0)
 	at, q, limit := int64(first.At), quanta(first.Value), quanta(hottest)
 	if q > limit {
 		return 0, gap, tooHot(0, first)
 	}
 	rate, from, longest := s.rate(q), int64(0), int64(0)
-	for i, n := 1, record.Len(); i < n; i++ {
-		reading, _ := record.At(i)
-		toAt, toQ := int64(reading.At), quanta(reading.Value)
-		if toAt-at > longest {
-			from, longest = at, toAt-at
+	var times, values [chunk]int64
+	for i := 1; ; i += chunk {
+		n := record.Copy(i, times[:], values[:])
+		for j, toAt := range times[:n] {
+			toQ := values[j]
+			if toAt-at > longest {
+				from, longest = at, toAt-at
+			}
+			x, dt := float64(toQ-q)*s.perQuantum, float64(toAt-at)
+			at, q = toAt, toQ
+			if x <= flat && x >= -flat && (i+j)%fresh != 0 && toQ <= limit {
+				g := taylor(x)
+				sum += float64(dt * rate * g)
+				rate = float64(rate * (1 + float64(x*g)))
+				continue
+			}
+			if toQ > limit {
+				reading, _ := record.At(i + j)
+				return 0, gap, tooHot(i+j, reading)
+			}
+			sum, rate = s.afresh(x, dt, sum, rate, q)
 		}
-		x, dt := float64(toQ-q)*s.perQuantum, float64(toAt-at)
-		at, q = toAt, toQ
-		if x <= flat && x >= -flat && i%fresh != 0 && toQ <= limit {
-			g := taylor(x)
-			sum += float64(dt * rate * g)
-			rate = float64(rate * (1 + float64(x*g)))
-			continue
+		if n < chunk {
+			return sum, series.Stretch{From: time.Duration(from), To: time.Duration(from + longest)}, nil
 		}
-		if toQ > limit {
-			return 0, gap, tooHot(i, reading)
-		}
-		sum, rate = s.afresh(x, dt, sum, rate, q)
 	}
-	return sum, series.Stretch{From: time.Duration(from), To: time.Duration(from + longest)}, nil
 }
 
 // Parts is where the F of a record came from.
 type Parts struct {
-	ComeUp, Hold, Cooling time.Duration // before, during and after the hold
-	Total                 time.Duration // their sum
-	LongestGap            series.Stretch
-	Cautions              []cite.Caution
+	ComeUp     time.Duration `wire:"always"` // before the hold
+	Hold       time.Duration `wire:"always"`
+	Cooling    time.Duration `wire:"always"` // after the hold
+	Total      time.Duration `wire:"always"` // their sum
+	LongestGap series.Stretch
+	Cautions   []cite.Caution
 }
 
 // Divide returns what the parts of a record before, during and after a hold are worth, each exact on straight lines

@@ -11,16 +11,16 @@ import (
 // Reference is the temperature at which lethality is counted, and z, the change that makes it ten times as fast. F
 // figures of two references do not compare. The zero Reference is refused everywhere.
 type Reference struct {
-	Temperature units.Temperature
-	Z           units.TemperatureChange
+	Temperature units.Temperature       `wire:"required"`
+	Z           units.TemperatureChange `wire:"required"`
 }
 
-// F0 returns the reference of F0: 121.1 °C and z = 10 K (Geankoplis, section 9.12). Many European texts take 121 °C, which reads
-// 2.33 % higher.
+// F0 returns the reference of F0: 121.1 °C and z = 10 K (Geankoplis, section 9.12). Many European texts take 121 °C,
+// which reads 2.33 % higher.
 func F0() Reference { return Reference{units.Celsius(121.1), 10 * units.Kelvins} }
 
-// F0Fahrenheit returns the reference of F0 in Fahrenheit: 250 °F and z = 18 °F. 250 °F is 121.111… °C, so the same record
-// gives 0.256 % less than against F0.
+// F0Fahrenheit returns the reference of F0 in Fahrenheit: 250 °F and z = 18 °F. 250 °F is 121.111… °C, so the same
+// record gives 0.256 % less than against F0.
 func F0Fahrenheit() Reference {
 	return Reference{units.Fahrenheit(250), 18 * units.FahrenheitDegrees}
 }
@@ -50,9 +50,9 @@ func (r Reference) check() error {
 	return units.Check("z", r.Z, lowZ, highZ)
 }
 
-// Rate returns the lethal rate at a temperature, minutes of F for each minute: 10^((T − Tref)/z), to the nearest 1e-12. The
-// temperature must be -60 to 150 °C, the reference 40 to 150 °C with z of 1 to 50 K; otherwise, or when the rate passes the range
-// of Ratio, a RangeError.
+// Rate returns the lethal rate at a temperature, minutes of F for each minute: 10^((T − Tref)/z), to the nearest
+// 1e-12. The temperature must be -60 to 150 °C, the reference 40 to 150 °C with z of 1 to 50 K; otherwise, or when
+// the rate passes the range of Ratio, a RangeError.
 func (r Reference) Rate(t units.Temperature) (units.Ratio, error) {
 	if err := r.at(t); err != nil {
 		return 0, err
@@ -60,8 +60,8 @@ func (r Reference) Rate(t units.Temperature) (units.Ratio, error) {
 	return units.OfFloat(r.scale().rate(quanta(t)), units.One)
 }
 
-// Worth returns the F of a time at one temperature, rounded down to the nanosecond. Ranges as for Rate; the time must not be
-// negative, and an F of more than 292 years is a RangeError.
+// Worth returns the F of a time at one temperature, rounded down to the nanosecond. Ranges as for Rate; the time must
+// not be negative, and an F of more than 292 years is a RangeError.
 func (r Reference) Worth(t units.Temperature, d time.Duration) (Lethality, error) {
 	if err := r.at(t); err != nil {
 		return Lethality{}, err
@@ -76,8 +76,8 @@ func (r Reference) Worth(t units.Temperature, d time.Duration) (Lethality, error
 	return Lethality{F: f, Reference: r, Cautions: explains()}, nil
 }
 
-// TimeAt returns the time at one temperature that is worth an F, or the D at a temperature whose D at the reference is given:
-// F·10^((Tref − T)/z), rounded up to the nanosecond. Ranges as for Worth.
+// TimeAt returns the time at one temperature that is worth an F, or the D at a temperature whose D at the reference
+// is given: F·10^((Tref − T)/z), rounded up to the nanosecond. Ranges as for Worth.
 func (r Reference) TimeAt(t units.Temperature, f time.Duration) (Equivalent, error) {
 	held, err := r.timeAt(t, f)
 	if err != nil {
@@ -122,7 +122,7 @@ func ceiled(what string, ns float64) (time.Duration, error) {
 
 func duration(what string, ns float64) (time.Duration, error) {
 	if !(math.Abs(ns) < math.MaxInt64) {
-		return 0, units.RangeError{What: what, Got: "more than 292 years", High: longest.String()}
+		return 0, units.RangeError{What: what, Got: short(ns/float64(time.Hour)) + " h", High: units.Lasting(longest)}
 	}
 	return time.Duration(ns), nil
 }

@@ -8,8 +8,9 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Resistance is how long something withstood heat, as printed: the D at a temperature and z, either of them a range in some
-// documents. A zero field was not printed. Strain, medium and recovery move D by more than any rounding: these rows are to learn from.
+// Resistance is how long something withstood heat, as printed: the D at a temperature and z, either of them a range
+// in some documents. A zero field was not printed. Strain, medium and recovery move D by more than any rounding:
+// these rows are to learn from.
 type Resistance struct {
 	Organism, Medium string
 	Temperature      units.Temperature
@@ -28,9 +29,9 @@ type printedResistance struct {
 	citation         cite.Citation
 }
 
-// Resistances returns every printed D and z, in a fresh slice: canning spores first, then non-proteolytic botulinum, Listeria and
-// Salmonella. Those of 12-D arguments are 0.21 min (read) and 0.204 and 0.25 min (recalled) at 121.1 °C; D measured in buffer at
-// 104 to 116 °C leads to 0.33 min and more at 121.1 °C.
+// Resistances returns every printed D and z, in a fresh slice: canning spores first, then non-proteolytic botulinum,
+// Listeria and Salmonella. Those of 12-D arguments are 0.21 min (read) and 0.204 and 0.25 min (recalled) at 121.1 °C;
+// D measured in buffer at 104 to 116 °C leads to 0.33 min and more at 121.1 °C.
 func Resistances() []Resistance {
 	all := make([]Resistance, len(resistances))
 	for i, r := range resistances {
@@ -45,7 +46,8 @@ func Resistances() []Resistance {
 	return all
 }
 
-// inMinutes and inKelvins take a printed decimal to the nearest nanosecond and quantum; the printed figures are whole in both.
+// inMinutes and inKelvins take a printed decimal to the nearest nanosecond and quantum; the printed figures are whole
+// in both.
 func inMinutes(x float64) time.Duration {
 	d, _ := duration("printed time", math.Round(x*float64(time.Minute)))
 	return d

@@ -23,9 +23,10 @@ type Result struct {
 // BeforeSteamOff returns the F that had arrived when the heat went off.
 func (r Result) BeforeSteamOff() time.Duration { return r.F.ComeUp + r.F.Hold }
 
-// Follow returns the centre of a jar through a run and until it has cooled (twice fh after the medium has), with its lethality against
-// a reference. For a given solid the F is good to a part in ten thousand; what the solid leaves out, and the diffusivity, are worth a factor of two. It
-// explains a published process and never shortens or replaces one. Ranges as for Factors, Medium and F; otherwise a RangeError.
+// Follow returns the centre of a jar through a run and until it has cooled (twice fh after the medium has), with its
+// lethality against a reference. For a given solid the F is good to a part in ten thousand; what the solid leaves
+// out, and the diffusivity, are worth a factor of two. It explains a published process and never shortens or replaces
+// one. Ranges as for Factors, Medium and F; otherwise a RangeError.
 func (c Cylinder) Follow(run Run, r Reference) (Result, error) {
 	if err := r.check(); err != nil {
 		return Result{}, err
@@ -41,8 +42,9 @@ func (c Cylinder) Follow(run Run, r Reference) (Result, error) {
 	if err := c.checkRun(run.Start, medium, Point{}); err != nil {
 		return Result{}, err
 	}
-	// So close that chords of the curve cost F less than a part in a million, and with a reading at steam off. What outlives ten steps
-	// alone is carried: in slow cooling that is right to 0.001 K, in the quickest to 0.2 K for some seconds.
+	// So close that chords of the curve cost F less than a part in a million, and with a reading at steam off. What
+	// outlives ten steps alone is carried: in slow cooling that is right to 0.001 K, in the quickest to 0.2 K for
+	// some seconds.
 	step := max(c.fourier(0.0002), medium.Span()/20_000)
 	if step < run.SteamOff() {
 		step = run.SteamOff() / (run.SteamOff()/step + 1)
@@ -66,8 +68,8 @@ type Band struct {
 	Low, High Result
 }
 
-// FollowBand returns Follow for two diffusivities: the answer as a band, since a food's diffusivity is not known better. The
-// cylinder's own is not used; low must not be above high. FollowBetween takes glass and film in as well.
+// FollowBand returns Follow for two diffusivities: the answer as a band, since a food's diffusivity is not known
+// better. The cylinder's own is not used; low must not be above high. FollowBetween takes glass and film in as well.
 func (c Cylinder) FollowBand(low, high units.Diffusivity, run Run, r Reference) (Band, error) {
 	if err := units.Check("low diffusivity", low, 1, high); err != nil {
 		return Band{}, err

@@ -6,8 +6,8 @@ import (
 	"example.org/lakelarder/internal/portable"
 )
 
-// root returns eigenvalue n of a shape, counted from 1, for a Biot number (+Inf: the surface is held), to a unit or two in
-// the last place: Newton's steps, kept in a bracket that holds this root alone.
+// root returns eigenvalue n of a shape, counted from 1, for a Biot number (+Inf: the surface is held), to a unit or
+// two in the last place: Newton's steps, kept in a bracket that holds this root alone.
 func (s Shape) root(biot float64, n int) float64 {
 	k := float64(n)
 	if math.IsInf(biot, 1) {
@@ -48,8 +48,8 @@ func (s Shape) root(biot float64, n int) float64 {
 	return z
 }
 
-// bracket holds root n alone. The zeros of J0 and J1 lie a quarter of π below and above the multiples of π, so those part the roots of
-// the cylinder as they do the sphere's.
+// bracket holds root n alone. The zeros of J0 and J1 lie a quarter of π below and above the multiples of π, so those
+// part the roots of the cylinder as they do the sphere's.
 func (s Shape) bracket(n int) (low, high float64) {
 	low, high = float64(float64(n-1)*math.Pi), float64(float64(n)*math.Pi)
 	if s == Slab {

@@ -4,50 +4,57 @@ import (
 	"strconv"
 	"time"
 
+	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 	"example.org/lakelarder/units/series"
 )
 
-// Rule is a way to add up lethal rates that textbooks use.
+// Rule is a way to add up lethal rates that textbooks use. The zero Rule is not stated.
 type Rule uint8
 
 // The rules. Exact is that of F.
 const (
-	Exact Rule = iota
+	Exact Rule = iota + 1
 	Trapezoid
 	Simpson
 )
 
-// String is the rule's name.
-func (r Rule) String() string {
-	switch r {
-	case Exact:
-		return "exact on straight lines"
-	case Trapezoid:
-		return "trapezoid"
-	case Simpson:
-		return "Simpson"
-	}
-	return "rule " + strconv.Itoa(int(r))
-}
+var rules = word.List[Rule]{What: "rule of integration", Words: []string{"exact on straight lines", "trapezoid", "Simpson"}}
 
-// Bias says which way the rule leans against the exact integral over the same straight lines.
-func (r Rule) Bias() string {
-	switch r {
-	case Exact:
-		return "none while the temperature runs straight between readings"
-	case Trapezoid:
-		return "reads at or above the exact rule, which is to the unsafe side on readings far apart"
-	case Simpson:
-		return "wants an even number of equal steps and a smooth curve; errs either way at a bend such as steam going off"
-	}
-	return ""
-}
+// ParseRule reads the words that String writes, in capitals or not; anything else is a units.UnknownError.
+func ParseRule(s string) (Rule, error) { return rules.Parse(s) }
 
-// FBy returns the lethality of a record by a textbook's rule, to compare with its printed answer; F is the one to use. Simpson
-// needs an even number of steps of one length, otherwise a RangeError. Arguments and rounding as for F.
+// String is the rule's name: "trapezoid".
+func (r Rule) String() string { return rules.Of(r) }
+
+// MarshalText is String as bytes, empty when it is not set; an unknown one is a units.UnknownError.
+func (r Rule) MarshalText() ([]byte, error) { return rules.Marshal(r) }
+
+// UnmarshalText is ParseRule, and the empty text is one that is not set.
+func (r *Rule) UnmarshalText(text []byte) error { return rules.Unmarshal(text, r) }
+
+// Which way a rule leans against the exact integral over the same straight lines.
+var (
+	trapezoidLeans = cite.Caution{
+		ID: "lethality.trapezoid",
+		Text: "The trapezoid rule reads at or above the exact rule, " +
+			"which is to the unsafe side on readings far apart.",
+	}
+	simpsonLeans = cite.Caution{
+		ID: "lethality.simpson",
+		Text: "Simpson's rule wants an even number of equal steps and a smooth curve. " +
+			"It errs either way at a bend such as steam going off.",
+	}
+)
+
+// FBy returns the lethality of a record by a textbook's rule, to compare with its printed answer; F is the one to
+// use. Simpson needs an even number of steps of one length, otherwise a RangeError. A rule that is not stated is a
+// units.UnsetError. Arguments and rounding as for F.
 func FBy(record series.Series[units.Temperature], r Reference, rule Rule) (Lethality, error) {
+	if err := rules.Check(rule); err != nil {
+		return Lethality{}, err
+	}
 	out, err := F(record, r)
 	if err != nil || rule == Exact {
 		return out, err
@@ -56,7 +63,11 @@ func FBy(record series.Series[units.Temperature], r Reference, rule Rule) (Letha
 	if err != nil {
 		return Lethality{}, err
 	}
-	out.Cautions = append(out.Cautions, cite.Caution{Text: "The " + rule.String() + " rule " + rule.Bias() + "."})
+	leans := trapezoidLeans
+	if rule == Simpson {
+		leans = simpsonLeans
+	}
+	out.Cautions = append(out.Cautions, leans)
 	return out, nil
 }
 
@@ -67,16 +78,13 @@ func byRule(record series.Series[units.Temperature], s scale, rule Rule) (time.D
 		reading, _ := record.At(i)
 		rates[i], times[i] = s.rate(quanta(reading.Value)), reading.At
 	}
-	switch rule {
-	case Trapezoid:
+	if rule == Trapezoid {
 		return floored("F", trapezoid(times, rates))
-	case Simpson:
-		if err := evenSteps(times); err != nil {
-			return 0, err
-		}
-		return floored("F", simpson(times, rates))
 	}
-	return 0, units.RangeError{What: "rule", Got: rule.String(), High: Simpson.String()}
+	if err := evenSteps(times); err != nil {
+		return 0, err
+	}
+	return floored("F", simpson(times, rates))
 }
 
 func trapezoid(times []time.Duration, rates []float64) (sum float64) {
@@ -95,7 +103,9 @@ func simpson(times []time.Duration, rates []float64) (sum float64) {
 
 func evenSteps(times []time.Duration) error {
 	if steps := len(times) - 1; steps%2 != 0 {
-		return units.RangeError{What: "number of steps for Simpson's rule", Got: strconv.Itoa(steps), Low: "an even number"}
+		return units.RangeError{
+			What: "number of steps left over from the pairs of Simpson's rule", Got: strconv.Itoa(steps % 2), High: "0",
+		}
 	}
 	for i := 2; i < len(times); i++ {
 		step := times[1] - times[0]

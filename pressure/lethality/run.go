@@ -7,12 +7,15 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// Run is a run of a canner drawn with straight lines: everything at Start, up to Steam during ComeUp, held, and after the heat goes off down
-// by Cooling each minute to End.
+// Run is a run of a canner drawn with straight lines: everything at Start, up to Steam during ComeUp, held, and after
+// the heat goes off down by Cooling each minute to End.
 type Run struct {
-	Start, Steam, End units.Temperature
-	ComeUp, Hold      time.Duration
-	Cooling           units.TemperatureChange // a minute
+	Start   units.Temperature       `wire:"required"`
+	Steam   units.Temperature       `wire:"required"`
+	End     units.Temperature       `wire:"required"`
+	ComeUp  time.Duration           `wire:"required"`
+	Hold    time.Duration           `wire:"required"`
+	Cooling units.TemperatureChange `wire:"required"` // a minute
 }
 
 // SteamOff returns when the heat goes off, from the start of the come-up.
@@ -37,8 +40,9 @@ func (r Run) check() error {
 	return units.Check("cooling a minute", r.Cooling, units.Kelvins/10, 150*units.Kelvins)
 }
 
-// Medium returns the temperature around the jar, followed for a time after it has cooled to End. Start must be -1 to 150 °C, Steam from
-// there to 150 °C, End -1 °C to Steam, come-up and hold 1 s to a day, Cooling 0.1 to 150 K a minute; otherwise a RangeError.
+// Medium returns the temperature around the jar, followed for a time after it has cooled to End. Start must be -1 to
+// 150 °C, Steam from there to 150 °C, End -1 °C to Steam, come-up and hold 1 s to a day, Cooling 0.1 to 150 K a
+// minute; otherwise a RangeError.
 func (r Run) Medium(after time.Duration) (series.Series[units.Temperature], error) {
 	var none series.Series[units.Temperature]
 	if err := r.check(); err != nil {

@@ -84,5 +84,7 @@ func (s scale) afresh(x, dt, sum, rate float64, to int64) (float64, float64) {
 
 // tooHot is the error of a reading beyond the model.
 func tooHot(i int, r series.Reading[units.Temperature]) error {
-	return series.ReadingError{Index: i, At: r.At, Err: units.RangeError{What: "temperature", Got: r.Value.String(), High: hottest.String()}}
+	return series.ReadingError{Index: i, At: r.At, Err: units.RangeError{
+		What: "temperature", Got: r.Value.String(), High: hottest.String()},
+	}
 }

@@ -222,7 +222,6 @@ func TestPasteurisationRefuses(t *testing.T) {
 	}
 	for name, err := range map[string]error{
 		"heat unstated":        second(lethality.Listeria().Value(good, 0)),
-		"heat unknown":         second(lethality.Listeria().Value(good, 3)),
 		"zero target":          second(lethality.Pasteurisation{}.Value(good, lethality.Moist)),
 		"too hot":              second(lethality.Listeria().Value(record(t, 20, 151), lethality.Moist)),
 		"time: unset":          second(lethality.Listeria().TimeAt(units.Temperature{})),
@@ -236,6 +235,8 @@ func TestPasteurisationRefuses(t *testing.T) {
 	}
 	_, err := lethality.Listeria().Value(temperatures{}, lethality.Moist)
 	require.ErrorIs(t, err, series.ErrEmpty)
+	_, err = lethality.Listeria().Value(good, 3)
+	require.ErrorIs(t, err, units.ErrUnknown)
 	v, err := lethality.Listeria().Value(good, lethality.DrySmoke)
 	require.NoError(t, err)
 	said := fmt.Sprint(v.Cautions)

@@ -8,42 +8,19 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Shape is one of the textbook bodies in which heat runs in one direction.
-type Shape uint8
-
-// The shapes. Lengths are the half thickness of the slab and the radius of the others, never volume over area, never the diameter.
-const (
-	Slab Shape = iota
-	InfiniteCylinder
-	Sphere
-)
-
-// String is the shape's name.
-func (s Shape) String() string {
-	switch s {
-	case Slab:
-		return "slab"
-	case InfiniteCylinder:
-		return "cylinder"
-	case Sphere:
-		return "sphere"
-	}
-	return "shape " + strconv.Itoa(int(s))
-}
-
 // Held is the Biot number of a surface that takes the temperature of the medium at once.
 const Held Number = math.MaxInt64
 
-// Transient is a body at one temperature that meets a medium of another. Biot is h·length/k, from 0.001 to a million, or Held.
-// Temperatures are shares of the difference left: (T − medium)/(start − medium).
+// Transient is a body at one temperature that meets a medium of another. Biot is h·length/k, from 0.001 to a million,
+// or Held. Temperatures are shares of the difference left: (T − medium)/(start − medium).
 type Transient struct {
 	Shape Shape
 	Biot  Number
 }
 
 func (b Transient) check() error {
-	if b.Shape > Sphere {
-		return units.RangeError{What: "shape", Got: b.Shape.String(), High: Sphere.String()}
+	if err := shapes.Check(b.Shape); err != nil {
+		return err
 	}
 	if b.Biot == Held {
 		return nil
@@ -58,9 +35,9 @@ func (b Transient) biot() float64 {
 	return b.Biot.float()
 }
 
-// Eigenvalues returns the first n roots of the shape's condition at the surface, rounded to 1e-12 from a float64 that is right to its last
-// digits: ζ tan ζ = Bi for the slab, ζ J1 = Bi J0 for the cylinder, 1 − ζ cot ζ = Bi for the sphere. n must be 1 to 1,000 and the
-// Biot number 0.001 to 1e6 or Held; otherwise a RangeError.
+// Eigenvalues returns the first n roots of the shape's condition at the surface, rounded to 1e-12 from a float64 that
+// is right to its last digits: ζ tan ζ = Bi for the slab, ζ J1 = Bi J0 for the cylinder, 1 − ζ cot ζ = Bi for the
+// sphere. n must be 1 to 1,000 and the Biot number 0.001 to 1e6 or Held; otherwise a RangeError.
 func (b Transient) Eigenvalues(n int) ([]Number, error) {
 	if err := b.check(); err != nil {
 		return nil, err
@@ -79,8 +56,8 @@ func (b Transient) Eigenvalues(n int) ([]Number, error) {
 	return roots, nil
 }
 
-// OneTerm returns the first eigenvalue and its coefficient, the ζ1 and C1 of textbook tables, to the nearest 1e-12. One term alone is good
-// to about 1 % from a Fourier number of 0.2 up. Ranges as for Eigenvalues.
+// OneTerm returns the first eigenvalue and its coefficient, the ζ1 and C1 of textbook tables, to the nearest 1e-12.
+// One term alone is good to about 1 % from a Fourier number of 0.2 up. Ranges as for Eigenvalues.
 func (b Transient) OneTerm() (zeta, c Number, err error) {
 	roots, err := b.Eigenvalues(1)
 	if err != nil {
@@ -90,9 +67,9 @@ func (b Transient) OneTerm() (zeta, c Number, err error) {
 	return roots[0], c, err
 }
 
-// At returns the share of the difference left at a place, 0 at the centre to One at the surface, after a Fourier number α t/length²:
-// the whole series, to the nearest 1e-12. The Fourier number must be 0.0001 or more; otherwise, or outside the ranges of
-// Eigenvalues, a RangeError.
+// At returns the share of the difference left at a place, 0 at the centre to One at the surface, after a Fourier
+// number α t/length²: the whole series, to the nearest 1e-12. The Fourier number must be 0.0001 or more; otherwise,
+// or outside the ranges of Eigenvalues, a RangeError.
 func (b Transient) At(fourier Number, place units.Ratio) (units.Ratio, error) {
 	if err := units.Check("place", place, 0, units.One); err != nil {
 		return 0, err
@@ -101,8 +78,8 @@ func (b Transient) At(fourier Number, place units.Ratio) (units.Ratio, error) {
 	return b.sum(fourier, func(z float64) float64 { return b.Shape.profile(z, x) })
 }
 
-// Mean returns the share of the difference left on average over the body; the heat taken up is One less that, as a share of the final. Ranges
-// and rounding as for At.
+// Mean returns the share of the difference left on average over the body; the heat taken up is One less that, as a
+// share of the final. Ranges and rounding as for At.
 func (b Transient) Mean(fourier Number) (units.Ratio, error) {
 	return b.sum(fourier, b.Shape.mean)
 }

@@ -65,7 +65,8 @@ func (c Cylinder) warm(start units.Temperature, medium series.Series[units.Tempe
 		for now < to.At {
 			if m.work > mostWork {
 				return series.Series[units.Temperature]{}, units.RangeError{
-					What: "readings of the medium and of the answer", Got: strconv.Itoa(medium.Len() + cap(out)), High: "a longer step, or fewer readings",
+					What: "parts of the series carried on for this step and these readings",
+					Got:  strconv.Itoa(m.work), High: strconv.Itoa(mostWork),
 				}
 			}
 			until := min(next, to.At)

@@ -90,13 +90,14 @@ func (f figure[T]) over(published []Schedule) spread[T] {
 	return s
 }
 
-// wanted is the figure as the rows print it. One that some rows do not print is no figure of zero.
-func (s spread[T]) wanted(may bool) units.Figure {
+// wanted is the figure as the rows print it: the least there may be, or for what is over that figure. One that some rows
+// do not print is no figure of zero.
+func (s spread[T]) wanted(over bool) units.Figure {
 	w := units.AtLeast(s.printed)
 	switch {
 	case s.printed != s.high:
 		w = units.Between(s.printed, s.high)
-	case !may:
+	case over:
 		w = units.Exactly(s.printed)
 	}
 	if s.low == 0 {
@@ -125,6 +126,6 @@ func against[T units.Quantity | time.Duration](all []verdict.Finding, f figure[T
 	default:
 		return all
 	}
-	found.Wanted, found.Verdict = s.wanted(f.may), found.Kind.Verdict()
+	found.Wanted, found.Verdict = s.wanted(found.Kind == verdict.Over), found.Kind.Verdict()
 	return append(all, found)
 }

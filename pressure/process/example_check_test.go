@@ -28,9 +28,9 @@ func ExampleCheck() {
 	fmt.Println(a.Findings[1].Citation)
 	// Output:
 	// not met
-	// pressure: 11 psi stated, 13 psi published, short by 2 psi
-	// process time: 100 min stated, 110 min published, short by 10 min (100 min for half-pints of smoked fish is in circulation; no tested source has it)
-	// vent time: missing, 10 min published
+	// pressure: 11 psi stated, at least 13 psi published, short by 2 psi
+	// process time: 100 min stated, at least 110 min published, short by 10 min (100 min for half-pints of smoked fish is in circulation; no tested source has it)
+	// vent time: missing, at least 10 min published
 	// USDA, Complete Guide to Home Canning, Guide 5 (AIB 539, rev. 2015), Smoked Fish, pp. 5-13 and 5-14: half-pints take the time of the pint (read)
 }
 
@@ -48,7 +48,7 @@ func ExampleCheck_open() {
 	}
 	// Output:
 	// not met <nil> true
-	// process time: 90 min stated, 100 min published, short by 10 min
+	// process time: 90 min stated, at least 100 min published, short by 10 min
 	// altitude: missing
 }
 

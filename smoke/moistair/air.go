@@ -139,7 +139,7 @@ func ratioAt(vapour, total float64) float64 {
 	if vapour >= total {
 		return math.Inf(1)
 	}
-	return waterToAir * vapour / (total - vapour) // eq. 20
+	return waterToAir * vapour / (total - float64(vapour)) // eq. 20
 }
 
 func pascals(p units.Pressure) float64 { return units.Float(p, units.Pascal) }

@@ -63,9 +63,25 @@ func checkWet(air Air, activity units.Ratio) error {
 	return nil
 }
 
-// Lost returns the mass that an area loses in a time while all of it stays wet. An area or a time below zero, or a loss
-// past the range of Mass, is a units.RangeError.
+// check refuses a drying that Evaporate does not return: a hand-built one comes as any input does.
+func (e Evaporation) check() error {
+	rate := e.PerMetreHour
+	if rate == (units.Range[units.Mass]{}) && !e.Surface.IsSet() {
+		return units.UnsetError{What: "evaporation"}
+	}
+	if err := units.Check("least loss of a square metre in an hour", rate.Low, 0, rate.Likely); err != nil {
+		return err
+	}
+	return units.Check("greatest loss of a square metre in an hour", rate.High, rate.Likely, units.Tonne)
+}
+
+// Lost returns the mass that an area loses in a time while all of it stays wet. An area or a time below zero, a loss
+// past the range of Mass, or rates that are below zero, out of order or above a tonne are a units.RangeError, an
+// Evaporation that is not set a units.UnsetError.
 func (e Evaporation) Lost(area units.Area, during time.Duration) (units.Range[units.Mass], error) {
+	if err := e.check(); err != nil {
+		return units.Range[units.Mass]{}, err
+	}
 	if err := units.Check("area", area, 0, 1000*units.SquareMetre); err != nil {
 		return units.Range[units.Mass]{}, err
 	}
@@ -85,8 +101,11 @@ func (e Evaporation) Lost(area units.Area, during time.Duration) (units.Range[un
 }
 
 // TimeTo returns how long an area, while all of it stays wet, takes to lose a mass; Low belongs to the greatest film. An area
-// or a loss of zero or less, or a time beyond thirty days, is a units.RangeError.
+// or a loss of zero or less, or a time beyond thirty days, is a units.RangeError; the rates as for Lost.
 func (e Evaporation) TimeTo(loss units.Mass, area units.Area) (units.Range[time.Duration], error) {
+	if err := e.check(); err != nil {
+		return units.Range[time.Duration]{}, err
+	}
 	if err := units.Check("loss", loss, units.Nanogram, units.Tonne); err != nil {
 		return units.Range[time.Duration]{}, err
 	}

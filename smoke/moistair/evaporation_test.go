@@ -2,6 +2,7 @@ package moistair
 
 import (
 	"encoding/json"
+	"math"
 	"testing"
 	"time"
 
@@ -203,4 +204,27 @@ func back[T comparable](t *testing.T, v T) {
 	var read T
 	require.NoError(t, json.Unmarshal(text, &read), string(text))
 	require.Equal(t, v, read, string(text))
+}
+
+// A drying that no function returned is refused like any input.
+func TestHandBuiltEvaporation(t *testing.T) {
+	rate := func(low, likely, high units.Mass) Evaporation {
+		return Evaporation{Surface: units.Celsius(20), PerMetreHour: units.Range[units.Mass]{Low: low, Likely: likely, High: high}}
+	}
+	for _, e := range []Evaporation{
+		{}, rate(-1, 0, 0), rate(units.Gram, 0, units.Kilogram), rate(0, units.Kilogram, units.Gram), rate(0, 0, -units.Gram), rate(0, 0, 2*units.Tonne),
+		rate(math.MinInt64, math.MinInt64, math.MinInt64), rate(units.Gram, units.Gram, math.MaxInt64),
+	} {
+		_, err := e.Lost(units.SquareMetre, time.Hour)
+		require.ErrorIs(t, err, units.ErrRange, "%v", e.PerMetreHour)
+		_, err = e.TimeTo(units.Gram, units.SquareMetre)
+		require.ErrorIs(t, err, units.ErrRange, "%v", e.PerMetreHour)
+	}
+	_, err := Evaporation{}.Lost(units.SquareMetre, time.Hour)
+	require.ErrorIs(t, err, units.ErrUnset)
+	lost, err := rate(100*units.Gram, 200*units.Gram, 300*units.Gram).Lost(units.SquareMetre, time.Hour)
+	require.NoError(t, err)
+	require.Equal(t, 200*units.Gram, lost.Likely)
+	_, err = rate(0, 0, 0).Lost(units.SquareMetre, time.Hour)
+	require.NoError(t, err, "air that dries nothing")
 }

@@ -1,8 +1,7 @@
 package moistair
 
 import (
-	"math"
-
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -36,7 +35,7 @@ func FilmAlong(air Air, speed units.Speed) (Film, error) {
 	}
 	v := units.Float(speed, units.MetrePerSecond)
 	g := v * units.Float(density, units.KilogramPerCubicMetre) * 3600
-	likely, err := units.OfFloat(filmFactor*math.Pow(g, filmPower), units.WattPerSquareMetreKelvin)
+	likely, err := units.OfFloat(filmFactor*portable.Pow(g, filmPower), units.WattPerSquareMetreKelvin)
 	if err != nil {
 		return Film{}, err
 	}

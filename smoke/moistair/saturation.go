@@ -1,8 +1,7 @@
 package moistair
 
 import (
-	"math"
-
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/root"
 )
 
@@ -23,21 +22,24 @@ func logSaturation(t float64) (ln, slope float64) {
 	p := c.power
 	square := float64(k * k)
 	low, high := p[0]+float64(p[1]*k), p[2]+float64(p[3]*k)+float64(p[4]*square)
-	ln = c.inverse/k + float64(c.log*math.Log(k)) + low + float64(high*square)
+	ln = c.inverse/k + float64(c.log*portable.Log(k)) + low + float64(high*square)
 	slope = -c.inverse/square + c.log/k + p[1] + float64(k*(float64(2*p[2])+float64(3*p[3]*k)+float64(4*p[4]*square)))
 	return ln, slope
 }
 
+// lnAtZero and slopeAtZero are those at 0 °C, where each wet surface begins.
+var lnAtZero, slopeAtZero = logSaturation(0)
+
 // saturation returns the saturation pressure in Pa at t °C.
 func saturation(t float64) float64 {
 	ln, _ := logSaturation(t)
-	return math.Exp(ln)
+	return portable.Exp(ln)
 }
 
 // saturationAt returns the temperature in °C at which the saturation pressure is p Pa, of at least that at -100 °C, and no higher than
 // high: Newton's steps on the logarithm, kept inside a shrinking bracket.
 func saturationAt(p, high float64) float64 {
-	return root.Of(coldest, high, (coldest+high)/2, saturationLess{math.Log(p)})
+	return root.Of(coldest, high, (coldest+high)/2, saturationLess{portable.Log(p)})
 }
 
 // saturationLess is the logarithm of the saturation pressure less that of a pressure.

@@ -1,9 +1,8 @@
 package cite
 
 import (
-	"go/ast"
-	"go/parser"
 	"go/token"
+	"os"
 	"regexp"
 	"strings"
 	"testing"
@@ -12,37 +11,34 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// bibliographyNames reads bibliography.go and returns the names of the Source
-// constants and the names that index the table of documents, both as written.
-func bibliographyNames(t *testing.T) (constants, entries []string) {
-	t.Helper()
-	file, err := parser.ParseFile(token.NewFileSet(), "bibliography.go", nil, 0)
+const generated = "// Code generated from the bibliography by LAKELARDER_WRITE=1 go test ./units/cite -run Sources; DO NOT EDIT.\n"
+
+// The constants are the keys of the bibliography, in its order: each name is written once, and sources.go made of it.
+func TestSourcesAreTheKeysOfTheBibliography(t *testing.T) {
+	var file strings.Builder
+	file.WriteString("package cite\n\n" + generated + `
+// The sources, one constant an edition of one document, under its key in the bibliography. Constants are numbered by the
+// compiler and may move: what is stored or sent is the key.
+const (
+	_ Source = iota // not set
+
+`)
+	for _, d := range documents[1:] {
+		require.Regexp(t, "^[A-Z][A-Za-z0-9]+$", d.Key)
+		file.WriteString("\t" + d.Key + "\n")
+	}
+	file.WriteString(")\n")
+	if os.Getenv("LAKELARDER_WRITE") != "" {
+		require.NoError(t, os.WriteFile("sources.go", []byte(file.String()), 0o644))
+	}
+	written, err := os.ReadFile("sources.go")
 	require.NoError(t, err)
-	for _, decl := range file.Decls {
-		for _, spec := range decl.(*ast.GenDecl).Specs {
-			value := spec.(*ast.ValueSpec)
-			if decl.(*ast.GenDecl).Tok == token.CONST {
-				constants = append(constants, value.Names[0].Name)
-				continue
-			}
-			for _, element := range value.Values[0].(*ast.CompositeLit).Elts {
-				entries = append(entries, element.(*ast.KeyValueExpr).Key.(*ast.Ident).Name)
-			}
-		}
-	}
-	return constants, entries
-}
-
-func TestEveryConstantHasADocumentUnderItsOwnName(t *testing.T) {
-	constants, entries := bibliographyNames(t)
-	require.Equal(t, "_", constants[0], "the zero Source stays unnamed")
-
-	var keys []string
+	require.Empty(t, cmp.Diff(file.String(), string(written)), "write it anew by LAKELARDER_WRITE=1 go test ./units/cite -run Sources")
 	for _, s := range Sources() {
-		keys = append(keys, s.Key())
+		back, err := ParseSource(s.Key())
+		require.NoError(t, err)
+		require.Equal(t, s, back, s.Key())
 	}
-	require.Empty(t, cmp.Diff(constants[1:], keys), "constants against keys")
-	require.Empty(t, cmp.Diff(constants[1:], entries), "constants against the order of the table")
 }
 
 func TestDocumentsCanBeToldApart(t *testing.T) {

@@ -19,6 +19,29 @@ func (p *plan[T]) remark(cells []string) bool {
 	return !hasDigit(cells, p.value)
 }
 
+// otherHeadings looks at a remark for headings of another table: another unit of the wanted column, or the headings
+// in another order. What follows would be misread. It returns the column at fault.
+func (p *plan[T]) otherHeadings(cells []string) (int, error) {
+	if len(cells) > p.value && p.anyOf == nil {
+		k, unit, _ := unitIn(cells[p.value])
+		_, stated := partsOf(p.format.Unit)
+		if name, ok := spelt(kindOf[T](), stated); k == kindOf[T]() && ok && unit != name {
+			return p.value, wrap(ErrUnit, "the rows before are in "+name)
+		}
+	}
+	for i, cell := range cells {
+		if i >= len(p.names) || cell == "" || cell == p.names[i] {
+			continue
+		}
+		for _, name := range p.names {
+			if name == cell {
+				return i, wrap(ErrHeader, "the headings above are in another order")
+			}
+		}
+	}
+	return 0, nil
+}
+
 func hasDigit(cells []string, i int) bool {
 	if i >= len(cells) {
 		return false
@@ -76,8 +99,15 @@ func (t *timer) unstated(names []string, value int, cells []string) (int, error)
 		if i < len(names) {
 			name = strings.ToLower(names[i])
 		}
-		if _, size := halfDay(cell); !stated[i] && has&hasHalf == 0 && size > 0 && size == len(cell) {
+		_, size := halfDay(cell)
+		if !stated[i] && has&hasHalf == 0 && (size > 0 && size == len(cell) || saysHalf(name) && cell != "") {
 			return i, wrap(ErrContradiction, "AM or PM beside the clock, which is not read")
+		}
+		if !stated[i] && has&hasHalf == 0 && saysPartOfDay(cell) {
+			return i, wrap(ErrContradiction, "a half of the day beside the clock, which is not read")
+		}
+		if !stated[i] && has&hasDate == 0 && (saysRun(name) || saysUptime(name)) {
+			return i, wrap(ErrContradiction, "a count of runs or of time beside the clock, which is not read")
 		}
 		if !stated[i] && has&hasDate == 0 && (saysDate(name) || isDate(cell)) {
 			return i, wrap(ErrContradiction, "a date or a count of days beside the clock, which is not read")
@@ -86,7 +116,54 @@ func (t *timer) unstated(names []string, value int, cells []string) (int, error)
 	return 0, nil
 }
 
+// saysHalf reports the heading of a column of AM and PM, however its cells spell them.
+func saysHalf(name string) bool {
+	switch strings.Trim(name, " .:") {
+	case "am/pm", "ampm", "am pm", "a/p", "ap", "meridiem":
+		return true
+	}
+	return false
+}
+
+// saysPartOfDay reports a cell that says which half of the day a clock means, in words.
+func saysPartOfDay(cell string) bool {
+	switch strings.ToLower(strings.Trim(cell, " .")) {
+	case "morning", "mornings", "forenoon", "noon", "midday", "afternoon", "evening", "evenings", "night", "midnight",
+		"vormittag", "nachmittag", "morgen", "abend", "nacht", "matin", "soir", "mañana", "tarde", "noche":
+		return true
+	}
+	return false
+}
+
+// saysRun reports the heading of a counter that goes on where the clock starts again.
+func saysRun(name string) bool {
+	switch strings.TrimSpace(strings.TrimSuffix(strings.TrimSuffix(strings.Trim(name, " .#:"), "no"), "number")) {
+	case "run", "runs", "session", "cycle", "trip", "shift", "load", "reboot", "restart", "boot", "boots":
+		return true
+	}
+	return false
+}
+
+// saysUptime reports the heading of a time since a start.
+func saysUptime(name string) bool {
+	return strings.HasPrefix(name, "uptime") || strings.HasPrefix(name, "up time") || strings.HasPrefix(name, "up_time")
+}
+
+// isWeekday reports the name of a day of the week, in full or cut to three letters.
+func isWeekday(cell string) bool {
+	cell = strings.ToLower(strings.Trim(cell, " .,"))
+	for _, day := range []string{"monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"} {
+		if cell == day || cell == day[:3] {
+			return true
+		}
+	}
+	return false
+}
+
 func isDate(cell string) bool {
+	if isWeekday(cell) {
+		return true
+	}
 	for _, order := range []DateOrder{YearFirst, DayFirst, MonthFirst} {
 		if s, ok := readStamp(cell, order); ok && s.shape&hasDate != 0 {
 			return true
@@ -98,7 +175,8 @@ func isDate(cell string) bool {
 // saysDate reports the heading of a date or a day counter.
 func saysDate(name string) bool {
 	switch strings.Trim(name, " .#:") {
-	case "date", "day", "days", "day no", "day number", "datum", "tag", "jour", "fecha", "dato":
+	case "date", "day", "days", "day no", "day number", "datum", "tag", "jour", "fecha", "dato", "weekday",
+		"wochentag", "day of week", "day of the week", "dow", "night", "nights", "morning", "mornings":
 		return true
 	}
 	return false

@@ -91,7 +91,7 @@ func (p *plan[T]) row(file *lines, text string, last int64) (Row, int64, error) 
 		return none(line, Remark, text), 0, nil
 	}
 	if p.format.Comment != "" && strings.HasPrefix(text, p.format.Comment) {
-		return none(line, Remark, text), 0, nil
+		return none(line, Remark, text), 0, p.otherUnit(line, text)
 	}
 	if p.format.Repeats == DropRepeats && text == p.before && text != "" &&
 		!p.timer.zone.once { // an hour that is repeated is no repeated row
@@ -105,7 +105,13 @@ func (p *plan[T]) row(file *lines, text string, last int64) (Row, int64, error) 
 		return Row{Why: blank}, 0, nil
 	}
 	if p.remark(cells) {
-		return none(line, Remark, text), 0, nil
+		if i, err := p.otherHeadings(cells); err != nil {
+			return Row{}, 0, p.fault(line, i, cells, err)
+		}
+		if len(cells) == 1 {
+			err = p.otherUnit(line, text)
+		}
+		return none(line, Remark, text), 0, err
 	}
 	if cells, err = p.whole(file, cells, text); err != nil {
 		return Row{}, 0, err

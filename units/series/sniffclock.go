@@ -59,7 +59,8 @@ func (s *sniffer) besideClock(spans []int) {
 			continue
 		}
 		unit, base, ok := elapsedUnit(c.name)
-		if ok && isElapsedName(base) && len(c.values) > 1 && c.values[0] != c.values[len(c.values)-1] {
+		if ok && isElapsedName(base) && len(c.values) > 1 && c.values[0] != c.values[len(c.values)-1] &&
+			!s.leastOf(i) && !s.partOfClock(i, unit) {
 			s.time(i, Elapsed, unitName(unit))
 			return
 		}
@@ -69,9 +70,35 @@ func (s *sniffer) besideClock(spans []int) {
 	}
 }
 
+// leastOf reports a column of lowest values, which "min" means beside one of highest.
+func (s *sniffer) leastOf(i int) bool {
+	return strings.EqualFold(s.cols[i].bare, "min") && s.named("max", "maximum") >= 0
+}
+
+// partOfClock reports a column of minutes or seconds that repeats those of the clock beside it in every row.
+func (s *sniffer) partOfClock(i int, unit time.Duration) bool {
+	clock := s.dateColumn()
+	for _, t := range s.format.Time {
+		if t.Part == Clock {
+			clock = t.Column.Number - 1
+		}
+	}
+	for _, r := range s.sheet.data {
+		cells := s.sheet.rows[r].cells
+		if i >= len(cells) || clock >= len(cells) || leadingDigits(cells[i]) != len(cells[i]) || len(cells[i]) == 0 || len(cells[i]) > 2 {
+			return false
+		}
+		now, ok := readStamp(cells[clock], s.format.Order)
+		if !ok || unit == 0 || now.clock/int64(unit)%60 != int64(whole(cells[i], len(cells[i]))) {
+			return false
+		}
+	}
+	return unit == time.Minute || unit == time.Second
+}
+
 func isElapsedName(base string) bool {
 	switch base {
-	case "time", "elapsed", "elapsed time", "t", "run time", "runtime", "duration", "time elapsed", "seconds",
+	case "uptime", "up time", "time since start", "since start", "time", "elapsed", "elapsed time", "t", "run time", "runtime", "duration", "time elapsed", "seconds",
 		"minutes", "hours", "":
 		return true
 	}

@@ -96,6 +96,9 @@ func (s *sniffer) units() {
 	for i := range s.cols {
 		c := &s.cols[i]
 		c.kind, c.unit, c.bare = unitIn(c.name)
+		if c.kind == temperature {
+			c.clash = otherScale(c.name, c.unit)
+		}
 		for _, cell := range s.furtherCells(i) {
 			k, unit := kindOfWord(strings.Trim(cell, "()[] "))
 			switch {

@@ -23,7 +23,7 @@ func (s *sniffer) times() error {
 		}
 	}
 	s.zone()
-	return nil
+	return s.epochsAgree()
 }
 
 func (s *sniffer) time(i int, part Part, unit string) {
@@ -59,7 +59,9 @@ func (s *sniffer) timeColumns() error {
 		if len(clocks) > 1 {
 			return s.askTime(clocks, nil)
 		}
-		return s.clockOnly(clocks[0])
+		if err := s.clockOnly(clocks[0]); err != nil || s.format.Time[0].Part == ElapsedClock {
+			return err
+		}
 	case len(spans) == 1:
 		return s.span(spans[0])
 	default:

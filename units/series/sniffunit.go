@@ -13,7 +13,7 @@ func (s *sniffer) unitColumn() error {
 	for i, c := range s.cols {
 		name := strings.ToLower(strings.Trim(c.name, " .:"))
 		if len(c.values) == 0 || name != "unit" && name != "units" && name != "scale" && name != "einheit" &&
-			name != "uom" {
+			name != "uom" && !s.allScales(c.values) {
 			continue
 		}
 		unit := ""
@@ -57,6 +57,7 @@ func (s *sniffer) lineWith(i int, text string) int {
 // all: "Unit: °C".
 func (s *sniffer) fromPreamble() {
 	for _, line := range s.lines[:s.format.Preamble] {
+		s.contradicted(line)
 		k, unit := s.unitOfLine(line)
 		if k == unknown {
 			continue
@@ -64,8 +65,13 @@ func (s *sniffer) fromPreamble() {
 		words := " " + strings.Join(strings.FieldsFunc(line,
 			func(r rune) bool { return strings.ContainsRune(" \t#:,;\"", r) }), " ") + " "
 		label := strings.ToLower(strings.TrimLeft(line, "#\" \t"))
+		alone := strings.HasPrefix(label, "unit") || strings.HasPrefix(label, "temperature unit") ||
+			strings.HasPrefix(label, "temp unit")
 		for i := range s.cols {
 			c := &s.cols[i]
+			if alone && c.kind == s.kind && c.unit != unit && c.clash == "" && s.onlyOfKind(i) {
+				c.clash = unit
+			}
 			if c.kind != unknown || c.class != classNumber || s.isTime(i) || c.name == "" {
 				continue
 			}
@@ -74,14 +80,22 @@ func (s *sniffer) fromPreamble() {
 			for _, part := range parts {
 				all = all && strings.Contains(words, " "+part+" ")
 			}
-			alone := strings.HasPrefix(label, "unit") || strings.HasPrefix(label, "temperature unit") ||
-				strings.HasPrefix(label, "temp unit")
 			if all || alone && k == s.kind && saysQuantity(k, c.name) || alone && k == s.kind && s.onlyColumn(i) {
 				c.kind, c.unit = k, unit
 				s.because("Unit", "a line before the table says %s", short(strings.TrimSpace(line)))
 			}
 		}
 	}
+}
+
+// onlyOfKind reports the only column with a unit of the wanted quantity.
+func (s *sniffer) onlyOfKind(i int) bool {
+	for k, c := range s.cols {
+		if k != i && c.kind == s.kind {
+			return false
+		}
+	}
+	return true
 }
 
 // onlyColumn reports the only column of numbers that has no unit and is no time.
@@ -123,7 +137,11 @@ func (s *sniffer) unitOf(i int, plausible func(float64) bool) error {
 	if s.stated.Unit != "" {
 		return nil
 	}
+	absolute, vacuum := saysReference(c.name + c.under)
 	switch {
+	case s.kind == pressure && vacuum:
+		return LineError{Line: s.format.Preamble + 1, Column: short(c.name), Text: short(c.unit),
+			Err: wrap(ErrUnit, "a vacuum counts downward from the pressure of the air; a gauge pressure is wanted")}
 	case c.kind != unknown && c.kind != s.kind:
 		return LineError{Line: s.format.Preamble + 1, Column: short(c.name), Text: short(c.unit),
 			Err: wrap(ErrUnit, "no unit of "+string(s.kind))}
@@ -132,8 +150,12 @@ func (s *sniffer) unitOf(i int, plausible func(float64) bool) error {
 		if other == "" {
 			other = inCells
 		}
-		s.ask(AskUnit, []Choice{{c.unit, "as the heading says"}, {other, "as stands below it"}},
+		s.ask(AskUnit, []Choice{{c.unit, "as the heading says"}, {other, "as stands beside, below or above it"}},
 			"Column %d %q says two units. Which one is it?", i+1, short(c.name))
+	case c.kind == s.kind && saysFactor(c.name+c.under):
+		s.askFactor(i)
+	case s.kind == pressure && c.kind == pressure && absolute:
+		s.askAbsolute(i)
 	case c.kind == s.kind:
 		s.format.Unit = c.unit
 		s.because("Unit", "column %d %q says %s", i+1, short(c.name), c.unit)

@@ -105,6 +105,10 @@ func (s *sniffer) chooseColumn(plausible func(float64) bool) error {
 			return wrap(ErrUnit, "no heading names a quantity or a unit, and the numbers are no temperatures on any scale; "+listed(s.nameList()))
 		}
 	}
+	if len(choice) == 1 && saysSetting(s.cols[choice[0]].name) {
+		choice = append(choice, without(append(named, free...), choice[0])...)
+		return s.askColumn(choice)
+	}
 	switch len(choice) {
 	case 0:
 		return wrap(ErrUnit, "no column of "+string(s.kind)+"; "+listed(s.nameList()))
@@ -114,6 +118,10 @@ func (s *sniffer) chooseColumn(plausible func(float64) bool) error {
 			short(s.cols[choice[0]].name), string(s.kind))
 		return nil
 	}
+	return s.askColumn(choice)
+}
+
+func (s *sniffer) askColumn(choice []int) error {
 	s.candidates = choice
 	var choices []Choice
 	for _, i := range choice {
@@ -121,6 +129,16 @@ func (s *sniffer) chooseColumn(plausible func(float64) bool) error {
 	}
 	s.ask(AskColumn, choices, "Which column holds the wanted %s?", string(s.kind))
 	return nil
+}
+
+func without(columns []int, one int) []int {
+	var rest []int
+	for _, i := range columns {
+		if i != one {
+			rest = append(rest, i)
+		}
+	}
+	return rest
 }
 
 func (s *sniffer) isTime(i int) bool {

@@ -148,6 +148,13 @@ func (t *timer) elapsed(text string, c *timeCell) (int64, error) {
 // agree holds a count against the clock beside it: they may part by what a zone steps, and by the grain of the clock.
 func (t *timer) agree(since, count int64) error {
 	apart := since - (count - t.count) - t.drift
+	if t.shape&hasDate == 0 { // a clock without a date says nothing of whole days
+		if apart %= day; apart > day/2 {
+			apart -= day
+		} else if apart < -day/2 {
+			apart += day
+		}
+	}
 	slack := 2*t.grain + (count-t.count)/500
 	for _, step := range []int64{0, hour, -hour, hour / 2, -hour / 2} {
 		if d := apart - step; d >= -slack && d <= slack {

@@ -7,8 +7,8 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Batch is what is preserved between two trips. By its Week it must stand on the shelf; when in the days after the catch it is
-// made, the keeping time of fresh fish says, which may be two days.
+// Batch is what is preserved between two trips. By its Week it must stand on the shelf; when in the days after the
+// catch it is made, the keeping time of fresh fish says, which may be two days.
 type Batch struct {
 	Week   int            `wire:"always"` // from which it counts as preserved
 	Caught int            `wire:"always"` // the week in which its youngest fish may have been caught
@@ -23,8 +23,8 @@ func (b Batch) MarshalJSON() ([]byte, error) { return wire.Marshal(b) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
 func (b *Batch) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, b) }
 
-// ProductBatch is what one product has of a Batch: Round of its fish, the Containers that are filled and the Loads of the
-// canner that they take, which are none where no canner is used.
+// ProductBatch is what one product has of a Batch: Round of its fish, the Containers that are filled and the Loads of
+// the canner that they take, which are none where no canner is used.
 type ProductBatch struct {
 	Want       Want
 	Round      units.Mass
@@ -32,10 +32,10 @@ type ProductBatch struct {
 	Loads      int
 }
 
-// Calendar returns the batches of a plan in their order, and what is made of each: a product has its share of the fish by
-// its share of the larder's round mass. Containers are filled whole; what does not fill one is counted to the next batch
-// and after the last left over, so that no more are counted than the fish give. What people eat fresh is in no batch. A
-// plan with other fish than the larder's, and a larder that Size did not return, are a RangeError.
+// Calendar returns the batches of a plan in their order, and what is made of each: a product has its share of the
+// fish by its share of the larder's round mass. Containers are filled whole; what does not fill one is counted to the
+// next batch and after the last left over, so that no more are counted than the fish give. What people eat fresh is
+// in no batch. A plan with other fish than the larder's, and a larder that Size did not return, are a RangeError.
 func Calendar(p Plan, l Larder) ([]Batch, error) {
 	if p.Year.Fish != l.Household.Fish {
 		return nil, units.RangeError{
@@ -50,7 +50,9 @@ func Calendar(p Plan, l Larder) ([]Batch, error) {
 	done := make([]ProductBatch, len(l.Supplies))
 	for week, w := range p.Weeks {
 		if w.Preserved < 0 {
-			return nil, units.RangeError{What: "mass preserved in week " + strconv.Itoa(week), Got: w.Preserved.String(), Low: "0 g"}
+			return nil, units.RangeError{
+				What: "mass preserved in week " + strconv.Itoa(week), Got: w.Preserved.String(), Low: "0 g",
+			}
 		}
 		if w.Preserved == 0 {
 			continue
@@ -111,7 +113,9 @@ func (l Larder) check() error {
 		}
 	}
 	if sum != l.Round || sum == 0 {
-		return units.RangeError{What: "round mass of the larder", Got: l.Round.String(), Low: sum.String(), High: sum.String()}
+		return units.RangeError{
+			What: "round mass of the larder", Got: l.Round.String(), Low: sum.String(), High: sum.String(),
+		}
 	}
 	return nil
 }

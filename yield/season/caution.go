@@ -17,11 +17,17 @@ var (
 	emptyShelf = cite.Caution{
 		ID: "season.empty-shelf", Deciding: true,
 		Text: "The plan begins with an empty shelf and a cap not yet used. Fish still held or caught before it " +
-			"count against the limits too: take them off the limits put in.",
+			"count against the limits too: put them in as what is there at the start.",
+	}
+	thrownOut = cite.Caution{
+		ID: "season.start-thrown-out", Deciding: true,
+		Text: "Some of what was there at the start passes its keeping time before it is eaten. " +
+			"The plan throws it out and counts it no longer.",
 	}
 	shapeRecalled = cite.Caution{
 		ID: "season.shape-from-memory", Deciding: true,
-		Text: "What counts as preserved under a rule of this shape is from memory. Read the definition before relying on it.",
+		Text: "What counts as preserved under a rule of this shape is from memory. " +
+			"Read the definition before relying on it.",
 	}
 	shapeReported = cite.Caution{
 		ID: "season.shape-from-report", Deciding: true,
@@ -48,6 +54,11 @@ var (
 	notProven = cite.Caution{
 		ID: "season.not-proven",
 		Text: "Fish is preserved after two weeks or later, and not every choice was tried. " +
+			"Another choice of fish to keep or to begin might let more be eaten.",
+	}
+	startNotProven = cite.Caution{
+		ID: "season.start-not-proven",
+		Text: "What was there at the start is in part eaten, or keeps for another time than the fish to come. " +
 			"Another choice of fish to keep or to begin might let more be eaten.",
 	}
 	lawfulSpared = cite.Caution{
@@ -82,7 +93,12 @@ func (p Plan) cautions() []cite.Caution {
 	}
 	say(limitsChange, shape)
 	say(countedWhole, none)
-	say(emptyShelf, none)
+	if len(y.Start.Holdings) == 0 && y.Start.Used == 0 {
+		say(emptyShelf, none)
+	}
+	if p.Thrown > 0 {
+		say(thrownOut, none)
+	}
 	switch y.Rule.Shape {
 	case Unpreserved:
 		say(shapeRecalled, shape)
@@ -102,7 +118,11 @@ func (p Plan) cautions() []cite.Caution {
 	if !p.Feasible() && p.Spared > 0 {
 		say(lawfulSpared, none)
 	}
-	if !p.Proven {
+	switch {
+	case p.Proven:
+	case y.Lag == 1 || !y.even():
+		say(startNotProven, none)
+	default:
 		say(notProven, none)
 	}
 	return all

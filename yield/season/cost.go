@@ -7,8 +7,8 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Prices are what a product costs to make, in the caller's currency. Each may be zero; none negative. They are decimals, so compare
-// them with Equal and never with ==.
+// Prices are what a product costs to make, in the caller's currency. Each may be zero; none negative. They are
+// decimals, so compare them with Equal and never with ==.
 type Prices struct {
 	Kilogram  decimal.Decimal // of whole fish: bait, fuel and licences shared out, or the price paid
 	Container decimal.Decimal // of a jar's share and its lid, or a bag
@@ -16,8 +16,8 @@ type Prices struct {
 	Together  decimal.Decimal // of everything else: salt, sugar, wood, ice
 }
 
-// Cost is what one Supply comes to. Total is exact; the others are rounded to the places asked for, ties away from zero. The
-// decimals make it not comparable by ==.
+// Cost is what one Supply comes to. Total is exact; the others are rounded to the places asked for, ties away from
+// zero. The decimals make it not comparable by ==.
 type Cost struct {
 	Total     decimal.Decimal
 	Container decimal.Decimal
@@ -31,8 +31,9 @@ func (c Cost) MarshalJSON() ([]byte, error) { return wire.Marshal(c) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
 func (c *Cost) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, c) }
 
-// Costs returns what a supply costs, each container, each meal of one person and each kilogram served. Places are of the
-// currency, 0 to 8. The supply must be one that Size returned, with its household; a negative price or other figures are a RangeError.
+// Costs returns what a supply costs, each container, each meal of one person and each kilogram served. Places are of
+// the currency, 0 to 8. The supply must be one that Size returned, with its household; a negative price or other
+// figures are a RangeError.
 func Costs(h Household, s Supply, prices Prices, places int32) (Cost, error) {
 	if err := within("decimal places", int(places), 0, 8); err != nil {
 		return Cost{}, err
@@ -49,7 +50,9 @@ func Costs(h Household, s Supply, prices Prices, places int32) (Cost, error) {
 		return Cost{}, err
 	}
 	if s.Containers < 1 || s.Need <= 0 || s.Want.Meals <= 0 {
-		return Cost{}, units.RangeError{What: "containers of the supply", Got: decimal.NewFromInt(int64(s.Containers)).String(), Low: "1"}
+		return Cost{}, units.RangeError{
+			What: "containers of the supply", Got: decimal.NewFromInt(int64(s.Containers)).String(), Low: "1",
+		}
 	}
 	round := exact(int64(s.Round), int64(units.Kilogram))
 	total := round.Mul(prices.Kilogram).

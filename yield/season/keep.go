@@ -1,22 +1,19 @@
 package season
 
-import (
-	"math"
+import "example.org/lakelarder/units"
 
-	"example.org/lakelarder/units"
-)
-
-// Keep returns the plan that keeps as many fish on each trip as may be held and will be eaten in time. In each week, in this
-// order: fish caught at least Lag weeks ago are preserved, oldest first, as far as a processed quota has room; a trip keeps
-// fish; people eat. With a Lag of 1 no other choice of fish to keep or to begin lets more be eaten, in the whole plan or up
-// to any week of it: what is held later only grows with what was kept and eaten before. With a longer Lag every choice is
-// tried as far as some milliseconds go; Plan.Proven says whether that was all of them.
+// Keep returns the plan that keeps as many fish on each trip as may be held and will be eaten in time. In each week,
+// in this order: fish caught at least Lag weeks ago are preserved, oldest first, as far as a processed quota has
+// room; a trip keeps fish; people eat. With a Lag of 1 no other choice of fish to keep or to begin lets more be
+// eaten, in the whole plan or up to any week of it: what is held later only grows with what was kept and eaten
+// before. With a longer Lag every choice is tried as far as some milliseconds go; Plan.Proven says whether that was
+// all of them.
 //
-// Every kept fish is begun within the plan and, where its keeping time ends before the plan, eaten up by then, so that nothing
-// is kept to be thrown away; Plan.Spared counts what is therefore let go. Whole fish round down, and an opened one counts
-// whole, both the safe side. A year that cannot be held is no error: the plan says so. A Year with a figure missing, out of
-// range, or whose trips stand out of order is a RangeError or a units.UnsetError, a word that is not known a
-// units.UnknownError, a keeping time without a citation a cite.IncompleteError.
+// Every kept fish is begun within the plan and, where its keeping time ends before the plan, eaten up by then, so
+// that nothing is kept to be thrown away; Plan.Spared counts what is therefore let go. Whole fish round down, and an
+// opened one counts whole, both the safe side. A year that cannot be held is no error: the plan says so. A Year with
+// a figure missing, out of range, or whose trips stand out of order is a RangeError or a units.UnsetError, a word
+// that is not known a units.UnknownError, a keeping time without a citation a cite.IncompleteError.
 func Keep(y Year) (Plan, error) {
 	if err := y.check(); err != nil {
 		return Plan{}, err
@@ -26,12 +23,20 @@ func Keep(y Year) (Plan, error) {
 	return p, nil
 }
 
-// plan chooses the order of eating. The fish that are kept and eaten do not depend on it when fish is preserved by the next
-// week: what people leave fresh is preserved in place of what they eat. With a longer lag fresh first makes more room and
-// oldest first keeps longer, and the best may be neither. Preserved by the next week, the same year eats no less.
+// plan chooses the order of eating. The fish that are kept and eaten do not depend on it when fish is preserved by
+// the next week: what people leave fresh is preserved in place of what they eat. With a longer lag fresh first makes
+// more room and oldest first keeps longer, and the best may be neither. Preserved by the next week, the same year
+// eats no less.
 func (y Year) plan() Plan {
 	p := y.ordered()
-	return y.improved(p, y.most(p))
+	if !y.even() {
+		p.Proven = p.Feasible()
+		return p
+	}
+	steps := searchSteps
+	p = y.improved(p, y.most(p), &steps)
+	p.Proven = p.Proven && p.Thrown == 0 || p.Feasible()
+	return p
 }
 
 // most is what can be eaten at all, where a plan eats as much as it does in one order throughout.
@@ -44,11 +49,11 @@ func (y Year) most(p Plan) units.Mass {
 }
 
 // improved is the plan, or one found by a search where that eats more.
-func (y Year) improved(p Plan, most units.Mass) Plan {
+func (y Year) improved(p Plan, most units.Mass, steps *int) Plan {
 	if p.Proven = p.Eaten >= most; p.Proven {
 		return p
 	}
-	found, complete := y.better(p.Eaten, most)
+	found, complete := y.better(p.Eaten, most, steps)
 	if found.kept != nil {
 		p = y.walk(AsListed, found)
 	}
@@ -62,8 +67,8 @@ func (y Year) ordered() Plan {
 		return y.walk(OldestFirst, choices{})
 	}
 	p := y.walk(FreshFirst, choices{})
-	if p.Oldest() > y.keeps() {
-		p = y.walk(OldestFirst, choices{})
+	if p.Oldest() > y.keeps() || p.Thrown > 0 {
+		return y.walk(OldestFirst, choices{})
 	}
 	return p
 }
@@ -72,10 +77,10 @@ func (y Year) ordered() Plan {
 func (y Year) walk(order Order, chosen choices) Plan {
 	p := Plan{
 		Year: y, Order: order, Limits: y.Rule.limits(),
-		Weeks: make([]PlannedWeek, y.Weeks), Kept: make([]int, len(y.Trips)), Ages: make([]units.Mass, y.Weeks),
+		Weeks: make([]PlannedWeek, y.Weeks), Kept: make([]int, len(y.Trips)), Ages: make([]units.Mass, y.Weeks+y.Start.oldest()),
 		Begun: chosen.begun,
 	}
-	s := shelf{lots: make([]lot, 0, len(y.Trips))}
+	s := y.shelf()
 	next := 0
 	for week := range p.Weeks {
 		w := &p.Weeks[week]
@@ -83,9 +88,10 @@ func (y Year) walk(order Order, chosen choices) Plan {
 		if p.Limits.Preserved > 0 {
 			room = p.Limits.Preserved - s.stock().Preserved
 		}
-		before := s.unpreserved(y.Fish)
+		before := s.raw
 		w.Moved = s.preserve(week-y.Lag, room)
-		w.Preserved = before - s.unpreserved(y.Fish)
+		w.Preserved = before - s.raw
+		w.Thrown = s.throw(week, y.fresh())
 		for ; next < len(y.Trips) && y.Trips[next].Week == week; next++ {
 			caught := y.Trips[next].catch(y.Fishing, y.Rule)
 			lawful := min(caught, y.lawful(s, p.Limits))
@@ -95,7 +101,7 @@ func (y Year) walk(order Order, chosen choices) Plan {
 			}
 			p.Spared += lawful - n
 			if n > 0 {
-				s.keep(week, n)
+				s.keep(week, n, week+y.keeps(), y.Fish)
 			}
 			p.Kept[next] = n
 			w.Caught += caught
@@ -103,45 +109,36 @@ func (y Year) walk(order Order, chosen choices) Plan {
 		}
 		w.Held = s.stock()
 		if order == AsListed {
-			w.Eaten = s.eatListed(week, y.Weekly, y.Fish, p.Begun, p.Ages)
+			w.Eaten = s.eatListed(week, y.Weekly, p.Begun, p.Ages)
 		} else {
-			w.Eaten = s.eat(week, y.Weekly, y.Fish, order, p.Ages)
+			w.Eaten = s.eat(week, y.Weekly, order, p.Ages)
 		}
 		w.End = s.stock()
 		p.add(week)
 	}
-	p.Left = units.Mass(s.kept-s.done) * y.Fish
-	if s.open > 0 {
-		p.Left += s.open - y.Fish
-	}
+	p.Left = s.food
 	return p
 }
 
-// unpreserved is the mass of the fresh fish.
-func (s *shelf) unpreserved(fish units.Mass) units.Mass {
-	m := units.Mass(s.kept-s.left) * fish
-	if s.open > 0 && s.openFresh {
-		m += s.open - fish
-	}
-	return m
-}
-
-// room returns how many more fish may be kept in a week such that each is eaten in time, lawful aside. All counts are from
-// what has left the shelf; none of them shrinks when more was kept or eaten before.
+// room returns how many more fish may be kept in a week such that each is eaten in time, lawful aside. All counts are
+// from what has left the shelf; none of them shrinks when more was kept or eaten before.
 func (y Year) room(s shelf, limits Stock, week int) int {
-	held := y.begunIn(s, y.Weeks-week)
+	more := int((y.Weekly*units.Mass(y.Weeks-week) - s.food + y.Fish - 1) / y.Fish) // begun by the end
 	if y.Weeks-week > y.keeps()+1 {
-		held = y.finishedIn(s, y.keeps()+1)
+		more = int((y.Weekly*units.Mass(y.keeps()+1) - s.food) / y.Fish) // eaten up in time
 	}
 	if wait := y.fresh() + 1; limits.Preserved > 0 && week+wait < y.Weeks {
-		held = min(held, y.finishedIn(s, wait)+limits.Preserved)
+		more = min(more, y.finishedIn(s, wait)+limits.Preserved-s.kept)
 	}
-	return max(0, held-s.kept)
+	return max(0, more)
 }
+
+// noLimit is more fish than anybody may hold.
+const noLimit = 1 << 30
 
 // lawful returns how many more fish the limits and the cap let people keep, whether they are eaten in time or not.
 func (y Year) lawful(s shelf, limits Stock) int {
-	held := math.MaxInt32 // no limit
+	held := noLimit
 	if limits.All > 0 {
 		held = min(held, s.done+limits.All)
 	}
@@ -149,25 +146,20 @@ func (y Year) lawful(s shelf, limits Stock) int {
 		held = min(held, s.left+limits.Fresh)
 	}
 	if y.Rule.Annual > 0 {
-		held = min(held, y.Rule.Annual*y.Rule.Anglers)
+		held = min(held, y.Rule.Annual*y.Rule.Anglers+s.before)
 	}
 	return max(0, held-s.kept)
 }
 
-// finishedIn is how many fish have been eaten up after so many weeks, if there are that many.
+// finishedIn is how many fish have been eaten up after so many weeks, if there are that many, were they the largest.
 func (y Year) finishedIn(s shelf, weeks int) int {
-	return s.done + int((y.begun(s)+y.Weekly*units.Mass(weeks))/y.Fish)
-}
-
-// begunIn is how many fish have been begun after so many weeks, if there are that many.
-func (y Year) begunIn(s shelf, weeks int) int {
-	return s.done + int((y.begun(s)+y.Weekly*units.Mass(weeks)+y.Fish-1)/y.Fish)
-}
-
-// begun is what has been eaten of the fish that is begun.
-func (y Year) begun(s shelf) units.Mass {
-	if s.open == 0 {
-		return 0
+	mass := y.Weekly * units.Mass(weeks)
+	if mass < s.open {
+		return s.done
 	}
-	return y.Fish - s.open
+	begun := 0
+	if s.open > 0 {
+		begun = 1
+	}
+	return s.done + begun + int((mass-s.open)/y.largest())
 }

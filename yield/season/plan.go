@@ -10,8 +10,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Plan is one way through the Year: the one that eats the most where it is Proven, else the best that was found. Slices are
-// the plan's own.
+// Plan is one way through the Year: the one that eats the most where it is Proven, else the best that was found.
+// Slices are the plan's own.
 type Plan struct {
 	Year   Year
 	Weeks  []PlannedWeek
@@ -20,6 +20,7 @@ type Plan struct {
 	Short  []int        // the weeks in which there is less to eat than wanted
 	Eaten  units.Mass
 	Left   units.Mass // on the shelf at the end
+	Thrown units.Mass // of what was there at the start: past its keeping time before it is eaten
 	Order  Order
 	Begun  []Begun // the fish to begin, in their order, where the Order is AsListed
 	Proven bool    // whether no other choice of fish to keep and of fish to begin lets more be eaten
@@ -43,6 +44,7 @@ type PlannedWeek struct {
 	Caught    int        // fish that the trips of the week may bring home by the daily limit
 	Kept      int        `wire:"always"` // fish kept of them
 	Held      Stock      // before eating: what a warden would count
+	Thrown    units.Mass
 	Eaten     units.Mass `wire:"always"`
 	End       Stock      // after eating
 }
@@ -58,6 +60,7 @@ type Begun struct {
 func (p *Plan) add(week int) {
 	w := p.Weeks[week]
 	p.Eaten += w.Eaten
+	p.Thrown += w.Thrown
 	if w.Eaten < p.Year.Weekly {
 		p.Short = append(p.Short, week)
 	}
@@ -103,8 +106,9 @@ func (p Plan) Oldest() int {
 	return oldest
 }
 
-// EatenWithin returns the round mass that is eaten no older than a keeping time, reckoned from the first day of the week of the catch to
-// the last of the week of eating: the most of this plan that may be smoked or frozen where that keeps so long. Less than a week is nothing.
+// EatenWithin returns the round mass that is eaten no older than a keeping time, reckoned from the first day of the
+// week of the catch to the last of the week of eating: the most of this plan that may be smoked or frozen where that
+// keeps so long. Less than a week is nothing.
 func (p Plan) EatenWithin(keeping time.Duration) units.Mass {
 	var sum units.Mass
 	for age, m := range p.Ages {
@@ -115,8 +119,8 @@ func (p Plan) EatenWithin(keeping time.Duration) units.Mass {
 	return sum
 }
 
-// String says whether the year can be held; if not, how many weeks are short, the first of them, and the most that can be eaten. Week 0
-// is the first. "no plan" for the zero Plan.
+// String says whether the year can be held; if not, how many weeks are short, the first of them, and the most that
+// can be eaten. Week 0 is the first. "no plan" for the zero Plan.
 func (p Plan) String() string {
 	if len(p.Weeks) == 0 {
 		return "no plan"

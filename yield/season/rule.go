@@ -6,8 +6,8 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Rule is a possession rule as the caller reads it in the local regulations. Every limit is one angler's and counts for each of
-// the Anglers. Where a sub-limit holds for the fish that are planned, it is the limit to give.
+// Rule is a possession rule as the caller reads it in the local regulations. Every limit is one angler's and counts
+// for each of the Anglers. Where a sub-limit holds for the fish that are planned, it is the limit to give.
 type Rule struct {
 	Shape      Shape `wire:"required"`
 	Anglers    int   `wire:"required"` // who fish and keep their own limit
@@ -17,7 +17,8 @@ type Rule struct {
 	Annual     int   // fish a year, held for the whole plan however long; zero where there is no such cap
 }
 
-// Stock is a number of fish held at once. A fish eaten in part counts whole, in the state it was in when it was begun; as a limit, zero is no limit.
+// Stock is a number of fish held at once. A fish eaten in part counts whole, in the state it was in when it was
+// begun; as a limit, zero is no limit.
 type Stock struct {
 	All       int
 	Fresh     int

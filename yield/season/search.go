@@ -6,8 +6,12 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// searchSteps is how many weeks and fish a search goes through before it gives up: some tens of milliseconds.
-const searchSteps = 20_000
+// searchSteps is how many weeks and fish a search goes through before it gives up: some tens of milliseconds. A step
+// past a long shelf counts as several: it is copied in each.
+const (
+	searchSteps = 20_000
+	longShelf   = 64
+)
 
 // choices are what a search decides: how many fish to keep in each week, and which to begin.
 type choices struct {
@@ -15,8 +19,8 @@ type choices struct {
 	begun []Begun
 }
 
-// search tries every number of fish to keep in a week and every fish to begin next, and keeps the way that eats the most. Of
-// preserved fish only the oldest is tried: a younger one keeps longer and counts the same.
+// search tries every number of fish to keep in a week and every fish to begin next, and keeps the way that eats the
+// most. Of preserved fish only the oldest is tried: a younger one keeps longer and counts the same.
 type search struct {
 	year   Year
 	limits Stock
@@ -27,13 +31,14 @@ type search struct {
 	found  choices // of the best way
 	path   choices // of the way that is being tried
 	seen   map[string]units.Mass
-	steps  int
+	steps  int // left
 }
 
-// better returns the choices of the way that eats the most, where that is more than a mass, and whether all ways were tried.
-func (y Year) better(than, most units.Mass) (found choices, complete bool) {
+// better returns the choices of the way that eats the most, where that is more than a mass, and whether all ways were
+// tried within so many steps, from which it takes its own.
+func (y Year) better(than, most units.Mass, steps *int) (found choices, complete bool) {
 	q := search{
-		year: y, limits: y.Rule.limits(), most: most, best: than, seen: map[string]units.Mass{},
+		steps: min(searchSteps, *steps), year: y, limits: y.Rule.limits(), most: most, best: than, seen: map[string]units.Mass{},
 		caught: make([]int, y.Weeks), later: make([]int, y.Weeks+1), path: choices{kept: make([]int, y.Weeks)},
 	}
 	for _, t := range y.Trips {
@@ -42,8 +47,10 @@ func (y Year) better(than, most units.Mass) (found choices, complete bool) {
 	for week := y.Weeks - 1; week >= 0; week-- {
 		q.later[week] = q.later[week+1] + q.caught[week]
 	}
-	q.week(shelf{}, 0, 0)
-	return q.found, q.steps <= searchSteps
+	before := q.steps
+	q.week(y.shelf(), 0, 0)
+	*steps -= before - q.steps
+	return q.found, q.steps >= 0
 }
 
 // counted is a list with neighbours that are alike counted together; nil where there are none.
@@ -64,7 +71,10 @@ func alike(a, b Begun) bool {
 }
 
 // over reports whether there is no use in trying on.
-func (q *search) over() bool { return q.steps > searchSteps || q.best >= q.most }
+func (q *search) over() bool { return q.steps < 0 || q.best >= q.most }
+
+// step counts what it costs to go past a shelf.
+func (q *search) step(s shelf) { q.steps -= 1 + len(s.lots)/longShelf }
 
 func (q *search) week(s shelf, week int, eaten units.Mass) {
 	if week == q.year.Weeks {
@@ -73,7 +83,7 @@ func (q *search) week(s shelf, week int, eaten units.Mass) {
 		}
 		return
 	}
-	q.steps++
+	q.step(s)
 	if q.over() || eaten+q.ahead(s, week) <= q.best || q.known(s, week, eaten) {
 		return
 	}
@@ -82,7 +92,7 @@ func (q *search) week(s shelf, week int, eaten units.Mass) {
 	for n := min(q.caught[week], q.year.lawful(s, q.limits), q.year.room(s, q.limits, week)); n >= 0 && !q.over(); n-- {
 		now := s.copy()
 		if n > 0 {
-			now.keep(week, n)
+			now.keep(week, n, week+q.year.keeps(), q.year.Fish)
 		}
 		q.path.kept[week] = n
 		q.eat(now, week, q.year.Weekly, eaten)
@@ -94,7 +104,7 @@ func (q *search) eat(s shelf, week int, rest, eaten units.Mass) {
 	bite := s.bite(rest)
 	rest, eaten = rest-bite, eaten+bite
 	tried := false
-	if q.steps++; rest > 0 {
+	if q.step(s); rest > 0 {
 		preserved := false
 		for i, l := range s.lots {
 			for _, b := range [...]Begun{
@@ -105,7 +115,7 @@ func (q *search) eat(s shelf, week int, rest, eaten units.Mass) {
 				}
 				tried, preserved = true, preserved || b.Preserved
 				next := s.copy()
-				next.beginLot(i, !b.Preserved, q.year.Fish)
+				next.beginLot(i, !b.Preserved)
 				begun := q.path.begun
 				b.Fish = 1
 				q.path.begun = append(begun, b)

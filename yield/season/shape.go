@@ -27,8 +27,8 @@ var shapeCitations = [...]cite.Citation{
 	Unpreserved:    {Source: cite.AlaskaPossession5AAC, Where: "definition of possession", Basis: cite.Recalled},
 }
 
-// Citation returns one document in which a rule of this shape was found, an example and not the rule of the caller's water;
-// the zero Citation for a Shape that is not set or not known.
+// Citation returns one document in which a rule of this shape was found, an example and not the rule of the caller's
+// water; the zero Citation for a Shape that is not set or not known.
 func (s Shape) Citation() cite.Citation {
 	if !shapes.Known(s) {
 		return cite.Citation{}

@@ -6,8 +6,8 @@ import (
 	"example.org/lakelarder/units/cite"
 )
 
-// Household is who eats, for how long, and from which fish. Fish is the mean round mass of one; the lighter it is taken, the more are
-// planned for.
+// Household is who eats, for how long, and from which fish. Fish is the mean round mass of one; the lighter it is
+// taken, the more are planned for.
 type Household struct {
 	People int        `wire:"required"`
 	Weeks  int        `wire:"required"`
@@ -17,7 +17,8 @@ type Household struct {
 // MarshalJSON writes the household as an object of its fields.
 func (h Household) MarshalJSON() ([]byte, error) { return wire.Marshal(h) }
 
-// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a units.FieldError.
+// UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a
+// units.FieldError.
 func (h *Household) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, h) }
 
 // Supply is what one Want comes to. All counts are rounded up: the safe side for a supply.
@@ -34,7 +35,8 @@ type Supply struct {
 	Makings    int        // it must be made at least so often, for none to pass its keeping time
 }
 
-// Larder is everything wanted together. Fish and Weekly reckon with the sum of round masses, so Fish may be fewer than the supplies' added up.
+// Larder is everything wanted together. Fish and Weekly reckon with the sum of round masses, so Fish may be fewer
+// than the supplies' added up.
 type Larder struct {
 	Household  Household
 	Supplies   []Supply
@@ -52,9 +54,9 @@ func (l Larder) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
 // UnmarshalJSON reads what MarshalJSON writes, strictly: anything else is a units.FieldError.
 func (l *Larder) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
 
-// Size returns what a household needs to eat what it wants: need = people × meals a week × serving × weeks, whole containers of it, and
-// from what those hold the round mass and the fish. Containers, fish and loads are rounded up, what a container serves down. Nothing wanted, or
-// a figure missing or out of range, is a RangeError that names it.
+// Size returns what a household needs to eat what it wants: need = people × meals a week × serving × weeks, whole
+// containers of it, and from what those hold the round mass and the fish. Containers, fish and loads are rounded up,
+// what a container serves down. Nothing wanted, or a figure missing or out of range, is a RangeError that names it.
 func Size(h Household, wants ...Want) (Larder, error) {
 	if err := h.check(len(wants)); err != nil {
 		return Larder{}, err

@@ -2,8 +2,8 @@ package season
 
 import "strconv"
 
-// Trip is one outing. Expected is what it brings on an ordinary day of fishing, Possible the best that may be hoped for; both count
-// all anglers together.
+// Trip is one outing. Expected is what it brings on an ordinary day of fishing, Possible the best that may be hoped
+// for; both count all anglers together.
 type Trip struct {
 	Week     int `wire:"required"` // from 0, the first week of the plan
 	Days     int `wire:"required"` // of fishing, each with its daily limit; at most 7 in a week, all trips together

@@ -7,9 +7,10 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Want is one product wanted on the shelf, such as pints of salmon, smoked fillets or frozen ones. Served is the share of Pack that is eaten:
-// 0.77 to 0.81 for drained salmon with skin and bone, by the published weights of commercial cans (USDA SR26: pink 315 of 411 g, sockeye 337 of
-// 417 g; the home jar was not weighed), or what the household's own smoker leaves. Yield is the share of the round fish that is packed (package yield).
+// Want is one product wanted on the shelf, such as pints of salmon, smoked fillets or frozen ones. Served is the
+// share of Pack that is eaten: 0.77 to 0.81 for drained salmon with skin and bone, by the published weights of
+// commercial cans (USDA SR26: pink 315 of 411 g, sockeye 337 of 417 g; the home jar was not weighed), or what the
+// household's own smoker leaves. Yield is the share of the round fish that is packed (package yield).
 type Want struct {
 	Name    string      `wire:"required"`
 	Meals   units.Ratio `wire:"required"` // meals a week of each person; units.One is one

@@ -7,8 +7,9 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Year is what a plan is made from. Weekly is what people eat in a week and Fish the mean of a fish, both in round mass: whole fish as caught
-// (Larder.Weekly turns meals into it). Lag is after how many weeks a fish is preserved: 1 is before the next week's trip. Trips stand in the order of their weeks.
+// Year is what a plan is made from. Weekly is what people eat in a week and Fish the mean of a fish, both in round
+// mass: whole fish as caught (Larder.Weekly turns meals into it). Lag is after how many weeks a fish is preserved: 1
+// is before the next week's trip. Trips stand in the order of their weeks.
 type Year struct {
 	Rule    Rule `wire:"required"`
 	Trips   []Trip
@@ -19,13 +20,14 @@ type Year struct {
 	Weekly  units.Mass `wire:"required"`
 	Fresh   Keeping    `wire:"required"` // of fish not yet preserved, which may wait past the Lag where the quota is full
 	Keeps   Keeping    `wire:"required"` // of preserved fish, counted from the week of the catch
+	Start   Start      // what is there already
 }
 
 // MarshalJSON writes the year as an object of its fields.
 func (y Year) MarshalJSON() ([]byte, error) { return wire.Marshal(y) }
 
 // UnmarshalJSON reads what MarshalJSON writes, strictly: anything else, a figure that is missing too, is a
-// units.FieldError. Only trips may be left out.
+// units.FieldError. Only trips and the start may be left out.
 func (y *Year) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, y) }
 
 // century is the longest plan, in weeks.
@@ -36,6 +38,9 @@ func (y Year) check() error {
 		return err
 	}
 	if err := within("weeks of the plan", y.Weeks, 1, century); err != nil {
+		return err
+	}
+	if err := y.Start.check(); err != nil {
 		return err
 	}
 	first, days := 0, 0
@@ -79,8 +84,9 @@ func (y Year) checkKeeping() error {
 	return nil
 }
 
-// fresh is after how many weeks a fish must have been preserved or eaten by the week that follows. Fish that keeps for less than two weeks is
-// not held over a second one; that it is dealt with in time within its first week is for the caller.
+// fresh is after how many weeks a fish must have been preserved or eaten by the week that follows. Fish that keeps
+// for less than two weeks is not held over a second one; that it is dealt with in time within its first week is for
+// the caller.
 func (y Year) fresh() int { return max(0, y.Fresh.weeks()) }
 
 // keeps is the greatest age in weeks at which a fish is eaten.

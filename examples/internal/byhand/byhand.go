@@ -1,7 +1,7 @@
-// Package byhand writes how a result is worked out by hand: every formula in the order of its use, with its symbols, this
-// case's numbers filled in, and the result to the digits that the next line takes. It computes from the printed digits
-// only, as a person with a pocket calculator does, and never from what stands behind them; Meets then compares with
-// what the library found on its own way. Check does it all once more from the printed page.
+// Package byhand writes how a result is worked out by hand: every formula in the order of its use, with its symbols,
+// this case's numbers filled in, and the result to the digits that the next line takes. It computes from the printed
+// digits only, as a person with a pocket calculator does, and never from what stands behind them; Meets then compares
+// with what the library found on its own way. Check does it all once more from the printed page.
 package byhand
 
 import (
@@ -72,8 +72,8 @@ func (p *Page) Let(symbol, digits, unit, what string) {
 	p.write(strings.TrimRight(fmt.Sprintf("    %s: %s %s", symbol, digits, unit), " ") + ", " + what)
 }
 
-// Work writes a formula in symbols, with their digits filled in, and its result to so many significant digits, which the
-// symbol stands for from here on. The result is worked out from the digits filled in.
+// Work writes a formula in symbols, with their digits filled in, and its result to so many significant digits, which
+// the symbol stands for from here on. The result is worked out from the digits filled in.
 func (p *Page) Work(symbol, formula, unit string, digits int) {
 	filled, plain := p.fill(formula)
 	v, err := Evaluate(filled)
@@ -97,10 +97,17 @@ func (p *Page) Value(symbol string) string { return p.printed[symbol] }
 // Meets writes that a symbol is what the library found, and is a fault when they are further apart than the last
 // printed digit by a half, or than a share of what was found where within is given.
 func (p *Page) Meets(symbol string, found float64, within float64, what string) {
+	if p.Agrees(symbol, found, within, what) {
+		p.write("    " + symbol + " is " + what)
+	}
+}
+
+// Agrees is Meets without writing a line, for several symbols of which one line tells.
+func (p *Page) Agrees(symbol string, found float64, within float64, what string) bool {
 	v, err := Evaluate(p.printed[symbol])
 	if err != nil {
 		p.fail("%s: %w", symbol, err)
-		return
+		return false
 	}
 	apart, allowed := math.Abs(v-found), halfLast(p.printed[symbol])*1.000001
 	if within > 0 {
@@ -109,7 +116,7 @@ func (p *Page) Meets(symbol string, found float64, within float64, what string) 
 	if apart > allowed {
 		p.fail("%s is %s by hand, and %v as %s", symbol, p.printed[symbol], found, what)
 	}
-	p.write("    " + symbol + " is " + what)
+	return apart <= allowed
 }
 
 // Close writes the sources of the formulas, and returns the first fault.
@@ -135,7 +142,8 @@ func (p *Page) fill(formula string) (filled string, plain bool) {
 			start := at
 			at++
 			if letters[start] >= '0' && letters[start] <= '9' {
-				for at < len(letters) && (isName(letters[at]) || letters[at] == '.' || letters[at-1] == 'e' && (letters[at] == '-' || letters[at] == '+')) {
+				for at < len(letters) && (isName(letters[at]) || letters[at] == '.' || letters[at-1] == 'e' &&
+					(letters[at] == '-' || letters[at] == '+')) {
 					at++
 				}
 			}
@@ -182,4 +190,14 @@ func halfLast(digits string) float64 {
 		exponent = 0
 	}
 	return 0.5 * math.Pow(10, float64(exponent-len(fraction)))
+}
+
+// Crossing writes when the straight line between two readings of a record meets a limit. Its symbols are ta and tb for
+// the times, a and b for the readings, and what the limit already is called.
+func (p *Page) Crossing(symbol, limit string, ta, tb, a, b string, timeUnit, unit string) {
+	p.Let("ta", ta, timeUnit, "time of the reading before")
+	p.Let("a", a, unit, "that reading")
+	p.Let("tb", tb, timeUnit, "time of the reading after")
+	p.Let("b", b, unit, "that reading")
+	p.Work(symbol, "ta + ("+limit+" − a) / (b − a) × (tb − ta)", timeUnit, 8)
 }

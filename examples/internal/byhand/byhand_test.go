@@ -35,7 +35,8 @@ func TestEvaluate(t *testing.T) {
 }
 
 func TestEvaluateRefuses(t *testing.T) {
-	for _, text := range []string{"", "1 +", "(1", "1)", "x", "2 3", "1..2", "tan 3", "sin()", "1 / 0", "ln(-1)", "sqrt(-1)", "1e", "× 2", "unknown(1)",
+	for _, text := range []string{"", "1 +", "(1", "1)", "x", "2 3", "1..2", "tan 3", "sin()", "1 / 0", "ln(-1)",
+		"sqrt(-1)", "1e", "× 2", "unknown(1)",
 		strings.Repeat("(", 200) + "1" + strings.Repeat(")", 200)} {
 		_, err := Evaluate(text)
 		require.Error(t, err, text)
@@ -92,9 +93,13 @@ func TestPageKeepsItsFault(t *testing.T) {
 	for want, spoil := range map[string]func(p *Page){
 		"expected a number in place of Q": func(p *Page) { p.Work("x", "Q + 1", "", 3) },
 		"R: ":                             func(p *Page) { p.Let("R", "some", "m", "the radius") },
-		"x is 0.333 by hand, and 0.334":   func(p *Page) { p.Work("x", "1 / 3", "", 3); p.Meets("x", 0.334, 0, "above") },
-		"no: ":                            func(p *Page) { p.Meets("no", 1, 0, "above") },
-		"comes to no number":              func(p *Page) { p.Work("x", "1 / 0", "", 3) },
+		"x is 0.333 by hand, and 0.334": func(p *Page) {
+			p.Work("x", "1 / 3", "", 3)
+			p.Meets("x", 0.334, 0,
+				"above")
+		},
+		"no: ":               func(p *Page) { p.Meets("no", 1, 0, "above") },
+		"comes to no number": func(p *Page) { p.Work("x", "1 / 0", "", 3) },
 	} {
 		p := New(&bytes.Buffer{}, "a fault")
 		spoil(p)
@@ -103,7 +108,8 @@ func TestPageKeepsItsFault(t *testing.T) {
 }
 
 func TestDigits(t *testing.T) {
-	for want, v := range map[string]float64{"0.3333": 1. / 3, "1235": 1234.6, "12.00": 12, "1.430e-07": 1.43e-7, "0": 0, "-2.500": -2.5, "1.000e+09": 1e9} {
+	for want, v := range map[string]float64{"0.3333": 1. / 3, "1235": 1234.6, "12.00": 12, "1.430e-07": 1.43e-7,
+		"0": 0, "-2.500": -2.5, "1.000e+09": 1e9} {
 		require.Equal(t, want, Digits(v, 4))
 	}
 	require.InDelta(t, 0.0005, halfLast("1.234"), 1e-15)

@@ -14,8 +14,9 @@ var functions = map[string]func(float64) float64{
 	"sin": math.Sin, "cos": math.Cos, "tan": math.Tan, "J0": math.J0, "J1": math.J1,
 }
 
-// Evaluate returns what an expression of printed numbers comes to: + − × ÷ (also - * / ·), powers with ^, parentheses,
-// and the functions exp, ln, log10, sqrt, cbrt, sin, cos, tan, J0 and J1. A power binds before a sign and from the right.
+// Evaluate returns what an expression of printed numbers comes to: + − × ÷ (also - * / ·), powers with ^,
+// parentheses, and the functions exp, ln, log10, sqrt, cbrt, sin, cos, tan, J0 and J1. A power binds before a sign
+// and from the right.
 func Evaluate(expression string) (float64, error) {
 	p := &parser{text: []rune(expression)}
 	v, err := p.sum()

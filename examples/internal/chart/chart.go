@@ -24,6 +24,7 @@ const (
 	Dark   = `fill="#888"`
 	Small  = `font-size="10" fill="#333"`
 	Note   = `font-size="11"`
+	Halo   = `font-size="10" fill="#000" paint-order="stroke" stroke="#fff" stroke-width="3"`
 	Bold   = `font-size="12" font-weight="bold"`
 )
 
@@ -38,19 +39,22 @@ func New(title, description string, height int) *Picture {
 	p := &Picture{}
 	fmt.Fprintf(&p.b, `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="title desc" width="100%%" viewBox="0 0 %d %d" font-family="sans-serif" font-size="12">`+"\n",
 		Width, height)
-	fmt.Fprintf(&p.b, "<title id=\"title\">%s</title>\n<desc id=\"desc\">%s</desc>\n", html.EscapeString(title), html.EscapeString(description))
+	fmt.Fprintf(&p.b, "<title id=\"title\">%s</title>\n<desc id=\"desc\">%s</desc>\n", html.EscapeString(title),
+		html.EscapeString(description))
 	p.Rect(0, 0, Width, float64(height), `fill="white"`)
 	return p
 }
 
 // Text writes words; anchor is start, middle or end.
 func (p *Picture) Text(x, y float64, anchor, style, words string) {
-	fmt.Fprintf(&p.b, `<text x="%.1f" y="%.1f" text-anchor="%s" %s>%s</text>`+"\n", x, y, anchor, style, html.EscapeString(words))
+	fmt.Fprintf(&p.b, `<text x="%.1f" y="%.1f" text-anchor="%s" %s>%s</text>`+"\n", x, y, anchor, style,
+		html.EscapeString(words))
 }
 
 // Turned writes words whose middle is at a place, turned by degrees clockwise.
 func (p *Picture) Turned(x, y float64, degrees int, style, words string) {
-	fmt.Fprintf(&p.b, `<text transform="translate(%.1f %.1f) rotate(%d)" text-anchor="middle" %s>%s</text>`+"\n", x, y, degrees, style, html.EscapeString(words))
+	fmt.Fprintf(&p.b, `<text transform="translate(%.1f %.1f) rotate(%d)" text-anchor="middle" %s>%s</text>`+"\n", x,
+		y, degrees, style, html.EscapeString(words))
 }
 
 // Line draws a straight line.

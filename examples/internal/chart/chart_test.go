@@ -9,7 +9,8 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// TestThinned: whatever the points, no extreme of them is lost, nor the ends, and a picture has no more than it can show.
+// TestThinned: whatever the points, no extreme of them is lost, nor the ends, and a picture has no more than it can
+// show.
 func TestThinned(t *testing.T) {
 	var points []Point
 	for i := 0; i < 20_000; i++ {
@@ -31,7 +32,8 @@ func TestThinned(t *testing.T) {
 
 // TestPicture: it is well-formed, names itself, and escapes what it is given.
 func TestPicture(t *testing.T) {
-	c := &Plot{Picture: New("A <plot> & more", "what is \"seen\"", 300), Left: 40, Top: 40, Right: 390, Bottom: 250, X: Axis{0, 100}, Y: Fitted(3, 17)}
+	c := &Plot{Picture: New("A <plot> & more", "what is \"seen\"", 300), Left: 40, Top: 40, Right: 390, Bottom: 250,
+		X: Axis{0, 100}, Y: Fitted(3, 17)}
 	c.Frame("minutes", "psi", nil, nil)
 	c.Key(c.Patch(290, Shade, "shade <"), Limit, "limit")
 	c.Area(Dark, []Point{{1, 2}, {3, 4}, {5, 6}})
@@ -51,5 +53,6 @@ func TestAxis(t *testing.T) {
 	require.Equal(t, []float64{0, 5, 10, 15, 20}, Axis{0, 20}.Ticks(5))
 	require.Equal(t, Axis{2, 3}, Fitted(2, 2))
 	require.Equal(t, "−0.2", Number(-0.2))
+	require.Equal(t, "0", Number(math.Copysign(0, -1)))
 	require.Equal(t, "0.3", Number(0.1+0.2))
 }

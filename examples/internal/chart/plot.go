@@ -110,7 +110,8 @@ func (c *Plot) Frame(x, y string, ticks []float64, name func(float64) string) {
 
 // Number prints a tick.
 func Number(v float64) string {
-	return strings.Replace(strconv.FormatFloat(math.Round(v*1e6)/1e6, 'f', -1, 64), "-", "−", 1)
+	return strings.Replace(strconv.FormatFloat(math.Round(v*1e6)/1e6+0, 'f', -1, 64), "-", "−",
+		1) // + 0 makes of a zero below nothing one above
 }
 
 // Key draws what a line means, one below the other from y on, and returns the next y.

@@ -1,4 +1,5 @@
-// Package command reads the command line of an example: the flags that all of them have, and what is wrong with one in one line.
+// Package command reads the command line of an example: the flags that all of them have, and what is wrong with one
+// in one line.
 package command
 
 import (
@@ -12,8 +13,8 @@ import (
 	"example.org/lakelarder/units"
 )
 
-// Line is a command line: -in, -units, -math and -sources, -svg where a program draws and -json where it writes its result, and what else a
-// program adds to the FlagSet before Parse.
+// Line is a command line: -in, -units, -math and -sources, -svg where a program draws and -json where it writes its
+// result, and what else a program adds to the FlagSet before Parse.
 type Line struct {
 	*flag.FlagSet
 	in, svg             *string
@@ -47,8 +48,8 @@ func (l *Line) Writing() *Line {
 	return l
 }
 
-// Parse reads the arguments, which are all flags. For -h it writes the flags and the fields of the input file to out and
-// returns flag.ErrHelp.
+// Parse reads the arguments, which are all flags. For -h it writes the flags and the fields of the input file to out
+// and returns flag.ErrHelp.
 func (l *Line) Parse(args []string, out io.Writer) error {
 	err := l.FlagSet.Parse(args)
 	switch {

@@ -82,5 +82,8 @@ func TestDraw(t *testing.T) {
 	data, err := os.ReadFile(path)
 	require.NoError(t, err)
 	require.Equal(t, "<svg/>", string(data))
-	require.Error(t, parsed(t, "-svg", filepath.Join(path, "no", "folder")).Draw(func() (string, error) { return "", nil }))
+	require.Error(t, parsed(t, "-svg", filepath.Join(path, "no", "folder")).Draw(func() (string, error) {
+		return "",
+			nil
+	}))
 }

@@ -9,6 +9,9 @@ import (
 	"strings"
 	"time"
 	"unicode"
+
+	"example.org/lakelarder/examples/internal/sheet"
+	"example.org/lakelarder/internal/wire"
 )
 
 // Field is one field of a form: its path in the file, what kind of value it holds, what it is, and an example value.
@@ -16,9 +19,9 @@ type Field struct{ Path, Kind, Help, Example string }
 
 // String is the field in two lines.
 func (f Field) String() string {
-	text := fmt.Sprintf("  %-26s %s, such as %s\n", f.Path, f.Kind, f.Example)
+	text := sheet.Wrap(fmt.Sprintf("  %-26s %s, such as %s", f.Path, f.Kind, f.Example), 31)
 	if f.Help != "" {
-		text += fmt.Sprintf("  %-26s   %s\n", "", f.Help)
+		text += sheet.Wrap(fmt.Sprintf("  %-26s   %s", "", f.Help), 31)
 	}
 	return text
 }
@@ -33,7 +36,34 @@ func Fields(demo string, form any) ([]Field, error) {
 	if err := json.Unmarshal(data, &values); err != nil {
 		return nil, fmt.Errorf("%s: %w", demo, err)
 	}
+	if err := examplesRead("", reflect.TypeOf(form)); err != nil {
+		return nil, err
+	}
 	return fieldsOf("", reflect.TypeOf(form), values), nil
+}
+
+// examplesRead refuses an example of a tag that its field would not take.
+func examplesRead(path string, of reflect.Type) error {
+	for i := 0; i < of.NumField(); i++ {
+		f := of.Field(i)
+		name := join(path, memberName(f.Name))
+		if example := f.Tag.Get("example"); example != "" {
+			if err := wire.Unmarshal([]byte(example), reflect.New(inner(f.Type)).Interface()); err != nil {
+				return fmt.Errorf("%s: the example: %w", name, err)
+			}
+			continue
+		}
+		nested := inner(f.Type)
+		if nested.Kind() == reflect.Slice {
+			nested = inner(nested.Elem())
+		}
+		if nested.Kind() == reflect.Struct && !nested.Implements(textual) && f.IsExported() {
+			if err := examplesRead(name, nested); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
 }
 
 var (
@@ -45,6 +75,10 @@ func fieldsOf(path string, of reflect.Type, demo any) []Field {
 	var all []Field
 	for i := 0; i < of.NumField(); i++ {
 		f := of.Field(i)
+		if f.Anonymous && f.Type.Kind() == reflect.Struct { // lends its fields
+			all = append(all, fieldsOf(path, f.Type, demo)...)
+			continue
+		}
 		if !f.IsExported() || f.Tag.Get("wire") == "-" {
 			continue
 		}
@@ -62,18 +96,33 @@ func fieldOf(path string, of reflect.Type, tag reflect.StructTag, demo any) []Fi
 	case of.Implements(textual) || of == lasting:
 	case of.Kind() == reflect.Struct && leaf.Example == "":
 		return fieldsOf(path, of, demo)
-	case leaf.Example == "" && of.Kind() == reflect.Slice && inner(of.Elem()).Kind() == reflect.Struct && !inner(of.Elem()).Implements(textual):
-		list, _ := demo.([]any)
-		var first any
-		if len(list) > 0 {
-			first = list[0]
-		}
-		return fieldsOf(path+"[]", inner(of.Elem()), first)
+	case leaf.Example == "" && isList(of) && inner(of.Elem()).Kind() == reflect.Struct && !inner(of.Elem()).Implements(textual):
+		return fieldsOf(path+"[]", inner(of.Elem()), merged(demo))
 	}
 	if text := shown(demo); text != "" {
 		leaf.Example = text
 	}
+	if leaf.Example == "" {
+		leaf.Example = exampleOf(of)
+	}
 	return []Field{leaf}
+}
+
+func isList(of reflect.Type) bool { return of.Kind() == reflect.Slice || of.Kind() == reflect.Array }
+
+// merged is one object of all in a list: of each field the first value.
+func merged(demo any) map[string]any {
+	one := map[string]any{}
+	list, _ := demo.([]any)
+	for _, element := range list {
+		object, _ := element.(map[string]any)
+		for name, value := range object {
+			if _, known := one[name]; !known {
+				one[name] = value
+			}
+		}
+	}
+	return one
 }
 
 // inner is what a Stated or a pointer holds.
@@ -93,7 +142,7 @@ func kindOf(of reflect.Type) string {
 	switch {
 	case of == lasting:
 		return "time"
-	case of.Kind() == reflect.Slice:
+	case isList(of):
 		return "list of " + kindOf(inner(of.Elem()))
 	case of.Kind() == reflect.Bool:
 		return "true or false"
@@ -103,10 +152,12 @@ func kindOf(of reflect.Type) string {
 		return "whole number"
 	}
 	var words strings.Builder
+	var before rune
 	for i, letter := range of.Name() {
-		if i > 0 && unicode.IsUpper(letter) {
+		if i > 0 && unicode.IsUpper(letter) && !unicode.IsUpper(before) {
 			words.WriteByte(' ')
 		}
+		before = letter
 		words.WriteRune(unicode.ToLower(letter))
 	}
 	return words.String()

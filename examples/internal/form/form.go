@@ -8,10 +8,10 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
-	"io"
 	"os"
 	"path/filepath"
 	"runtime"
+	"strings"
 	"time"
 
 	"example.org/lakelarder/internal/wire"
@@ -80,7 +80,7 @@ func (c Clock) On(started Clock) units.Stated[time.Duration] {
 	return units.State(at)
 }
 
-// Log is a logger's file, the readings of it, and how it was read.
+// Log is one column of a logger's file: its name without the unit, its readings, and how it was read.
 type Log[T series.Value] struct {
 	Name   string
 	Series series.Series[T]
@@ -88,21 +88,89 @@ type Log[T series.Value] struct {
 	Read   string // "read as column 2 in °F"
 }
 
-// ReadLog reads a logger's file that lies beside the form. How it is written is found from the file, after what the form
-// states of its format; what neither says is an error that lists the questions and how to answer each.
+// ReadLog reads a logger's file that lies beside the form. How it is written is found from the file, after what the
+// form states of its format; what neither says is an error that lists the questions and how to answer each.
 func ReadLog[T series.Value](path, name, field string, stated series.Format) (Log[T], error) {
 	full := filepath.Join(filepath.Dir(path), name)
 	data, err := os.ReadFile(full)
 	if err != nil {
 		return Log[T]{}, err
 	}
-	proposal, err := series.Sniff[T](head(data), stated)
+	proposal, err := series.Sniff[T](Head(data), stated)
 	if err != nil {
 		return Log[T]{}, fmt.Errorf("%s: %w", full, err)
 	}
 	if len(proposal.Questions) > 0 {
 		return Log[T]{}, questions(path, full, field, stated, proposal)
 	}
+	return readAsProposed[T](full, data, proposal)
+}
+
+// ReadLogs reads every column of a logger's file that can hold the quantity, in the order of the file, as ReadLog does
+// one: several probes of one logger.
+func ReadLogs[T series.Value](path, name, field string, stated series.Format) ([]Log[T], error) {
+	full := filepath.Join(filepath.Dir(path), name)
+	data, err := os.ReadFile(full)
+	if err != nil {
+		return nil, err
+	}
+	proposal, err := series.Sniff[T](Head(data), stated)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", full, err)
+	}
+	if err := passedOver[T](full, Head(data), stated, proposal); err != nil {
+		return nil, err
+	}
+	if len(proposal.Questions) == 0 || proposal.Questions[0].Ask != series.AskColumn {
+		log, err := ReadLog[T](path, name, field, stated)
+		return []Log[T]{log}, err
+	}
+	var all []Log[T]
+	for _, column := range proposal.Questions[0].Choices {
+		format, err := proposal.Answer(stated, series.AskColumn, column.Answer)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", full, err)
+		}
+		log, err := ReadLog[T](path, name, field, format)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, log)
+	}
+	return all, nil
+}
+
+// passedOver refuses a column that is neither read nor known to hold another quantity: a probe left out may be the
+// coldest.
+func passedOver[T series.Value](full string, head []byte, stated series.Format, p series.Proposal) error {
+	for _, column := range p.Headings {
+		isTime := false
+		for _, t := range p.Format.Time {
+			isTime = isTime || t.Column.Number == column.Number
+		}
+		format := stated
+		format.Value = column
+		if !isTime && !holds[T](head, format) && !holds[units.Temperature](head, format) &&
+			!holds[units.Pressure](head, format) &&
+			!holds[units.Mass](head, format) && !holds[units.Ratio](head, format) {
+			return fmt.Errorf("%s: %v: its heading names no known unit, and a probe that is left out may be the coldest", full, column)
+		}
+	}
+	return nil
+}
+
+// holds reports whether a column is of a quantity, by its unit.
+func holds[T series.Value](head []byte, stated series.Format) bool {
+	p, err := series.Sniff[T](head, stated)
+	for _, q := range p.Questions {
+		if q.Ask == series.AskUnit {
+			return false
+		}
+	}
+	return err == nil
+}
+
+func readAsProposed[T series.Value](full string, data []byte, proposal series.Proposal) (Log[T], error) {
 	location, err := locationOf(proposal.Format.Zone)
 	if err != nil {
 		return Log[T]{}, fmt.Errorf("%s: %w", full, err)
@@ -111,26 +179,21 @@ func ReadLog[T series.Value](path, name, field string, stated series.Format) (Lo
 	if err != nil {
 		return Log[T]{}, fmt.Errorf("%s: %w", full, err)
 	}
-	return Log[T]{Name: name, Series: log.Series, Rows: log.Rows, Read: name + " " + readAs(proposal.Format)}, nil
+	column := proposal.Format.Value.Name
+	if open := strings.LastIndex(column, " ("); open > 0 {
+		column = column[:open]
+	}
+	read := filepath.Base(full) + " " + ReadAs(proposal.Format)
+	if len(log.Rows) > 0 {
+		first := log.Rows[0]
+		read += fmt.Sprintf("; %d rows hold no reading, the first in line %d (%s)", len(log.Rows), first.Line,
+			first.Why)
+	}
+	return Log[T]{Name: column, Series: log.Series, Rows: log.Rows, Read: read}, nil
 }
 
-// Columns reads every probe of a logger's file that lies beside the form.
-func Columns[T series.Value](path, name string) ([]series.Column[T], error) {
-	full := filepath.Join(filepath.Dir(path), name)
-	f, err := os.Open(full)
-	if err != nil {
-		return nil, err
-	}
-	defer f.Close()
-	columns, err := series.ReadColumns[T](io.Reader(f))
-	if err != nil {
-		return nil, fmt.Errorf("%s: %w", full, err)
-	}
-	return columns, nil
-}
-
-// head is the first lines and the last, cut at line ends: Sniff takes a mebibyte.
-func head(data []byte) []byte {
+// Head is the first lines and the last, cut at line ends: Sniff takes a mebibyte.
+func Head(data []byte) []byte {
 	const most = 1 << 19
 	if len(data) <= 2*most {
 		return data
@@ -147,8 +210,8 @@ func locationOf(zone string) (*time.Location, error) {
 	return time.LoadLocation(zone)
 }
 
-// readAs says on which reading of the file the answer rests.
-func readAs(f series.Format) string {
+// ReadAs says on which reading of the file the answer rests.
+func ReadAs(f series.Format) string {
 	text := "read as "
 	for i, t := range f.Time {
 		if i > 0 {
@@ -174,7 +237,7 @@ func questions(path, full, field string, stated series.Format, p series.Proposal
 			text += fmt.Sprintf("\n    %s: %s", c.Answer, c.Means)
 			if answered, err := p.Answer(stated, q.Ask, c.Answer); err == nil {
 				if answer, err := wire.Marshal(answered); err == nil {
-					text += fmt.Sprintf("\n      answer with %q: %s in %s", field, answer, filepath.Base(path))
+					text += fmt.Sprintf("\n      to answer so, set %s to %s in %s", field, answer, filepath.Base(path))
 				}
 			}
 		}

@@ -26,6 +26,13 @@ type file struct {
 	Depth units.Stated[units.Length]
 	List  []part
 	Words []string `example:"[\"a\"]"`
+	lent
+}
+
+type lent struct {
+	Order  series.DateOrder
+	Pair   [2]part
+	MoreID bool
 }
 
 func written(t *testing.T, name, text string) string {
@@ -83,13 +90,27 @@ func TestFields(t *testing.T) {
 	fields, err := Fields(demo, file{})
 	require.NoError(t, err)
 	require.Equal(t, []Field{
-		{"a", "text", "", `"words"`}, {"n", "whole number", "", "3"}, {"c.d", "pressure", "of the gauge", `"11 psi"`}, {"c.duration", "time", "", `"5 min"`},
-		{"clock", "clock", "", ""}, {"depth", "length", "", ""}, {"list[].d", "pressure", "of the gauge", `"12 psi"`}, {"list[].duration", "time", "", `"5 min"`},
+		{"a", "text", "", `"words"`},
+		{"n", "whole number", "", "3"},
+		{"c.d", "pressure", "of the gauge", `"11 psi"`},
+		{"c.duration", "time", "", `"5 min"`},
+		{"clock", "clock", "", `"21:05"`},
+		{"depth", "length", "", `"1 in"`},
+		{"list[].d", "pressure", "of the gauge", `"12 psi"`},
+		{"list[].duration", "time", "", `"5 min"`},
 		{"words", "list of text", "", `["a"]`},
+		{"order", "date order", "", `"year first"`},
+		{"pair[].d", "pressure", "of the gauge", `"13 psi"`},
+		{"pair[].duration", "time", "", `"5 min"`},
+		{"moreID", "true or false", "", "true"},
 	}, fields)
 	require.Contains(t, fields[2].String(), "c.d")
 	_, err = Fields(written(t, "bad.json", "{"), file{})
 	require.Error(t, err)
+	_, err = Fields(demo, struct {
+		D units.Pressure `example:"\"11\""`
+	}{})
+	require.ErrorContains(t, err, "d: the example: ")
 }
 
 func TestReadLog(t *testing.T) {
@@ -104,10 +125,15 @@ func TestReadLog(t *testing.T) {
 	require.Contains(t, read.Read, "log.csv read as time in ")
 	require.Contains(t, read.Read, "in °F")
 
+	read, err = log("time (min),fish (°F)\n0,40\n1,-127\n2,41\n", series.Format{})
+	require.NoError(t, err)
+	require.Equal(t, 2, read.Series.Len())
+	require.Contains(t, read.Read, "1 rows hold no reading, the first in line 3")
+
 	dates := "date,time,fish (°C)\n" + strings.Join([]string{"03/04/2031,10:01,4", "04/04/2031,10:01,5"}, "\n") + "\n"
 	_, err = log(dates, series.Format{})
 	require.ErrorContains(t, err, "not read, for the file does not say:")
-	require.ErrorContains(t, err, `answer with "format": {`)
+	require.ErrorContains(t, err, `set format to {`)
 	read, err = log(dates, series.Format{Order: series.DayFirst})
 	require.NoError(t, err)
 	require.Contains(t, read.Read, series.DayFirst.String())
@@ -118,6 +144,27 @@ func TestReadLog(t *testing.T) {
 	}
 	_, err = ReadLog[units.Temperature](form, "missing.csv", "format", series.Format{})
 	require.ErrorContains(t, err, "missing.csv")
-	_, err = Columns[units.Temperature](form, "missing.csv")
+	_, err = ReadLogs[units.Temperature](form, "missing.csv", "format", series.Format{})
 	require.ErrorContains(t, err, "missing.csv")
+}
+
+func TestReadLogs(t *testing.T) {
+	form := written(t, "x.json", "{}")
+	logs := func(text string) ([]Log[units.Temperature], error) {
+		require.NoError(t, os.WriteFile(filepath.Join(filepath.Dir(form), "log.csv"), []byte(text), 0o600))
+		return ReadLogs[units.Temperature](form, "log.csv", "format", series.Format{})
+	}
+	all, err := logs("time (min),thick (°F),damp corner (°C)\n0,40,4\n1,41,5\n")
+	require.NoError(t, err)
+	require.Len(t, all, 2)
+	require.Equal(t, []string{"thick", "damp corner"}, []string{all[0].Name, all[1].Name})
+	require.Contains(t, all[1].Read, "in °C")
+	all, err = logs("time (min),thick (°F),gauge (psi)\n0,40,0\n1,41,1\n")
+	require.NoError(t, err)
+	require.Len(t, all, 1)
+	for _, bad := range []string{"time (min),thick (psi),thin (psi)\n0,1,2\n",
+		"time (min),a (°F),b (°F)\n0,1,2\n0,1,2\n", "time (min),a (°F),b (°X)\n0,1,2\n1,1,2\n", ""} {
+		_, err = logs(bad)
+		require.ErrorContains(t, err, "log.csv: ")
+	}
 }

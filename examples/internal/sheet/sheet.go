@@ -114,8 +114,9 @@ func (s *Sheet) Do(format string, a ...any) {
 	fmt.Fprint(s.W, Wrap("Do: "+fmt.Sprintf(format, a...), 2))
 }
 
-// Findings prints why a report says what it says, worst first, right below the verdict. When says on another clock when a finding was; nil leaves
-// the minutes of the record. Done is what to do about a rule's findings, empty for nothing; nil for none at all.
+// Findings prints why a report says what it says, worst first, right below the verdict. When says on another clock
+// when a finding was; nil leaves the minutes of the record. Done is what to do about a rule's findings, empty for
+// nothing; nil for none at all.
 func (s *Sheet) Findings(r verdict.Report, when func(series.Stretch) string, done func(verdict.Rule) string) {
 	if len(r.Findings) == 0 {
 		s.Line("Why: nothing was found against it.")
@@ -195,7 +196,11 @@ func (s *Sheet) Cautions() {
 	for _, deciding := range []bool{true, false} {
 		for _, c := range s.warned {
 			if c.Deciding == deciding {
-				s.Item("%s (%s)%s", c.Text, c.ID, s.From(c.Citation))
+				id := ""
+				if c.ID != "" {
+					id = fmt.Sprintf(" (%s)", c.ID)
+				}
+				s.Item("%s%s%s", c.Text, id, s.From(c.Citation))
 			}
 		}
 	}
@@ -212,7 +217,8 @@ func (s *Sheet) closeSources() {
 		}
 	}
 	if !s.Sources {
-		s.Line("\nSources: %s, %s in all; -sources lists them.", counted(len(documents), "document"), counted(len(s.cited), "place"))
+		s.Line("\nSources: %s, %s in all; -sources lists them.", counted(len(documents), "document"),
+			counted(len(s.cited), "place"))
 		return
 	}
 	s.Heading("Sources")

@@ -27,7 +27,8 @@ func printed(s units.System, sources bool) string {
 	p := &Sheet{W: &out, System: s, Sources: sources}
 	r := report()
 	p.Verdict(r.Verdict, "an invented hold")
-	p.Findings(r, func(series.Stretch) string { return "21:01 to 22:00" }, func(rule verdict.Rule) string { return "answer to " + string(rule) })
+	p.Findings(r, func(series.Stretch) string { return "21:01 to 22:00" },
+		func(rule verdict.Rule) string { return "answer to " + string(rule) })
 	p.Do("hold again for %s", Text(p, 100*time.Minute))
 	p.Line("%s, held %s, owed %s", Text(p, 11*units.PSI), Down(p, units.PSI/3), Up(p, units.PSI/3))
 	p.Warn(report().Cautions...)
@@ -58,7 +59,8 @@ Sources: 1 document, 1 place in all; -sources lists them.
 
 // TestWrap: no part is longer than Width but a word that is, and no word is lost.
 func TestWrap(t *testing.T) {
-	for _, text := range []string{"", "short", strings.Repeat("word ", 100) + "end", strings.Repeat("x", 120) + " " + strings.Repeat("ö", 130), "    " + strings.Repeat("12 + ", 60) + "1"} {
+	for _, text := range []string{"", "short", strings.Repeat("word ", 100) + "end", strings.Repeat("x", 120) + " " +
+		strings.Repeat("ö", 130), "    " + strings.Repeat("12 + ", 60) + "1"} {
 		wrapped := Wrap(text, 4)
 		require.Equal(t, strings.Fields(text), strings.Fields(wrapped))
 		for _, line := range strings.Split(wrapped, "\n") {
@@ -76,4 +78,11 @@ func TestFindingsOfNone(t *testing.T) {
 	p.Findings(verdict.Of(nil, nil), nil, nil)
 	p.Close()
 	require.Equal(t, "Why: nothing was found against it.\n", out.String())
+}
+
+func TestTable(t *testing.T) {
+	var out bytes.Buffer
+	p := &Sheet{W: &out}
+	p.Table([]string{"fish", "°F"}, []string{"coho", "38", "x"}, []string{"ö"}, nil)
+	require.Equal(t, "fish  °F\ncoho  38  x\nö\n\n", out.String())
 }

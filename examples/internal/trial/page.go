@@ -19,18 +19,22 @@ var (
 	metricUnits = regexp.MustCompile(`\b(kPa|°C|mm|cm|m|km|g|kg|mL|L|K|MJ|kJ)\b|°C`)
 	usUnits     = regexp.MustCompile(`\b(psi|in|ft|oz|lb|qt|pt|gal|BTU)\b|°F|F°`)
 	quantity    = regexp.MustCompile(`\d["′″]? ?(°C|°F|F°|[A-Za-z]+)`)
+	within      = regexp.MustCompile(`\bin\s+(the|a|an|all|each|every)\b`) // the word, not the inch
 	cautionID   = regexp.MustCompile(`\(([a-z-]+\.[a-z0-9-]+)\)`)
 )
 
-// Page checks what is alike on what every program prints: the first line is a verdict or a result, no line is longer than
-// the sheet is wide, at most so many lines come before the cautions, each caution stands once, and one line tells of the sources.
+// Page checks what is alike on what every program prints: the first line is a verdict or a result, no line is longer
+// than the sheet is wide, at most so many lines come before the cautions, each caution stands once, and one line
+// tells of the sources.
 func Page(t testing.TB, text string, most int) {
 	t.Helper()
-	before, cautions, found := strings.Cut(text, "\nCAUTIONS\n")
+	before, cautions, _ := parted(text)
+	found := cautions != ""
 	if n := strings.Count(before, "\n"); n > most {
 		t.Errorf("%d lines before the cautions, at most %d wanted:\n%s", n, most, before)
 	}
-	if first, _, _ := strings.Cut(text, "\n"); !strings.HasPrefix(first, "VERDICT: ") && !strings.HasPrefix(first, "RESULT: ") {
+	if first, _, _ := strings.Cut(text, "\n"); !strings.HasPrefix(first, "VERDICT: ") && !strings.HasPrefix(first,
+		"RESULT: ") {
 		t.Errorf("the first line is %q", first)
 	}
 	for _, line := range strings.Split(text, "\n") {
@@ -53,11 +57,23 @@ func Page(t testing.TB, text string, most int) {
 	}
 }
 
-// System fails the test for a unit of the other system before the cautions, which are given in their own words. Passes
+// parted is what stands before the cautions, the cautions, and what comes after.
+func parted(text string) (before, cautions, after string) {
+	before, rest, _ := strings.Cut(text, "\nCAUTIONS\n")
+	cautions, after, _ = strings.Cut(rest, "\n\n")
+	return before, cautions, after
+}
+
+// System fails the test for a unit of the other system outside the cautions, which are given in their own words. Passes
 // are words that may stand all the same, such as the name of a jar or of a column of the input.
 func System(t testing.TB, text, system string, passes ...string) {
 	t.Helper()
-	text, _, _ = strings.Cut(text, "\nCAUTIONS\n")
+	before, _, after := parted(text)
+	text = before + "\n" + after
+	if list := strings.Index(text, "SOURCES\n"); list >= 0 {
+		text = text[:list] // names of documents and places in them
+	}
+	text = within.ReplaceAllString(text, "")
 	for _, pass := range passes {
 		text = strings.ReplaceAll(text, pass, "")
 	}
@@ -89,16 +105,31 @@ func ByHand(t testing.TB, text string, least int) {
 	}
 }
 
-// Golden compares the first 40 lines with a file; what differs is printed whole, for a person to read before it is kept.
+// Golden compares the first 40 lines with a file, which a person read before it was kept.
 func Golden(t testing.TB, text, path string) {
 	t.Helper()
 	want, err := os.ReadFile(path)
 	if err != nil {
 		t.Errorf("golden: %v", err)
 	}
-	if got := First(text, 40); got != string(want) {
-		t.Errorf("%s: printed:\n%s\nwanted:\n%s", path, got, want)
+	got, wanted := strings.Split(First(text, 40), "\n"), strings.Split(string(want), "\n")
+	for i := 0; i < max(len(got), len(wanted)); i++ {
+		line := func(of []string) string {
+			if i < len(of) {
+				return of[i]
+			}
+			return "(no line)"
+		}
+		if line(got) != line(wanted) {
+			t.Errorf("%s: line %d: printed:\n%s\nwanted:\n%s", path, i+1, line(got), line(wanted))
+		}
 	}
+}
+
+// Answer is what stands before the cautions: a golden file of it outlives a new caution of some package.
+func Answer(text string) string {
+	before, _, _ := strings.Cut(text, "\nCAUTIONS\n")
+	return before
 }
 
 // First is the first lines of a text, at most so many.
@@ -119,8 +150,11 @@ func Help(t testing.TB, run Program) {
 		t.Errorf("no fields:\n%s", out.String())
 	}
 	for _, line := range strings.Split(fields, "\n") {
-		if strings.HasSuffix(line, "such as ") {
+		if strings.HasSuffix(strings.TrimRight(line, " "), "such as") {
 			t.Errorf("no example: %s", line)
+		}
+		if n := len([]rune(line)); n > sheet.Width {
+			t.Errorf("%d columns: %s", n, line)
 		}
 	}
 }

@@ -12,7 +12,7 @@ const sound = "VERDICT: MET\n11 psi at 4350 ft\n\nCAUTIONS\n- Boil it. (demo.boi
 func TestPage(t *testing.T) {
 	Page(t, sound, 4)
 	System(t, sound, "us")
-	System(t, "RESULT: 1 kPa, a pint jar\n", "metric")
+	System(t, "RESULT: 1 kPa, a pint jar, 14 in the last\n", "metric")
 	System(t, "RESULT: read as value in °F\n3 in a layer, column 2 in psi\n", "metric", "3 in a layer", "column 2 in")
 	ByHand(t, "    x: 2 m, given\n    y = x + 1 = 2 + 1 = 3 m\n", 1)
 	Golden(t, strings.Repeat("x\n", 50), written(t, strings.Repeat("x\n", 40)))
@@ -27,6 +27,7 @@ func TestPageRefuses(t *testing.T) {
 		"demo.boil stands":      func(t testing.TB) { Page(t, strings.Replace(sound, "demo.heat", "demo.boil", 1), 4) },
 		"no caution has":        func(t testing.TB) { Page(t, "VERDICT: MET\n\nCAUTIONS\nnone\n\nSources: 1\n", 4) },
 		"0 lines of sources":    func(t testing.TB) { Page(t, "VERDICT: MET\n", 4) },
+		`prints "4 in"`:         func(t testing.TB) { System(t, "14 in and 3 jars", "metric") },
 		`prints "1 psi"`:        func(t testing.TB) { System(t, "11 psi", "metric") },
 		`prints "1 kPa"`:        func(t testing.TB) { System(t, "11 kPa", "us") },
 		`prints "7 F°"`:         func(t testing.TB) { System(t, "7 F° more", "metric") },

@@ -1,4 +1,5 @@
-// Package trial runs an example in a test: on its demo input, or on a copy of it with something changed. Only tests import it.
+// Package trial runs an example in a test: on its demo input, or on a copy of it with something changed. Only tests
+// import it.
 package trial
 
 import (
@@ -26,8 +27,8 @@ func (run Program) Printed(t testing.TB, args ...string) string {
 // Change is of a file, the first old text in it and the new one; where the old is empty the new is the whole file.
 type Change = [3]string
 
-// Changed runs the program on copies of its demo files, the first of which is its input, with the changes made one after the other. A change that finds
-// nothing to change fails the test.
+// Changed runs the program on copies of its demo files, the first of which is its input, with the changes made one
+// after the other. A change that finds nothing to change fails the test.
 func (run Program) Changed(t testing.TB, files, args []string, changes ...Change) (string, error) {
 	t.Helper()
 	dir := t.TempDir()

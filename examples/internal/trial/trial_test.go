@@ -55,14 +55,21 @@ func TestProgram(t *testing.T) {
 	require.NoError(t, err)
 	t.Cleanup(func() { require.NoError(t, os.Chdir(home)) })
 	require.NoError(t, os.Chdir(filepath.Dir(written(t, "one two one"))))
-	out, err := echo.Changed(t, []string{"demo"}, []string{"-x"}, Change{"demo", "one", "1"}, Change{"demo", "two", "2"})
+	out, err := echo.Changed(t, []string{"demo"}, []string{"-x"}, Change{"demo", "one", "1"}, Change{"demo", "two",
+		"2"})
 	require.NoError(t, err)
 	require.Equal(t, "[-x -in] 1 2 one", out)
 	_, err = echo.Changed(t, []string{"demo"}, nil, Change{"demo", "", ""})
 	require.EqualError(t, err, "nothing in it")
 
-	require.Contains(t, fails(t, func(t testing.TB) { _, _ = echo.Changed(t, []string{"demo"}, nil, Change{"demo", "three", ""}) }), "demo has no three")
-	require.Contains(t, fails(t, func(t testing.TB) { _, _ = echo.Changed(t, []string{"demo"}, nil, Change{"omed", "one", ""}) }), "none of the files")
+	require.Contains(t, fails(t, func(t testing.TB) {
+		_, _ = echo.Changed(t, []string{"demo"}, nil,
+			Change{"demo", "three", ""})
+	}), "demo has no three")
+	require.Contains(t, fails(t, func(t testing.TB) {
+		_, _ = echo.Changed(t, []string{"demo"}, nil,
+			Change{"omed", "one", ""})
+	}), "none of the files")
 	Contains(t, "one two", "one", "two")
 	require.Contains(t, fails(t, func(t testing.TB) { Contains(t, "one two", "two", "three") }), "missing: three")
 }

@@ -3,6 +3,7 @@ package freezing
 import (
 	"math"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -123,7 +124,7 @@ func (b blend) ice(t float64) float64 {
 		return 0
 	}
 	if b.law == TchigeovIce {
-		ice := tchigeovA * b.water / (1 + tchigeovB/math.Log(b.freezesAt-t+1))
+		ice := tchigeovA * b.water / (1 + tchigeovB/portable.Log(b.freezesAt-t+1))
 		return math.Min(ice, b.freezable)
 	}
 	return b.freezable * (1 - b.freezesAt/t)

@@ -1,7 +1,10 @@
 package freezing_test
 
 import (
+	"encoding/json"
+	"fmt"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 
@@ -90,4 +93,10 @@ func TestUnitLeftOut(t *testing.T) {
 	}
 	_, err := freezing.Plan(freezing.Load{Room: room, Held: units.Gram, Catch: units.Gram})
 	require.NoError(t, err)
+}
+
+func ExampleRange() {
+	saved, err := json.Marshal(freezing.Range{High: freezing.Time{Time: 5 * time.Hour}})
+	fmt.Println(string(saved), err)
+	// Output: {"high":{"time":"5 h"}} <nil>
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -69,6 +70,12 @@ type Time struct {
 type Range struct {
 	Low, Likely, High Time
 }
+
+// MarshalJSON writes the range as an app shows it.
+func (r Range) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (r *Range) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
 // Freezing returns a piece of this flesh put into the cold: density and latent heat of all its water at the freezing
 // point, specific heats at 0 °C and at the core's end temperature, and the middle conductivity there. What is out of

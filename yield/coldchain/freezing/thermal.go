@@ -1,8 +1,7 @@
 package freezing
 
 import (
-	"math"
-
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 )
 
@@ -10,7 +9,7 @@ func (p polynomial) at(t float64) float64 { return p.c0 + float64(t*(p.c1+float6
 
 // gained is the integral from 0 °C to t.
 func (p polynomial) gained(t float64) float64 {
-	return float64(t * (p.c0 + float64(t*(p.c1/2+float64(t*p.c2/3)))))
+	return float64(t * (p.c0 + float64(t*(float64(p.c1/2)+float64(t*p.c2/3)))))
 }
 
 // parts are the components with their shares at a temperature; between the freezing point and 0 °C, and for what stays
@@ -55,7 +54,7 @@ func (b blend) thermal(t float64) (Thermal, error) {
 		heat += float64(p.share * p.of.heat.at(t))
 		parallel += float64(v * k)
 		series += v / k
-		logarithmic += float64(v * math.Log(k))
+		logarithmic += float64(v * portable.Log(k))
 	}
 	low, high, spread := volume/series, parallel/volume, volume/heat // 1/(ρ cp)
 	th := Thermal{Citation: fleshCitation}
@@ -67,7 +66,7 @@ func (b blend) thermal(t float64) (Thermal, error) {
 	th.Density, faults[1] = units.OfFloat(1/volume, units.KilogramPerCubicMetre)
 	th.SpecificHeat, faults[2] = units.OfFloat(heat, units.JoulePerKilogramKelvin)
 	th.ConductivityLow, faults[3] = units.OfFloat(low, units.WattPerMetreKelvin)
-	th.ConductivityMiddle, faults[4] = units.OfFloat(math.Exp(logarithmic/volume), units.WattPerMetreKelvin)
+	th.ConductivityMiddle, faults[4] = units.OfFloat(portable.Exp(logarithmic/volume), units.WattPerMetreKelvin)
 	th.ConductivityHigh, faults[5] = units.OfFloat(high, units.WattPerMetreKelvin)
 	th.DiffusivityLow, faults[6] = units.OfFloat(low*spread, units.SquareMetrePerSecond)
 	th.DiffusivityHigh, faults[7] = units.OfFloat(high*spread, units.SquareMetrePerSecond)

@@ -81,11 +81,11 @@ func (f Piece) Pham() (Time, error) {
 		}
 	}
 	e := plankTable[f.Shape-1].e
-	sensible := n.rho * n.before * (n.start - mean)                    // ΔH1
-	frozen := n.rho * (n.latent + float64(n.after*(mean-n.core)))      // ΔH2
-	first, second := (n.start+mean)/2-n.medium, mean-n.medium          // ΔT1, ΔT2
-	heat := float64(sensible/first) + float64(frozen/second)           // ΔH1/ΔT1 + ΔH2/ΔT2
-	t, err := f.timed(n.a/2/(e*n.h)*heat*(1+n.biot()/2), phamCitation) // t = (a/2)/(E h) (…) (1 + Bi/2)
+	sensible := n.rho * n.before * (n.start - mean)                             // ΔH1
+	frozen := n.rho * (n.latent + float64(n.after*(mean-n.core)))               // ΔH2
+	first, second := float64((n.start+mean)/2)-n.medium, mean-n.medium          // ΔT1, ΔT2
+	heat := float64(sensible/first) + float64(frozen/second)                    // ΔH1/ΔT1 + ΔH2/ΔT2
+	t, err := f.timed(n.a/2/(e*n.h)*heat*(1+float64(n.biot()/2)), phamCitation) // t = (a/2)/(E h) (…) (1 + Bi/2)
 	if err != nil {
 		return Time{}, err
 	}

@@ -3,6 +3,7 @@ package growth
 import (
 	"math"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 )
 
@@ -57,7 +58,7 @@ func (s Seafood) hurdles() hurdles {
 	return hurdles{
 		temperature: math.Max(0, (s.Temperature.Celsius()-seafoodZero)/(seafoodReference-seafoodZero)),
 		activity:    math.Max(0, (units.Float(s.WaterActivity, units.One)-activityLimit)/(1-activityLimit)),
-		acidity:     rest(math.Pow(10, acidityLimit-pH)),
+		acidity:     rest(portable.Exp10(acidityLimit - pH)),
 		phenol:      left(s.Phenol, phenolLimit),
 		nitrite:     left(s.Nitrite, nitriteLimit),
 		dioxide:     left(s.CarbonDioxide, dioxideLimit),
@@ -69,7 +70,7 @@ func (s Seafood) hurdles() hurdles {
 }
 
 // rest is 1 - x, and zero at and past the limit.
-func rest(x float64) float64 { return math.Max(0, 1-x) }
+func rest(x float64) float64 { return math.Max(0, 1-float64(x)) }
 
 // rate is mu without interaction, 1/h.
 func (h hurdles) rate() float64 {
@@ -86,7 +87,7 @@ func (h hurdles) interaction() (psi, xi float64) {
 	}
 	all := 1.0
 	for i, root := range phi {
-		phi[i] = (1 - root) * (1 - root)
+		phi[i] = float64((1 - root) * (1 - root))
 		all *= 1 - phi[i]
 	}
 	for _, p := range phi {

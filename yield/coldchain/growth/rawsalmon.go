@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -46,7 +47,7 @@ func ListeriaInRawSalmon(t units.Temperature) (RawSalmonRate, error) {
 	}
 	mu := 0.0
 	if above := t.Celsius() - salmonZero; above > 0 {
-		root := salmonScale * math.Pow(above, salmonPower)
+		root := salmonScale * portable.Pow(above, salmonPower)
 		mu = root * root
 	}
 	g, err := rateOf(mu, rawSalmonCitation, lagIsModel)
@@ -54,7 +55,7 @@ func ListeriaInRawSalmon(t units.Temperature) (RawSalmonRate, error) {
 		return RawSalmonRate{}, err
 	}
 	r := RawSalmonRate{Rate: g}
-	if lag := math.Exp(salmonLag) * math.Pow(mu, salmonLagPower) * float64(time.Hour); lag < math.MaxInt64 {
+	if lag := portable.Exp(salmonLag) * portable.Pow(mu, salmonLagPower) * float64(time.Hour); lag < math.MaxInt64 {
 		r.Lag = units.State(time.Duration(lag))
 	}
 	return r, nil

@@ -3,6 +3,7 @@ package growth
 import (
 	"math"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -118,7 +119,7 @@ func (s Seafood) check() error {
 // undissociated is the part of an acid that is not dissociated, in mmol/L: ppm/M/(1 + 10^(pH - pKa)).
 func (s Seafood) undissociated(amount units.Ratio, a acid) float64 {
 	pH := float64(s.PH) / float64(units.PHUnit)
-	return units.Float(amount, units.PartsPerMillion) / a.molar / (1 + math.Pow(10, pH-a.pKa))
+	return units.Float(amount, units.PartsPerMillion) / a.molar / (1 + portable.Exp10(pH-a.pKa))
 }
 
 // ratio rounds to the nearest 1e-12; past the range of a Ratio, 9 million, it is the largest one.

@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -89,7 +90,7 @@ func anyFoodLog(c float64) float64 { return anyFoodConstant + float64(anyFoodSlo
 // toxinTime is at most 58 days, in fish with one spore at 3 °C, and so within a time.Duration.
 func toxinTime(t units.Temperature, log float64, citation cite.Citation) ToxinTime {
 	return ToxinTime{
-		Temperature: t, Time: time.Duration(math.Floor(math.Pow(10, log) * float64(chain.Day))),
+		Temperature: t, Time: time.Duration(math.Floor(portable.Exp10(log) * float64(chain.Day))),
 		Citation: citation, Cautions: toxinCautions(citation),
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -79,7 +80,7 @@ func toxinLine(dt time.Duration, from, to units.Temperature) float64 {
 }
 
 // toxinRate is the share used up in a day at T °C.
-func toxinRate(c float64) float64 { return math.Exp(-math.Ln10 * anyFoodLog(c)) }
+func toxinRate(c float64) float64 { return portable.Exp(-math.Ln10 * anyFoodLog(c)) }
 
 // The five points and weights of Gauss and Legendre on -1 to 1, the middle one first.
 var (
@@ -97,7 +98,7 @@ func toxinIntegral(a, b float64) float64 {
 		middle := a + float64((2*i+1)*half)
 		sum := float64(gaussWeights[0] * toxinRate(middle))
 		for k := 1; k < len(gaussPoints); k++ {
-			off := gaussPoints[k] * half
+			off := float64(gaussPoints[k] * half)
 			sum += float64(gaussWeights[k] * (toxinRate(middle-off) + toxinRate(middle+off)))
 		}
 		total += float64(sum * half)

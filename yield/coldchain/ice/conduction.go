@@ -1,8 +1,7 @@
 package ice
 
 import (
-	"math"
-
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units/cite"
 )
 
@@ -25,12 +24,12 @@ type conductionSeries struct {
 // without poles, and their amplitudes. Roots lie about π apart, so steps of a half cannot pass over two.
 func newConduction(shape Shape, biot float64) conductionSeries {
 	var s conductionSeries
-	at := func(z float64) float64 { return float64(z*math.Sin(z)) - float64(biot*math.Cos(z)) }
-	amplitude := func(z float64) float64 { return 4 * math.Sin(z) / (float64(2*z) + math.Sin(2*z)) }
+	at := func(z float64) float64 { return float64(z*portable.Sin(z)) - float64(biot*portable.Cos(z)) }
+	amplitude := func(z float64) float64 { return 4 * portable.Sin(z) / (float64(2*z) + portable.Sin(2*z)) }
 	if shape == Cylinder {
-		at = func(z float64) float64 { return float64(z*math.J1(z)) - float64(biot*math.J0(z)) }
+		at = func(z float64) float64 { return float64(z*portable.J1(z)) - float64(biot*portable.J0(z)) }
 		amplitude = func(z float64) float64 {
-			j0, j1 := math.J0(z), math.J1(z)
+			j0, j1 := portable.J0(z), portable.J1(z)
 			return 2 * j1 / (z * (float64(j0*j0) + float64(j1*j1)))
 		}
 	}
@@ -50,7 +49,7 @@ func newConduction(shape Shape, biot float64) conductionSeries {
 
 // bisected is where a function changes its sign between low and high; below says that it is negative at low.
 func bisected(low, high float64, below bool, at func(float64) float64) float64 {
-	for middle := (low + high) / 2; middle > low && middle < high; middle = (low + high) / 2 {
+	for middle := float64((low + high) * 0.5); middle > low && middle < high; middle = float64((low + high) * 0.5) {
 		if (at(middle) < 0) == below {
 			low = middle
 		} else {
@@ -65,7 +64,7 @@ func bisected(low, high float64, below bool, at func(float64) float64) float64 {
 func (s conductionSeries) middle(fourier float64) float64 {
 	sum := 0.
 	for n := conductionTerms - 1; n >= 0; n-- {
-		sum += float64(s.c[n] * math.Exp(-s.zeta[n]*s.zeta[n]*fourier))
+		sum += float64(s.c[n] * portable.Exp(-s.zeta[n]*s.zeta[n]*fourier))
 	}
 	return sum
 }
@@ -79,5 +78,5 @@ func (s conductionSeries) fourier(away float64) float64 {
 	for s.middle(high) > away {
 		high *= 2
 	}
-	return bisected(high/2, high, false, func(fourier float64) float64 { return s.middle(fourier) - away })
+	return bisected(float64(high*0.5), high, false, func(fourier float64) float64 { return s.middle(fourier) - away })
 }

@@ -3,6 +3,8 @@ package keeping
 import (
 	"math"
 	"time"
+
+	"example.org/lakelarder/internal/portable"
 )
 
 // knot is a point of a storage life: at degrees Celsius a share of the life is used in a second, and up to the next
@@ -19,7 +21,7 @@ func (s FrozenLife) knots() knots {
 		k.celsius, k.rate = p.At.Celsius(), 1/p.Life.Seconds()
 		if i > 0 {
 			warmer := all[len(all)-i]
-			k.slope = math.Log(warmer.rate/k.rate) / (warmer.celsius - k.celsius)
+			k.slope = portable.Log(warmer.rate/k.rate) / (warmer.celsius - k.celsius)
 		}
 	}
 	return all
@@ -31,7 +33,7 @@ func (n knots) rate(celsius float64) float64 {
 	for i < len(n)-2 && celsius > n[i+1].celsius {
 		i++
 	}
-	return n[i].rate * math.Exp(n[i].slope*(celsius-n[i].celsius))
+	return n[i].rate * portable.Exp(n[i].slope*(celsius-n[i].celsius))
 }
 
 // frozenSum is a share of a life and the seconds outside its table.
@@ -79,9 +81,9 @@ func (sum *frozenSum) still(n knots, seconds, celsius float64) {
 
 // mean is the mean rate on a straight way from x up to y above the knot: the logarithmic mean of the rates at both.
 func (k knot) mean(x, y float64) float64 {
-	at := k.rate * math.Exp(k.slope*(x-k.celsius))
+	at := k.rate * portable.Exp(k.slope*(x-k.celsius))
 	if rise := k.slope * (y - x); rise > 0 {
-		return at * math.Expm1(rise) / rise
+		return at * portable.Expm1(rise) / rise
 	}
 	return at
 }

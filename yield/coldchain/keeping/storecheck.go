@@ -99,21 +99,42 @@ func CheckStore(storage Storage, at units.Temperature) (StoreReport, error) {
 	return r, nil
 }
 
+// exposureBands are the bands of table A-2, each hazard's from its coldest on.
+var exposureBands = coldchain.Limits(coldchain.TableA2)
+
+// bandAt is the band of a hazard that a temperature falls in; none is outside the table, which begins where the hazard
+// does.
+func bandAt(hazard coldchain.Hazard, t units.Temperature) (coldchain.Limit, bool) {
+	for _, band := range exposureBands {
+		if band.Hazard == hazard && (t.Above(band.Over) || band.OrAt && t.Equal(band.Over)) && !t.Above(band.UpTo) {
+			return band, true
+		}
+	}
+	return coldchain.Limit{}, false
+}
+
 // warmRefrigerator is every hazard whose time is shorter here than at the limit.
 func warmRefrigerator(at units.Temperature) []StoreCost {
+	if !at.Above(refrigeratorAt) {
+		return nil
+	}
 	var costs []StoreCost
-	for _, hazard := range coldchain.Hazards() {
-		here, err := coldchain.FindLimit(hazard, at)
-		if err != nil || !at.Above(refrigeratorAt) {
-			continue // not in the table, which begins where the hazard does
+	hazards := coldchain.Hazards()
+	for _, hazard := range hazards {
+		here, ok := bandAt(hazard, at)
+		if !ok {
+			continue
 		}
-		cost := StoreCost{Concern: Safety, What: hazard.String(), Here: here.Allowed, Citation: here.Citation}
-		if limit, err := coldchain.FindLimit(hazard, refrigeratorAt); err == nil {
-			cost.AtLimit = limit.Allowed
+		limit, _ := bandAt(hazard, refrigeratorAt) // the zero Limit allows no time: the table states none there
+		if limit.Allowed != 0 && here.Allowed >= limit.Allowed {
+			continue
 		}
-		if cost.AtLimit == 0 || cost.Here < cost.AtLimit {
-			costs = append(costs, cost)
+		if costs == nil {
+			costs = make([]StoreCost, 0, len(hazards))
 		}
+		costs = append(costs, StoreCost{
+			Concern: Safety, What: hazard.String(), AtLimit: limit.Allowed, Here: here.Allowed, Citation: here.Citation,
+		})
 	}
 	return costs
 }

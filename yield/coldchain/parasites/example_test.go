@@ -26,7 +26,7 @@ func ExampleCheck() {
 	}
 	// Output:
 	// not met <nil>
-	// 4 F° (2.3 C°) too warm: keep it at -4 °F (-20 °C) or below for 168 h without a break, from loading the freezer
+	// 4 F° (2.3 C°) too warm: keep it at -4 °F (-20 °C) or below for 7 days without a break, from loading the freezer
 	// met <nil>
 	// Food Code, 7 days: met (deciding)
 	// Food Code, 15 hours: not met (deciding)
@@ -112,7 +112,7 @@ func ExampleLine_Would() {
 	report, _ := parasites.Check(parasites.Plan{Freezer: units.Fahrenheit(0), Stored: 14 * 24 * time.Hour})
 	fmt.Println(report.Lines[0].Would(units.US))
 	// Output:
-	// 4 F° too warm: keep it at -4 °F or below for 168 h without a break, from loading the freezer
+	// 4 F° too warm: keep it at -4 °F or below for 7 days without a break, from loading the freezer
 }
 
 func ExampleReport() {

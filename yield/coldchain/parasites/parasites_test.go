@@ -136,7 +136,7 @@ func TestHomeFreezerIsToldWhatWouldDo(t *testing.T) {
 	require.Equal(t, 4*units.FahrenheitDegrees, f.Beyond)
 	require.Zero(t, f.Held, "time at 0 °F does not count")
 	require.Equal(t, 168*time.Hour, f.Short)
-	require.Equal(t, "4 F° (2.3 C°) too warm: keep it at -4 °F (-20 °C) or below for 168 h without a break, from loading the freezer", f.Would(units.Both))
+	require.Equal(t, "4 F° (2.3 C°) too warm: keep it at -4 °F (-20 °C) or below for 7 days without a break, from loading the freezer", f.Would(units.Both))
 	require.Len(t, report.Next, 3)
 }
 

@@ -97,9 +97,9 @@ func (l Line) Would(s units.System) string {
 	} else {
 		text += cold(l.Rule.Temperature, s)
 	}
-	text += " for " + units.Lasting(l.Rule.Hold) + " without a break, " + l.Rule.Clock.String()
+	text += " for " + units.AmountOf(l.Rule.Hold).Text(s, units.Up) + " without a break, " + l.Rule.Clock.String()
 	if l.Beyond == 0 && l.Short > 0 {
-		text += "; " + units.Lasting(l.Short) + " are missing"
+		text += "; " + units.AmountOf(l.Short).Text(s, units.Up) + " are missing"
 	}
 	if l.Verdict == verdict.CannotTell {
 		text += "; a probe in the thickest fish would tell"

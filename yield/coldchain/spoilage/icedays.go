@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -122,9 +123,9 @@ func exponential(dt time.Duration, from, to units.Temperature, k float64) uint64
 	if a > b {
 		a, b = b, a
 	}
-	mean := math.Exp(k * a)
+	mean := portable.Exp(k * a)
 	if rise := k * (b - a); rise > 0 {
-		mean *= math.Expm1(rise) / rise
+		mean *= portable.Expm1(rise) / rise
 	}
 	return uint64(math.Min(math.Ceil(float64(dt)*mean), 1<<63))
 }

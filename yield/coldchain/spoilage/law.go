@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/internal/word"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
@@ -84,7 +85,7 @@ func (l Law) slope() float64 {
 // rate is r, with T in °C.
 func (l Law) rate(celsius float64) float64 {
 	if k := l.slope(); k != 0 {
-		return math.Exp(k * celsius)
+		return portable.Exp(k * celsius)
 	}
 	root := (celsius - spoilageMinimum) / (spoilageReference - spoilageMinimum)
 	if root <= 0 {

@@ -104,8 +104,12 @@ func (l LifeLeft) MarshalJSON() ([]byte, error) { return wire.Marshal(l) }
 func (l *LifeLeft) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, l) }
 
 // Left returns what is left of a published life after the record. It says when fish stops being good, never
-// that it is safe. The life must be above zero and its High not below its Low: otherwise a units.RangeError.
+// that it is safe; below zero it is overdue. The life must be above zero, its High not below its Low, and the time
+// used not below zero: otherwise a units.RangeError.
 func (s Age) Left(life Life) (LifeLeft, error) {
+	if err := units.CheckDuration("life used", s.Used, 0, math.MaxInt64); err != nil {
+		return LifeLeft{}, err
+	}
 	if err := units.CheckDuration("life on ice", life.Low, 1, math.MaxInt64); err != nil {
 		return LifeLeft{}, err
 	}

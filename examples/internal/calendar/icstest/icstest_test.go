@@ -1,6 +1,7 @@
 package icstest
 
 import (
+	"os"
 	"strings"
 	"testing"
 	"time"
@@ -85,4 +86,26 @@ func value(e *ics.VEvent, name ics.ComponentProperty) string {
 		return ""
 	}
 	return p.Value
+}
+
+// TestParserReadsDockplan: the calendar of the example on its demo input, as its own test holds it, opens; every entry begins and none
+// ends.
+func TestParserReadsDockplan(t *testing.T) {
+	file, err := os.Open("../../../dockplan/testdata/dock.ics")
+	require.NoError(t, err)
+	defer file.Close()
+	read, err := ics.ParseCalendar(file)
+	require.NoError(t, err)
+	require.Len(t, read.Events(), 16)
+	dock := time.Date(2031, 9, 20, 18, 0, 0, 0, time.UTC) // noon, six hours behind
+	for _, e := range read.Events() {
+		start, err := e.GetStartAt()
+		require.NoError(t, err)
+		require.False(t, start.Before(dock) || start.After(dock.Add(52*time.Hour)), "%s", start)
+		_, err = e.GetEndAt()
+		require.Error(t, err)
+		require.Regexp(t, "^(not before [0-9]{2}:[0-9]{2}: |deadline reached: )", value(e, ics.ComponentPropertySummary))
+		require.NotEmpty(t, value(e, ics.ComponentPropertyDescription))
+		require.Equal(t, "Tamarack Bench Reservoir", value(e, ics.ComponentPropertyLocation))
+	}
 }

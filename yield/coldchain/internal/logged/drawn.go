@@ -14,7 +14,7 @@ func Drawn(data []byte) []series.Reading[units.Temperature] {
 	var all []series.Reading[units.Temperature]
 	at := time.Duration(0)
 	for i := 0; i+1 < len(data) && len(all) < 300; i += 2 {
-		value := units.Fahrenheit(25 + float64(data[i]%221)/2)
+		value := units.Fahrenheit(25 + float64(float64(data[i]%221)/2))
 		if data[i] >= 221 {
 			value = units.Fahrenheit([...]float64{37.9, 41.4, 43.7, 46.4, 50, 70, 80, 134.99}[data[i]%8])
 		}
@@ -39,7 +39,7 @@ func Made(t testing.TB, readings []series.Reading[units.Temperature]) series.Ser
 func Weather(data []byte) []series.Reading[units.Temperature] {
 	all := Drawn(data)
 	for i := range all {
-		c := -40 + float64(data[2*i]%221)/2
+		c := -40 + float64(float64(data[2*i]%221)/2)
 		if data[2*i] >= 221 {
 			c = -10
 		}
