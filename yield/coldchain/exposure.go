@@ -24,13 +24,14 @@ func Audit(record series.Series[units.Temperature], terms Terms) (Report, error)
 		return Report{}, err
 	}
 	terms = terms.filled()
-	w, err := terms.walked(record)
+	c, err := terms.believed(record)
 	if err != nil {
 		return Report{}, err
 	}
+	w := walked(c, terms.MaxGap)
 	start, _ := w.record.First()
 	r := Report{Terms: terms, Unknown: w.unknown, LongestGap: w.longest, Highest: w.highest}
-	r.judge(terms.judges(), w.total, w, &w.seen, start)
+	r.judge(terms.judges(), w.total, w, &c.seen, start)
 	return r, nil
 }
 

@@ -8,19 +8,11 @@ import (
 	"example.org/lakelarder/yield/coldchain/internal/chain"
 )
 
-// glided is what a glide goes through: the line stays between two edges, strictly.
-type glided struct {
-	low, high int64 // the edges
-	spent     int64
-	highest   series.Reading[units.Temperature]
-	longest   series.Stretch
-}
-
-// glide takes in the readings from i on and before end that show nothing at a glance, as take would, and returns the first
-// that needs a look: a tight loop, for most of a record ends here. It takes nothing while the fish is frozen or the probe
-// was away, nor across an edge.
-func (f *followed) glide(b *believing, record series.Series[units.Temperature], i, end int, g *glided) int {
-	if f.Taken == 0 || f.Away || f.Fault.IsSet() || f.Frozen {
+// glide takes in the readings from i on that show nothing at a glance, as take would, and returns the first that needs a
+// look: a tight loop, for most of a record ends here. It takes nothing of a record that has marks, or while the fish is
+// frozen or the probe was away.
+func (f *followed) glide(b *believing, record series.Series[units.Temperature], i int) int {
+	if f.Taken == 0 || f.Away || f.Fault.IsSet() || f.Frozen || b.terms.marked() {
 		return i
 	}
 	longest := b.terms.MaxGap
@@ -28,28 +20,27 @@ func (f *followed) glide(b *believing, record series.Series[units.Temperature], 
 		longest = min(longest, longestBlind)
 	}
 	low, high := b.belief.Reach()
-	low, high = max(low-1, chain.Quanta(chain.Frozen())-1, g.low), min(high+1, g.high)
+	low = max(low, chain.Quanta(chain.Frozen()))
 	noise, core, still, warming := int64(chain.Noise), b.core, b.still, f.Warm
 	last, at := chain.Quanta(f.Last.Value), f.Last.At
-	if last <= g.low || last >= g.high {
-		return i
-	}
-	hottest, hottestAt := chain.Quanta(g.highest.Value), time.Duration(-1)
-	gap, gapTo := g.longest.Length(), g.longest.To
 	floor, top, since, blind := chain.Quanta(f.Floor), chain.Quanta(f.High), f.Since, time.Duration(0)
 	same, sameSince := f.Same, f.SameSince
-	start := i
-	for ; i < end; i++ {
-		r, _ := record.At(i)
-		q, dt := chain.Quanta(r.Value), r.At-at
-		if dt > longest || q <= low || q >= high || q-last > noise || last-q > noise {
+	step, stepOf, start := int64(0), time.Duration(0), i
+	for ; i < record.Len(); i++ {
+		nanoseconds, q := record.QuantaAt(i)
+		now := time.Duration(nanoseconds)
+		dt := now - at
+		if dt > longest || q < low || q > high || q-last > noise || last-q > noise {
 			break
 		}
-		if q == last && same+2 >= sameReadings && r.At-sameSince > still {
+		if q == last && same+2 >= sameReadings && now-sameSince > still {
 			break // it may stand still
 		}
 		if core {
-			crept := floor + int64(dt/creeps)
+			if dt != stepOf { // most have the same
+				step, stepOf = int64(dt/creeps), dt
+			}
+			crept := floor + step
 			resting := q <= crept || q < top-int64(rises)
 			if warm := !resting && q-crept > int64(rises); warm != warming {
 				break
@@ -58,30 +49,19 @@ func (f *followed) glide(b *believing, record series.Series[units.Temperature], 
 				blind += dt
 			}
 			if floor = crept; resting {
-				floor, top, since = q, q, r.At
+				floor, top, since = q, q, now
 			} else if q > top {
 				top = q
 			}
 		}
 		if same++; q != last {
-			same, sameSince = 0, r.At
+			same, sameSince = 0, now
 		}
-		if q > hottest {
-			hottest, hottestAt = q, r.At
-		}
-		if dt > gap {
-			gap, gapTo = dt, r.At
-		}
-		last, at = q, r.At
+		last, at = q, now
 	}
 	if i == start {
 		return i
 	}
-	g.spent += int64(at - f.Last.At)
-	if hottestAt >= 0 {
-		g.highest = series.Reading[units.Temperature]{At: hottestAt, Value: units.FromAbsoluteZero(units.TemperatureChange(hottest))}
-	}
-	g.longest = series.Stretch{From: gapTo - gap, To: gapTo}
 	f.Last, _ = record.At(i - 1)
 	if b.core {
 		f.Floor, f.High, f.Since = units.FromAbsoluteZero(units.TemperatureChange(floor)), units.FromAbsoluteZero(units.TemperatureChange(top)), since
