@@ -130,6 +130,9 @@ func (w clock) finding(r Record, rule CoolingRule, i int, t CoolingTook) verdict
 		if !w.there {
 			f.Stated = units.AtLeast(t.Took)
 		}
+		if w.all != w.Stretch {
+			f.When, f.Stated = units.State(w.all), f.Stated.With("in all")
+		}
 	case !w.seen || !w.there: // the start was not recorded, or the record ends too soon
 		f.Kind = verdict.Missing
 	default:

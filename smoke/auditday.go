@@ -32,7 +32,8 @@ func (d *Day) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, d) 
 
 // Audit judges a record of the whole day by the rules; those that are zero are the strictest home rules that were read. The
 // record begins when the fish goes into the smoker: one that begins warmer than any raw fish cannot tell how it warmed.
-// What was too long or too warm stays so, whatever came after: heat does not undo the hours before it. It says nothing of
+// What was too long or too warm stays so, whatever came after: heat does not undo the hours before it. Readings in
+// which a probe dropped out and came back are gaps, but end a hold. It says nothing of
 // the exposure before and during the day, which package coldchain has, from the same record. Errors are those of AuditHold
 // and AuditCooling, and a units.RangeError for marks out of order. Sources: those of the rules.
 func Audit(by Rules, r Record) (Day, error) {
@@ -45,6 +46,9 @@ func Audit(by Rules, r Record) (Day, error) {
 	}
 	d := Day{Storage: storage}
 	if d.Hold, err = AuditHold(by.Core, r); err != nil {
+		return Day{}, err
+	}
+	if r, err = r.withoutDropouts(); err != nil {
 		return Day{}, err
 	}
 	if d.Cooling, err = AuditCooling(by.Cooling, r); err != nil {

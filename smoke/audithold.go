@@ -38,8 +38,9 @@ func (h *Hold) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, h)
 //
 // The limit must lie in 145 °F to 100 °C and 30 min to 24 h, MaxGap above 0 and at most half the hold: otherwise a
 // units.RangeError, or a units.UnsetError for what is not stated. One to 16 probes, each with a reading, none above
-// 100 °C, which is air and never a moist core, and none below -40 °C, which is a loose probe: otherwise a ProbeError. A longer hold or a warmer reading never turns Met
-// into anything else. Source of the rule, coldest part and continuous: Michigan R 285.569.7(1).
+// 100 °C, which is air and never a moist core, and none below -40 °C, which is a loose probe: otherwise a ProbeError. A longer record never turns Met
+// into anything else. A probe that shows one value throughout, swings like air, or shows its air within 2 K at every
+// reading is not in the core: CannotTell. Source of the rule, coldest part and continuous: Michigan R 285.569.7(1).
 func AuditHold(limit CoreLimit, r Record) (Hold, error) {
 	if err := limit.check(); err != nil {
 		return Hold{}, err

@@ -13,6 +13,7 @@ import (
 // longest gap while it ran.
 type clock struct {
 	series.Stretch
+	all         series.Stretch // with the times before and after that count too, not all of it does
 	seen, there bool
 	gap         series.Stretch
 }
@@ -34,12 +35,19 @@ func (r CoolingRule) took(part cooling, i int, maxGap time.Duration, first *cloc
 	if ended > began {
 		t.Took = ended - began
 	}
-	t.Took += spent(core, part.cooked, began, from, step.To)
+	went := clock{Stretch: series.Stretch{From: began, To: max(began, ended)}, seen: seen, there: there}
+	went.all = went.Stretch
+	if before := spent(core, part.cooked, began, from, step.To); before > 0 {
+		t.Took += before
+		went.all.From = part.cooked
+	}
 	if last, heated := part.again.Last(); heated {
 		cold, _ := part.again.First()
-		t.Took += spent(part.again, cold.At, last.At, from, step.To)
+		if after := spent(part.again, cold.At, last.At, from, step.To); after > 0 {
+			t.Took += after
+			went.all.To = max(went.all.To, last.At)
+		}
 	}
-	went := clock{Stretch: series.Stretch{From: began, To: max(began, ended)}, seen: seen, there: there}
 	went.gap = longestGapIn(core, series.Stretch{From: began, To: ended})
 	switch {
 	case t.Took > step.Within:

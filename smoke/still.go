@@ -9,9 +9,9 @@ import (
 	"example.org/lakelarder/units/series"
 )
 
-// A probe that shows exactly one value from the start of its record on is not read, or is broken: a core that is heated moves.
-// There is no time after which that is believed, and none before: a sensor that was never read shows 85.0 °C at once. The first
-// reading beside it, within the noise of a probe, says that the probe lives; one further off, that it did not before.
+// A probe that shows exactly one value from the start of its record on is not read, or is broken: a core that is heated
+// moves. There is no time for which that is believed: a sensor that was never read shows 85.0 °C at once. The first other
+// reading, within the noise of a probe, says that the probe lives; one further off, that it did not before.
 
 // stillAt is how many readings of a core, from the first on, show the same value.
 func stillAt(core series.Series[units.Temperature]) int {
@@ -39,7 +39,8 @@ func (d doubt) stands(cores []series.Series[units.Temperature], limit units.Temp
 			continue
 		}
 		last, _ := core.At(n - 1)
-		d.why = append(d.why, disbelief{probe: i, of: still, when: series.Stretch{From: first.At, To: last.At}, worst: first.Value})
+		when := series.Stretch{From: first.At, To: last.At}
+		d.why = append(d.why, disbelief{probe: i, of: still, when: when, worst: first.Value})
 		if !more {
 			d.dead = true
 			continue
@@ -54,8 +55,8 @@ func (d doubt) stands(cores []series.Series[units.Temperature], limit units.Temp
 	return d
 }
 
-// owed is how long a hold that is not met must go on, where all probes have been at the limit or above for some time: the
-// whole hold again where that was long enough and is not believed.
+// owed is how long a hold that is not met must go on, where all probes have been at the limit or above for some time:
+// the whole hold again where that was long enough and is not believed.
 func (l CoreLimit) owed(current time.Duration) time.Duration {
 	if current >= l.Hold {
 		return l.Hold

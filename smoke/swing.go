@@ -2,15 +2,15 @@ package smoke
 
 import "time"
 
-// A core lags behind its air: it does not turn from warming to cooling and back by more than the noise of a probe, three times
-// with less than a quarter of an hour between. Practice; one opened door turns it twice.
+// A core lags behind its air: it does not turn from warming to cooling and back by more than the noise of a probe, three
+// times with no more than a quarter of an hour between. Practice; one opened door turns it twice.
 const (
 	mostTurns = 3
 	turnTime  = 15 * time.Minute
 )
 
-// swing counts the turns of a core by more than the noise of a probe, those that follow each other soon. Its warmest or coldest
-// since the last turn is in quanta.
+// swing counts the turns of a core by more than the noise of a probe, those that follow each other soon. Its extreme is
+// the warmest or the coldest since the last turn, in quanta.
 type swing struct {
 	extreme float64
 	falling bool

@@ -21,12 +21,20 @@ var phs = dimension{
 }
 
 // ParsePH reads "6.2" or "pH 6.2", rounded once to the nearest thousandth.
-// Text that is not a number is a
-// ParseError; a value past the range a RangeError.
+// Text that is not a number is a ParseError; a value below 0 or above 14 a RangeError.
 func ParsePH(s string) (PH, error) {
 	v, err := phs.parse(strings.TrimPrefix(s, "pH"))
-	return PH(v), err
+	if err != nil {
+		return 0, err
+	}
+	if err := Check("pH", PH(v), 0, mostPH); err != nil {
+		return 0, err
+	}
+	return PH(v), nil
 }
+
+// mostPH is where the scale of water ends.
+const mostPH = 14 * PHUnit
 
 // String prints the value so that ParsePH gives it back to the quantum.
 func (p PH) String() string { return phs.format(int64(p)) }
@@ -36,5 +44,9 @@ func (p PH) MarshalText() ([]byte, error) { return []byte(p.String()), nil }
 
 // UnmarshalText is ParsePH; on an error the value stays as it was.
 func (p *PH) UnmarshalText(text []byte) error {
-	return phs.unmarshal([]byte(strings.TrimPrefix(string(text), "pH")), (*int64)(p))
+	v, err := ParsePH(string(text))
+	if err == nil {
+		*p = v
+	}
+	return err
 }

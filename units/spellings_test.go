@@ -57,7 +57,11 @@ func TestSpellings(t *testing.T) {
 		for _, symbol := range suggested {
 			found, ok := k.find(symbol)
 			require.True(t, ok, "%s: %s", k.name, symbol)
-			require.Equal(t, symbol, found, k.name)
+			unsure := false // a symbol that is refused itself is suggested by its name
+			for _, u := range k.unclear {
+				unsure = unsure || u.has(found)
+			}
+			require.Equal(t, unsure, symbol != found, "%s: %s", k.name, symbol)
 		}
 	}
 }

@@ -1,5 +1,7 @@
 package units
 
+import "strings"
+
 // UnitError says that a quantity is so small that a bare number was meant for it: 4350 is 4,350 nanometres. It is a range
 // error too.
 type UnitError struct {
@@ -22,5 +24,25 @@ func CheckUnit[Q Quantity](what string, got, least Q) error {
 	if got == 0 || got >= least || got <= -least {
 		return nil
 	}
-	return UnitError{What: what, Got: itoa(int64(got)) + " (" + text(got) + ")", Least: text(least)}
+	return UnitError{What: what, Got: itoa(int64(got)) + " (" + text(got) + ")", Least: plainest(least)}
+}
+
+// plainest is the text with the fewest digits, in whichever unit it has it, that is read as q: a thousandth of a psi and not
+// 0.006894757293168 kPa.
+func plainest[Q Quantity](q Q) string {
+	d := dimensionOf[Q]()
+	best := d.format(int64(q))
+	for i := range d.units {
+		u := &d.units[i]
+		if u.den != 1 {
+			continue
+		}
+		digits, _ := appendDecimal(nil, int64(q), u.num, 3)
+		short := joined(digits, u.names[0])
+		number, _, _ := strings.Cut(best, " ")
+		if back, err := d.parse(short); err == nil && back == int64(q) && significant(digits)+3 < significant([]byte(number)) {
+			best = short
+		}
+	}
+	return best
 }

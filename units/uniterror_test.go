@@ -23,6 +23,12 @@ func ExampleUnitError() {
 	// Output: dose 3 (0.0000000003 %): was the unit left out? Expected 0 or at least 0.001 %
 }
 
+// The least is shown in the unit in which it is a plain figure.
+func TestCheckUnitIsPlain(t *testing.T) {
+	require.EqualError(t, units.CheckUnit[units.Pressure]("error of the dial", 5, units.PSI/1000),
+		"error of the dial 5 (0.000000000000039 kPa): was the unit left out? Expected 0 or at least 0.001 psi")
+}
+
 // Zero is stated, and a sign changes nothing: only the size says that a unit is missing.
 func TestCheckUnit(t *testing.T) {
 	for _, q := range []units.Length{0, units.Millimetre, -units.Millimetre, math.MaxInt64, math.MinInt64} {

@@ -25,15 +25,15 @@ func TestDemo(t *testing.T) {
 		"kitchen two hours: 3 h 45 min recorded, at most 2 h published, too long by 105 min", "(2 h 00 min to 35 h 40 min); not met [2]",
 		"Do: Do not eat, smoke, dry, can or freeze this fish", "Why: time until bled and gutted: 130 min stated", "Why: nothing was found against it.",
 		"Do: Keep the fish at 38 °F or below", "Load 17.65 lb. For 68 lb of fish", "12.5 lb to chill the fish", "1.63 lb to hold the box",
-		"12 h 40 min to 31 h 40 min into the kitchen refrigerator: 37.1 °F to 43 °F", "Above 40 °F: 23 h 52 min in all, first after 0 h 00 min",
-		"164 % not met: table A-2, Listeria monocytogenes; spared, for the heat to come undoes it", "188 % not met: kitchen two hours", "98 % met: table A-2, Yersinia", "The refrigerator brought the fish to 43 °F: not met",
+		"12 h 40 min to 31 h 40 min into the kitchen refrigerator: 37.1 °F to 43 °F", "Above 40 °F: 24 h 37 min in all, first after 0 h 00 min",
+		"174 % not met: table A-2, Listeria monocytogenes; spared, for the heat to come undoes it", "188 % not met: kitchen two hours", "98 % met: table A-2, Yersinia", "The refrigerator brought the fish to 43 °F: not met",
 		"3 F° too warm for any food, 40 °F", "Listeria monocytogenes: 24 h allowed in place of 7 days", "From the hook to the ice: not met", "From the hook to the ice: met",
 		"what is exceeded stays so", "1 h 10 min left of kitchen two hours", "3.5 days on melting ice", "whatever is left of that, the verdict above stands",
 		"of 11.8 days printed for salmon: 8.3 days left on ice", "of 9.0 days to 20.0 days printed for freshwater fish of temperate waters: ", "22.7 % used", "The record must be of the warmest part inside the fish")
 	metric := program.Printed(t, "-units", "metric", "-sources")
 	trial.Page(t, metric, 40)
 	trial.System(t, metric, "metric", "in °F")
-	trial.Contains(t, metric, "2.8 °C to 6.1 °C", "Above 4.4 °C: 23 h 52 min in all",
+	trial.Contains(t, metric, "2.8 °C to 6.1 °C", "Above 4.4 °C: 24 h 37 min in all",
 		"(recalled: check the document before relying on it)")
 }
 
@@ -66,7 +66,7 @@ func TestContradiction(t *testing.T) {
 	require.NoError(t, err)
 	trial.Page(t, out, 40)
 	trial.Contains(t, out, "VERDICT: NOT MET: coho not met, whitefish cannot tell\n",
-		"WHITEFISH: CANNOT TELL\nWhy: core that warms: 110 °F (43.4 °C) recorded", "impossible, from minute 590 to 600")
+		"WHITEFISH: CANNOT TELL\nWhy: core: 110 °F (43.4 °C) recorded", "impossible, from minute 590 to 600")
 	var broken []trial.Change
 	for minute := 600; minute <= 650; minute += 10 {
 		broken = append(broken, trial.Change{"whitefish.csv", fmt.Sprintf("\n%d,32.0", minute),

@@ -109,8 +109,8 @@ var (
 )
 
 // ownModules are directories with a module of their own: a check that needs a third party which no importer of this module is to have in
-// its module graph. icstest reads the calendar with a parser that others keep.
-var ownModules = []string{"examples/internal/calendar/icstest"}
+// its module graph. icstest reads the calendar with a parser that others keep; browsertest drives a browser.
+var ownModules = []string{"examples/internal/calendar/icstest", "examples/page/browsertest"}
 
 // topLevel is everything that stands at the top; there is no root package, which would be a second name for everything.
 var topLevel = []string{

@@ -35,3 +35,30 @@ func TestLongRecords(t *testing.T) {
 	_, err = pint.Warm(units.Celsius(10), restless(12*time.Hour), lethality.Point{}, 9*time.Second)
 	require.NoError(t, err)
 }
+
+// Bare numbers for a D and for reductions are refused by their size, and the least is not.
+func TestTargetOfBareNumbers(t *testing.T) {
+	for _, c := range []struct {
+		d       time.Duration
+		logs    lethality.Logs
+		refused string
+	}{
+		{5, lethality.Logs(12), "D 5 (5ns): was the unit left out?"},
+		{time.Microsecond - 1, lethality.Logs(12 * lethality.One), "D 999 (999ns): was the unit left out?"},
+		{time.Second, lethality.Logs(12), "log reductions 12 (0.000000000012): was the unit left out?"},
+		{time.Second, lethality.Logs(lethality.One/1_000_000 - 1), "was the unit left out?"},
+		{time.Second, lethality.Logs(lethality.One / 1_000_000), ""},
+		{time.Microsecond, lethality.Logs(12 * lethality.One), ""},
+		{time.Second, 0, ""},
+		{0, lethality.Logs(12 * lethality.One), "D 0 min is out of range: expected more than 0 min"},
+	} {
+		_, err := lethality.Target(c.d, c.logs)
+		if c.refused == "" {
+			require.NoError(t, err)
+			continue
+		}
+		require.ErrorIs(t, err, units.ErrRange)
+		require.ErrorContains(t, err, c.refused)
+		require.NotContains(t, err.Error(), "1ns to")
+	}
+}

@@ -172,9 +172,9 @@ func TestSimpsonByHand(t *testing.T) {
 
 // What is required rounds up, what was reached rounds down.
 func TestRoundingIsToTheSafeSide(t *testing.T) {
-	d, err := lethality.Target(10, lethality.Logs(lethality.One/3))
+	d, err := lethality.Target(10*time.Microsecond, lethality.Logs(lethality.One/3))
 	require.NoError(t, err)
-	require.Equal(t, time.Duration(4), d.Time)
+	require.Equal(t, time.Duration(3_334), d.Time)
 	logs, err := lethality.Reductions(2, 3)
 	require.NoError(t, err)
 	require.Equal(t, lethality.Logs(666_666_666_666), logs.Reductions)

@@ -23,7 +23,7 @@ func reductions(f, d time.Duration) (Logs, error) {
 	if err := units.CheckDuration("F", f, 0, longest); err != nil {
 		return 0, err
 	}
-	if err := units.CheckDuration("D", d, 1, longest); err != nil {
+	if err := aboveZero("D", d); err != nil {
 		return 0, err
 	}
 	logs, err := units.ProrateDown(units.One, units.Ratio(f), units.Ratio(d))
@@ -38,11 +38,37 @@ func reductions(f, d time.Duration) (Logs, error) {
 // mostLogs is how many whole reductions Logs hold.
 const mostLogs = math.MaxInt64 / time.Duration(One)
 
+// The least D and the least reductions that anybody means: smaller ones are bare numbers. Practice, no source.
+const (
+	leastD    = time.Microsecond
+	leastLogs = Logs(One / 1_000_000)
+)
+
+// aboveZero returns a RangeError unless a time is more than nothing and within what this package counts.
+func aboveZero(what string, d time.Duration) error {
+	if d > 0 && d <= longest {
+		return nil
+	}
+	return units.RangeError{What: what, Got: units.Lasting(d), Low: units.Lasting(0), LowExclusive: true}
+}
+
 // Target returns the F for so many log10 reductions at a D: reductions·D, rounded up to the nanosecond. Target(D,
-// Logs(12*One)) is the 12-D of canning. D must be above zero and the reductions 0 to 1,000; otherwise a RangeError.
+// Logs(12*One)) is the 12-D of canning. D must be above zero and the reductions 0 to 1,000; otherwise a RangeError. A D
+// below a microsecond and reductions between zero and a millionth are bare numbers, and a UnitError.
 func Target(d time.Duration, reductions Logs) (Equivalent, error) {
-	if err := units.CheckDuration("D", d, 1, longest); err != nil {
+	if err := aboveZero("D", d); err != nil {
 		return Equivalent{}, err
+	}
+	if d < leastD {
+		return Equivalent{}, units.UnitError{
+			What: "D", Got: strconv.FormatInt(int64(d), 10) + " (" + units.Lasting(d) + ")", Least: units.Lasting(leastD),
+		}
+	}
+	if reductions > 0 && reductions < leastLogs {
+		return Equivalent{}, units.UnitError{
+			What: "log reductions", Got: strconv.FormatInt(int64(reductions), 10) + " (" + Number(reductions).String() + ")",
+			Least: Number(leastLogs).String(),
+		}
 	}
 	if err := Number(reductions).check("log reductions", 0, 1_000*One); err != nil {
 		return Equivalent{}, err
@@ -100,7 +126,7 @@ func DFromCounts(before, after int64, between time.Duration) (Equivalent, error)
 			What: "count before", Got: strconv.FormatInt(before, 10), Low: strconv.FormatInt(after, 10), LowExclusive: true,
 		}
 	}
-	if err := units.CheckDuration("time between counts", between, 1, longest); err != nil {
+	if err := aboveZero("time between counts", between); err != nil {
 		return Equivalent{}, err
 	}
 	d, err := ceiled("D", float64(between)/portable.Log10(float64(before)/float64(after)))

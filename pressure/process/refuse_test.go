@@ -46,6 +46,7 @@ func TestRefusalMessages(t *testing.T) {
 	whole := process.Request{Product: process.Fish, Pack: process.RawPack, Jar: process.Pint, Gauge: process.Dial, Altitude: units.State(units.Length(0))}
 	for message, change := range map[string]func(*process.Request){
 		"a product that is not stated; there are tables for fish, smoked fish and tuna":                            func(q *process.Request) { q.Product = 0 },
+		"an unknown product(77); there are tables for fish, smoked fish and tuna":                                  func(q *process.Request) { q.Product = 77 },
 		"fish in the pack precooked; its tables are for packs: raw":                                                func(q *process.Request) { q.Pack = process.Precooked },
 		"raw fish in half-gallon jars; its tables are for jars: half-pint, 12 oz, pint and quart":                  func(q *process.Request) { q.Jar = process.HalfGallon },
 		"raw fish in jars of a size that is not stated; its tables are for jars: half-pint, 12 oz, pint and quart": func(q *process.Request) { q.Jar = 0 },

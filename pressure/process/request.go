@@ -49,6 +49,9 @@ func productWords(p Product) string {
 	if p == 0 {
 		return "a product that is not stated"
 	}
+	if !products.Known(p) {
+		return "an unknown " + p.String()
+	}
 	return p.String()
 }
 

@@ -1,10 +1,8 @@
 package series
 
 import (
-	"fmt"
 	"io"
 	"strings"
-	"unicode/utf8"
 )
 
 // Column is one column of a record: its name without the unit, and its readings.
@@ -16,7 +14,9 @@ type Column[T Value] struct {
 // ReadColumn returns one column of a plain record, one that says everything itself: cells parted by commas,
 // lines that start with # left out, then a header whose cells carry the units, as in "time (min),core (°C)". The
 // column is named without its unit, exactly as written; an empty name takes the only column that T can hold.
-// Columns not asked for by name may hold anything but a date or AM and PM beside a clock without.
+// Columns not asked for by name may hold anything but a date or AM and PM beside a clock without. A pressure that is
+// headed absolute is taken by its name only, one headed vacuum not at all, and a remark that states another unit is
+// refused.
 //
 // Time is counted (ms, s, min, h), kept as written, or read off a clock (see the heading "clock"
 // or "time (hh:mm)"): 21:05, 21:05:30, 2026-08-01 21:05:00 or RFC 3339, all rows alike; the first
@@ -73,6 +73,10 @@ func plainRows[T Value](file *plainFile, choose func(header) ([]heading, error))
 			return nil, head.fault(h, err)
 		}
 		body.scales = append(body.scales, s)
+	}
+	file.other = func(text string) error { return otherThan(kindOf[T](), chosen, text) }
+	if err := file.other(file.said); err != nil {
+		return nil, LineError{Line: file.saidAt, Text: short(file.said), Err: err}
 	}
 	if err := body.read(); err != nil {
 		return nil, err
@@ -170,77 +174,4 @@ func (b *plainBody[T]) value(i int, h heading, cells []string) (int64, error) {
 		return 0, wrap(ErrAmbiguous, "with the digits of the next cell it may be one number with a decimal comma")
 	}
 	return q, nil
-}
-
-// plainFile hands out the rows of a plain record and knows the line each began on.
-type plainFile struct {
-	lines *lines
-	line  int
-	width int // cells of the header
-}
-
-// header reads the first row as headings.
-func (f *plainFile) header() (header, error) {
-	cells, err := f.next()
-	if err == io.EOF {
-		return header{}, LineError{Line: 1, Err: wrap(ErrEmpty, "the file is empty")}
-	}
-	if err != nil {
-		return header{}, err
-	}
-	f.width = len(cells)
-	all := strings.Join(cells, ",")
-	switch {
-	case !utf8.ValidString(all):
-		return header{}, LineError{Line: f.line, Text: short(all), Err: wrap(ErrHeader,
-			"the file is not UTF-8; save it as that")}
-	case len(cells) == 1 && strings.ContainsAny(all, ";\t"):
-		return header{}, LineError{Line: f.line, Text: short(all), Err: wrap(ErrHeader,
-			"cells are parted by commas, not semicolons or tabs")}
-	}
-	h := header{line: f.line}
-	for i, cell := range cells {
-		h.headings = append(h.headings, newHeading(i, cell))
-	}
-	return h, nil
-}
-
-// next returns the next row, which is good until the row after it, or io.EOF.
-func (f *plainFile) next() ([]string, error) {
-	for {
-		raw, err := f.lines.line()
-		if err != nil {
-			return nil, err
-		}
-		if len(raw) == 0 || raw[0] == '#' {
-			continue
-		}
-		f.line = f.lines.n
-		cells, err := f.lines.split(string(raw))
-		if err != nil {
-			return nil, plainFault(err)
-		}
-		if f.width > 0 && len(cells) != f.width {
-			hint := fmt.Sprintf("%d where the header has %d", len(cells), f.width)
-			if len(cells) > f.width {
-				hint += "; a decimal mark is a point, not a comma"
-			}
-			return nil, LineError{Line: f.line, Text: short(strings.Join(cells, ",")), Err: wrap(ErrRagged, hint)}
-		}
-		return cells, nil
-	}
-}
-
-// plainFault leaves out the line of a fault of quotation, which may be long.
-func plainFault(err error) error {
-	if fault, ok := err.(LineError); ok {
-		fault.Text = ""
-		return fault
-	}
-	return err
-}
-
-// fault is a LineError at a cell of the row read last.
-func (f *plainFile) fault(h heading, cells []string, err error) error {
-	return LineError{Line: f.line, Column: short(h.name), Text: strings.Clone(short(strings.TrimSpace(cells[h.index]))), Err: err}
 }

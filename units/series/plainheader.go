@@ -134,6 +134,9 @@ func (h header) one(name string, want kind) ([]heading, error) {
 		if len(found) > 1 {
 			return nil, h.fault(found[1], wrap(ErrHeader, "a second column of "+string(want)+" beside "+found[0].name+"; ask for one by name"))
 		}
+		if err == nil && want == pressure {
+			err = h.reference(found, false)
+		}
 		return found, err
 	}
 	var found []heading
@@ -153,6 +156,11 @@ func (h header) one(name string, want kind) ([]heading, error) {
 		return nil, LineError{Line: h.line, Column: name, Err: wrap(ErrHeader, "no column of that name")}
 	case len(found) > 1:
 		return nil, h.fault(found[1], wrap(ErrHeader, "two columns of that name"))
+	}
+	if want == pressure {
+		if err := h.reference(found, true); err != nil {
+			return nil, err
+		}
 	}
 	return found, nil
 }

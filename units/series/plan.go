@@ -98,6 +98,9 @@ func (p *plan[T]) columns() (err error) {
 	if p.value, err = p.find(p.format.Value); err != nil {
 		return err
 	}
+	if _, vacuum := saysReference(p.name(p.value)); vacuum && kindOf[T]() == pressure {
+		return LineError{Line: p.headerLine, Column: p.name(p.value), Err: wrap(ErrUnit, "a vacuum counts downward from the pressure of the air")}
+	}
 	p.need = p.value
 	if h := p.format.UnitColumn; !h.isZero() {
 		if p.unitColumn, err = p.find(h); err != nil {

@@ -3,6 +3,7 @@ package series
 import (
 	"time"
 
+	"example.org/lakelarder/internal/wire"
 	"example.org/lakelarder/units"
 )
 
@@ -16,6 +17,12 @@ type Reading[T Value] struct {
 	At    time.Duration
 	Value T
 }
+
+// MarshalJSON writes the reading with its time and its value, each with its unit.
+func (r Reading[T]) MarshalJSON() ([]byte, error) { return wire.Marshal(r) }
+
+// UnmarshalJSON reads what MarshalJSON writes, strictly.
+func (r *Reading[T]) UnmarshalJSON(data []byte) error { return wire.Unmarshal(data, r) }
 
 // quantaOf returns the value's whole number, and false for a temperature that is not set.
 func quantaOf[T Value](v T) (int64, bool) {

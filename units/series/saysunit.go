@@ -81,3 +81,48 @@ func (s *sniffer) askAbsolute(i int) {
 		"Column %d %q says that the pressure is absolute. Is it to be read as it stands, for a use that takes absolute pressures?",
 		i+1, short(c.name))
 }
+
+// remark keeps the first remark before the header that states a unit, and refuses one between the rows that states
+// another.
+func (f *plainFile) remark(text string) error {
+	if f.other != nil {
+		if err := f.other(text); err != nil {
+			return LineError{Line: f.lines.n, Text: short(text), Err: err}
+		}
+		return nil
+	}
+	for _, k := range []kind{temperature, pressure, mass, ratio} {
+		if _, ok := unitSaid(k, text); ok && f.said == "" {
+			f.said, f.saidAt = text, f.lines.n
+		}
+	}
+	return nil
+}
+
+// otherThan says what is wrong with a remark that states a unit which none of the columns has.
+func otherThan(k kind, columns []heading, text string) error {
+	said, ok := unitSaid(k, text)
+	if !ok {
+		return nil
+	}
+	for _, h := range columns {
+		if unit, known := spelt(k, h.unit); !known || unit == said {
+			return nil
+		}
+	}
+	return wrap(ErrUnit, "the remark says "+said+", and the heading "+columns[0].unit)
+}
+
+// reference refuses a pressure that its heading says is no gauge pressure, unless it is asked for by name and counts
+// upward.
+func (h header) reference(found []heading, named bool) error {
+	for _, c := range found {
+		switch absolute, vacuum := saysReference(c.name); {
+		case vacuum:
+			return h.fault(c, wrap(ErrUnit, "a vacuum counts downward from the pressure of the air"))
+		case absolute && !named:
+			return h.fault(c, wrap(ErrUnit, "an absolute pressure is no gauge pressure; ask for the column by its name"))
+		}
+	}
+	return nil
+}

@@ -22,21 +22,9 @@ func (t *Terms) believed(record series.Series[units.Temperature]) (course, error
 		c.warm = make([]uint64, record.Len()/64+1)
 	}
 	before, _ := record.First()
-	if !t.marked() && !before.Value.Above(meltingIce) {
-		if extent, ok := record.Extent(); ok && t.plain(extent) {
-			c.seen = plainly(record)
-			return c, nil
-		}
-	}
 	k := keeping{record: record}
 	var legs []leg
 	for i := 0; i < record.Len(); i++ {
-		if k.kept == nil {
-			if i = c.seen.glide(&c.believing, record, i); i == record.Len() {
-				break
-			}
-			before = c.seen.Last
-		}
 		r, _ := record.At(i)
 		is, warm, err := c.seen.take(&c.believing, r)
 		if err != nil {
@@ -90,18 +78,4 @@ func (k *keeping) left() (series.Series[units.Temperature], error) {
 		return k.record, chain.CheckCount(1)
 	}
 	return series.New(k.kept)
-}
-
-// plain reports at a glance whether a record has nothing to doubt and never warms: most that lie in ice.
-func (t *Terms) plain(x series.Extent[units.Temperature]) bool {
-	span, err := x.High.Sub(x.Low)
-	return err == nil && span <= rises && !x.High.Above(meltingIce) && x.Low.AtLeast(chain.Frozen()) &&
-		(x.Longest.Length() <= longestBlind || t.Undisturbed)
-}
-
-// plainly is what is seen of a plain record.
-func plainly(record series.Series[units.Temperature]) followed {
-	start, _ := record.First()
-	end, _ := record.Last()
-	return followed{Start: start.At, End: end.At, Seen: record.Len(), Taken: record.Len(), Last: end}
 }

@@ -107,7 +107,7 @@ func (r *Report) condition() (verdict.Finding, bool) {
 		if a := &r.Allowances[i]; a.Spared == HeatUndoesIt && a.Verdict != verdict.Met {
 			return verdict.Finding{
 				Rule: RuleLaterStep, What: "verdict of the later step, " + r.Terms.Use.String(), Kind: verdict.Missing,
-				Verdict: verdict.Met, Wanted: units.InWords("met"), Citation: laterSource, Known: laterStep,
+				Verdict: verdict.Met, Citation: laterSource, Known: laterStep,
 			}, true
 		}
 	}

@@ -24,14 +24,13 @@ func Audit(record series.Series[units.Temperature], terms Terms) (Report, error)
 		return Report{}, err
 	}
 	terms = terms.filled()
-	c, err := terms.believed(record)
+	w, err := terms.walked(record)
 	if err != nil {
 		return Report{}, err
 	}
-	w := walked(c, terms.MaxGap)
 	start, _ := w.record.First()
 	r := Report{Terms: terms, Unknown: w.unknown, LongestGap: w.longest, Highest: w.highest}
-	r.judge(terms.judges(), w.total, w, &c.seen, start)
+	r.judge(terms.judges(), w.total, w, &w.seen, start)
 	return r, nil
 }
 

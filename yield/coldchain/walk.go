@@ -25,43 +25,97 @@ type walk struct {
 
 const stride = 32 // measured: fewer readings to walk again for each moment, for 60 kB more on ten thousand
 
-func walked(c course, maxGap time.Duration) *walk {
+// walked goes through a record: in one pass, and where a reading is left out or legs are not lines, in two.
+func (t *Terms) walked(record series.Series[units.Temperature]) (*walk, error) {
+	if !t.marked() {
+		w := newWalk(course{record: record, believing: t.believing()}, t.MaxGap)
+		if straight, err := w.straight(); straight || err != nil {
+			return w, err
+		}
+	}
+	c, err := t.believed(record)
+	if err != nil {
+		return nil, err
+	}
+	w := newWalk(c, t.MaxGap)
+	w.legged()
+	return w, nil
+}
+
+func newWalk(c course, maxGap time.Duration) *walk {
 	w := &walk{course: c, maxGap: maxGap, total: newLedger(), scratch: newLedger(), pieces: make([]piece, 0, len(edges))}
 	w.marks = make(ledger, 0, len(w.total)*(w.record.Len()/stride+1))
-	record, marked := c.record, c.warm != nil
-	before, _ := record.First()
-	highest := before
-	longest, longestTo := time.Duration(0), time.Duration(0)
-	hint := 1
-	for i := 1; i < record.Len(); i++ {
+	w.highest, _ = w.record.First()
+	return w
+}
+
+// straight walks a record whose legs are its lines, and follows it; false where a reading is not believed.
+func (w *walk) straight() (bool, error) {
+	record, n, hint := w.record, w.record.Len(), 1
+	g := glided{highest: w.highest}
+	for i := 0; i < n; i++ {
 		if i%stride == 1 {
 			w.marks = append(w.marks, w.total...)
 		}
-		next, _ := record.At(i)
-		if next.Value.Above(highest.Value) {
-			highest = next
-		}
-		gap := next.At - before.At
-		if gap > longest {
-			longest, longestTo = gap, next.At
-		}
-		switch v := between(before, next); {
-		case gap > maxGap:
-			w.unknown += gap
-		case marked:
-			w.total.walk(w.line(i, before, next), &hint, w.pieces)
-		case v.inCell(hint):
-			w.total[2*hint] += v.dt
-		default:
-			w.pieces, hint = v.pieces(w.pieces[:0], hint)
-			for _, p := range w.pieces {
-				w.total[p.cell] += p.length
+		if i > 0 {
+			g.low, g.high, g.spent = edges[hint-1], edges[hint], 0
+			j := w.seen.glide(&w.believing, record, i, min(n, i+stride-(i-1)%stride), &g)
+			if w.total[2*hint] += g.spent; j > i {
+				i = j - 1
+				continue
 			}
+		}
+		before := w.seen.Last
+		r, _ := record.At(i)
+		is, warm, err := w.seen.take(&w.believing, r)
+		if err != nil || is == leftOut || is == first && i > 0 {
+			return false, err
+		}
+		if is == follows {
+			w.enter(before, r, warm, &g, &hint)
+		}
+	}
+	w.highest, w.longest = g.highest, g.longest
+	return true, nil
+}
+
+// enter enters the line between two readings that do not glide.
+func (w *walk) enter(before, r series.Reading[units.Temperature], warm bool, g *glided, hint *int) {
+	if r.Value.Above(g.highest.Value) {
+		g.highest = r
+	}
+	gap := series.Stretch{From: before.At, To: r.At}
+	if gap.Length() > g.longest.Length() {
+		g.longest = gap
+	}
+	if gap.Length() > w.maxGap {
+		w.unknown += gap.Length()
+		return
+	}
+	w.legs = w.seen.legs(w.legs[:0], &w.believing, before, r, warm)
+	w.total.walk(w.legs, hint, w.pieces)
+}
+
+// legged walks a record by its legs, as it was believed.
+func (w *walk) legged() {
+	hint := 1
+	before, _ := w.record.First()
+	for i := 1; i < w.record.Len(); i++ {
+		if i%stride == 1 {
+			w.marks = append(w.marks, w.total...)
+		}
+		next, _ := w.record.At(i)
+		if next.Value.Above(w.highest.Value) {
+			w.highest = next
+		}
+		if gap := next.At - before.At; gap > w.maxGap {
+			w.unknown += gap
+		} else {
+			w.total.walk(w.line(i, before, next), &hint, w.pieces)
 		}
 		before = next
 	}
-	w.highest, w.longest = highest, series.Stretch{From: longestTo - longest, To: longestTo}
-	return w
+	w.longest = w.record.LongestGap()
 }
 
 // line is the legs between reading i and the one before.

@@ -96,7 +96,7 @@ func ReadLog[T series.Value](path, name, field string, stated series.Format) (Lo
 	if err != nil {
 		return Log[T]{}, err
 	}
-	proposal, err := series.Sniff[T](head(data), stated)
+	proposal, err := series.Sniff[T](Head(data), stated)
 	if err != nil {
 		return Log[T]{}, fmt.Errorf("%s: %w", full, err)
 	}
@@ -114,11 +114,11 @@ func ReadLogs[T series.Value](path, name, field string, stated series.Format) ([
 	if err != nil {
 		return nil, err
 	}
-	proposal, err := series.Sniff[T](head(data), stated)
+	proposal, err := series.Sniff[T](Head(data), stated)
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", full, err)
 	}
-	if err := passedOver[T](full, head(data), stated, proposal); err != nil {
+	if err := passedOver[T](full, Head(data), stated, proposal); err != nil {
 		return nil, err
 	}
 	if len(proposal.Questions) == 0 || proposal.Questions[0].Ask != series.AskColumn {
@@ -183,7 +183,7 @@ func readAsProposed[T series.Value](full string, data []byte, proposal series.Pr
 	if open := strings.LastIndex(column, " ("); open > 0 {
 		column = column[:open]
 	}
-	read := filepath.Base(full) + " " + readAs(proposal.Format)
+	read := filepath.Base(full) + " " + ReadAs(proposal.Format)
 	if len(log.Rows) > 0 {
 		first := log.Rows[0]
 		read += fmt.Sprintf("; %d rows hold no reading, the first in line %d (%s)", len(log.Rows), first.Line,
@@ -192,8 +192,8 @@ func readAsProposed[T series.Value](full string, data []byte, proposal series.Pr
 	return Log[T]{Name: column, Series: log.Series, Rows: log.Rows, Read: read}, nil
 }
 
-// head is the first lines and the last, cut at line ends: Sniff takes a mebibyte.
-func head(data []byte) []byte {
+// Head is the first lines and the last, cut at line ends: Sniff takes a mebibyte.
+func Head(data []byte) []byte {
 	const most = 1 << 19
 	if len(data) <= 2*most {
 		return data
@@ -210,8 +210,8 @@ func locationOf(zone string) (*time.Location, error) {
 	return time.LoadLocation(zone)
 }
 
-// readAs says on which reading of the file the answer rests.
-func readAs(f series.Format) string {
+// ReadAs says on which reading of the file the answer rests.
+func ReadAs(f series.Format) string {
 	text := "read as "
 	for i, t := range f.Time {
 		if i > 0 {

@@ -4,6 +4,7 @@ import (
 	"math"
 	"time"
 
+	"example.org/lakelarder/internal/portable"
 	"example.org/lakelarder/units"
 	"example.org/lakelarder/units/cite"
 )
@@ -114,7 +115,7 @@ func MeltTest(before, after units.Mass, outside units.Temperature, d time.Durati
 // lid or a drain: no box keeps ice better.
 func leastMelted(ice units.Mass, outside units.Temperature, d time.Duration) (units.Mass, error) {
 	const foam, density, latent = 0.02 / 0.15, 917., 334e3 // W/(m² K), kg/m³, J/kg
-	surface := math.Cbrt(36*math.Pi) * math.Pow(units.Float(ice, units.Kilogram)/density, 2./3)
+	surface := portable.Pow(36*math.Pi, 1./3) * portable.Pow(units.Float(ice, units.Kilogram)/density, 2./3)
 	return units.OfFloat(foam*surface*outside.Celsius()*d.Seconds()/latent, units.Kilogram)
 }
 
