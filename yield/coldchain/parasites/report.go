@@ -65,6 +65,9 @@ func reported(all []judged, record bool) Report {
 	for i := range all {
 		r.Lines[i] = all[i].Line
 		if all[i].Rule.Standing == Deciding && all[i].Verdict == best && best != verdict.Met && !slices.Contains(findings, all[i].finding) {
+			if findings == nil {
+				findings = make([]verdict.Finding, 0, len(all))
+			}
 			findings = append(findings, all[i].finding)
 		}
 	}

@@ -130,7 +130,7 @@ type Believed struct {
 func Believe(record series.Series[units.Temperature]) (Believed, error) {
 	b := BeliefOf(Thinnest)
 	out := Believed{Record: record}
-	var kept []series.Reading[units.Temperature]
+	kept := make([]series.Reading[units.Temperature], 0, record.Len())
 	away, fault := false, units.Temperature{}
 	for _, r := range record.Readings() {
 		n := len(kept)
