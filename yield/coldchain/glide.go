@@ -15,10 +15,7 @@ func (f *followed) glide(b *believing, record series.Series[units.Temperature], 
 	if f.Taken == 0 || f.Away || f.Fault.IsSet() || f.Frozen || b.terms.marked() {
 		return i
 	}
-	longest := b.terms.MaxGap
-	if !b.terms.Undisturbed {
-		longest = min(longest, longestBlind)
-	}
+	longest := b.terms.longestGlance()
 	low, high := b.belief.Reach()
 	low = max(low, chain.Quanta(chain.Frozen()))
 	noise, core, still, warming := int64(chain.Noise), b.core, b.still, f.Warm
@@ -73,4 +70,13 @@ func (f *followed) glide(b *believing, record series.Series[units.Temperature], 
 	f.Same, f.SameSince = same, sameSince
 	f.Seen, f.Taken, f.End = f.Seen+i-start, f.Taken+i-start, f.Last.At
 	return i
+}
+
+// longestGlance returns the longest gap that needs no look: the one accepted, and in a disturbed place no longer than
+// longestBlind.
+func (t Terms) longestGlance() time.Duration {
+	if t.Undisturbed {
+		return t.MaxGap
+	}
+	return min(t.MaxGap, longestBlind)
 }
