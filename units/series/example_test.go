@@ -261,11 +261,3 @@ func ExampleSeries_FirstBelow() {
 	fmt.Println(at, found, err)
 	// Output: 35m0s true <nil>
 }
-
-// For a loop over a long record that counts: 0 °C is 273.15 K, in quanta of a nine-millionth of a kelvin.
-func ExampleSeries_QuantaAt() {
-	s, err := series.New([]series.Reading[units.Temperature]{{At: time.Minute, Value: units.Celsius(0)}})
-	at, quanta := s.QuantaAt(0)
-	fmt.Println(time.Duration(at), quanta == int64(units.Celsius(0).AboveAbsoluteZero()), err)
-	// Output: 1m0s true <nil>
-}

@@ -62,15 +62,6 @@ func (s Series[T]) At(i int) (Reading[T], bool) {
 	return Reading[T]{At: time.Duration(s.at[i]), Value: ofQuanta[T](s.q[i])}, true
 }
 
-// QuantaAt returns the time and the value of reading i, from zero to Len() - 1, as whole numbers, nanoseconds and quanta: for
-// loops over long records, which count in them. A temperature counts from absolute zero. Any other i is zero twice.
-func (s Series[T]) QuantaAt(i int) (at, quanta int64) {
-	if uint(i) < uint(len(s.at)) && i < len(s.q) {
-		return s.at[i], s.q[i]
-	}
-	return 0, 0
-}
-
 // Readings returns a fresh copy of all readings in order, nil for an empty series.
 func (s Series[T]) Readings() []Reading[T] {
 	if len(s.at) == 0 {

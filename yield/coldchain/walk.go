@@ -28,29 +28,38 @@ const stride = 32 // measured: fewer readings to walk again for each moment, for
 func walked(c course, maxGap time.Duration) *walk {
 	w := &walk{course: c, maxGap: maxGap, total: newLedger(), scratch: newLedger(), pieces: make([]piece, 0, len(edges))}
 	w.marks = make(ledger, 0, len(w.total)*(w.record.Len()/stride+1))
-	record, marked := c.record, c.warm != nil
-	at, q := record.QuantaAt(0)
-	hottest, hottestAt, longest, longestTo := q, 0, int64(0), int64(0)
+	w.highest, _ = w.record.First()
 	hint := 1
-	for i := 1; i < record.Len(); i++ {
-		if i%stride == 1 {
+	var at, quanta [block + 1]int64
+	for i := 1; i < w.record.Len(); i += block {
+		n := w.record.Copy(i-1, at[:], quanta[:])
+		hint = w.enter(i, at[:n], quanta[:n], hint)
+	}
+	return w
+}
+
+// enter enters the lines between readings, of which the second is number i of the record.
+func (w *walk) enter(i int, at, quanta []int64, hint int) int {
+	maxGap, marked := int64(w.maxGap), w.warm != nil
+	hottest, hottestAt, longest := chain.Quanta(w.highest.Value), -1, int64(w.longest.Length())
+	for k := 1; k < len(quanta) && k < len(at); k++ {
+		if (i+k-1)%stride == 1 {
 			w.marks = append(w.marks, w.total...)
 		}
-		now, next := record.QuantaAt(i)
-		if next > hottest {
-			hottest, hottestAt = next, i
+		v := interval{dt: at[k] - at[k-1], a: quanta[k-1], b: quanta[k]}
+		if v.b > hottest {
+			hottest, hottestAt = v.b, i+k-1
 		}
-		v := interval{dt: now - at, a: q, b: next}
 		if v.dt > longest {
-			longest, longestTo = v.dt, now
+			longest, w.longest = v.dt, series.Stretch{From: time.Duration(at[k-1]), To: time.Duration(at[k])}
 		}
 		switch {
-		case v.dt > int64(maxGap):
+		case v.dt > maxGap:
 			w.unknown += time.Duration(v.dt)
 		case marked:
-			before, _ := record.At(i - 1)
-			here, _ := record.At(i)
-			w.total.walk(w.line(i, before, here), &hint, w.pieces)
+			before, _ := w.record.At(i + k - 2)
+			here, _ := w.record.At(i + k - 1)
+			w.total.walk(w.line(i+k-1, before, here), &hint, w.pieces)
 		case v.inCell(hint):
 			w.total[2*hint] += v.dt
 		default:
@@ -59,11 +68,11 @@ func walked(c course, maxGap time.Duration) *walk {
 				w.total[p.cell] += p.length
 			}
 		}
-		at, q = now, next
 	}
-	w.highest, _ = record.At(hottestAt)
-	w.longest = series.Stretch{From: time.Duration(longestTo - longest), To: time.Duration(longestTo)}
-	return w
+	if hottestAt >= 0 {
+		w.highest, _ = w.record.At(hottestAt)
+	}
+	return hint
 }
 
 // line is the legs between reading i and the one before.
