@@ -51,7 +51,6 @@ func askGrid(r *results, s []any) {
 	r.add("Series.Copy", nil, []any{n, times, quanta}, s[0])
 	r.sweep("Series.Len", record.Len, s)
 	r.sweep("Series.At", record.At, s, these(0, 3, 1_000))
-	r.sweep("Series.QuantaAt", record.QuantaAt, s, these(-1, 0, 3, 1_000))
 	r.sweep("Series.Readings", record.Readings, s)
 	r.sweep("Series.First", record.First, s)
 	r.sweep("Series.Last", record.Last, s)
