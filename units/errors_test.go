@@ -106,7 +106,7 @@ func TestLongTexts(t *testing.T) {
 			_, _, err = d.typed(s)
 			require.ErrorIs(t, err, units.ErrSyntax, "%s: %.20q", name, s)
 			require.Less(t, len(err.Error()), 700, "%s: %.20q", name, s)
-			require.Less(t, time.Since(start), time.Second, "%s: %.20q", name, s)
+			require.Less(t, time.Since(start), 10*time.Second, "%s: %.20q", name, s) // what had no bound took minutes
 		}
 	}
 	for _, s := range []string{

@@ -12,6 +12,8 @@ import (
 	"example.org/lakelarder/units"
 )
 
+//lint:file-ignore U1000 the fields are there to be refused
+
 // Types that have no form, or would lose something of themselves.
 type (
 	number int

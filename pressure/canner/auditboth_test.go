@@ -137,7 +137,7 @@ func TestMarksThatAWatchTakes(t *testing.T) {
 	live, err = live.Mark(marks)
 	require.NoError(t, err)
 	marks.Timer = units.State(40 * time.Minute)
-	live, err = live.Mark(marks)
+	_, err = live.Mark(marks)
 	require.NoError(t, err)
 	_, err = Live[units.Pressure]{}.Mark(marks)
 	require.ErrorIs(t, err, units.ErrUnset)

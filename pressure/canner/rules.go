@@ -56,7 +56,6 @@ var (
 	}
 
 	// Choices of this package, where nothing is printed.
-	markSource = cite.Citation{Where: "marks are written to the minute", Basis: cite.Practice}
 	restSource = cite.Citation{
 		Source: cite.MissouriCanningQuestions, Where: "the needle and zero", Basis: cite.Read,
 	}
