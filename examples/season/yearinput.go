@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"time"
 
 	"github.com/shopspring/decimal"
 
@@ -10,8 +9,6 @@ import (
 	"example.org/lakelarder/yield/coldchain/keeping"
 	larder "example.org/lakelarder/yield/season"
 )
-
-const day = 24 * time.Hour
 
 type fileYear struct {
 	First        string          `wire:"required" help:"what week 0 is"`

@@ -32,7 +32,7 @@ type doubt[T Record] struct {
 	Sure     sure            // what holds even on a dial that reads high by as much as it rests at
 }
 
-// markSlack is how far a mark may be off: it is written to the minute.
+// markSlack is how far a mark may be off: it is written to the minute. Common practice, no source.
 const markSlack = time.Minute
 
 // take takes in the next reading b, and the line to it from a; of the first reading both are one.
