@@ -52,7 +52,7 @@ func ofColder(x float64) float64 {
 		c7 = c6 * (exponent - 6) / 7
 	)
 	part := int(x * 64)
-	middle := float64(2*part+1) / 128
+	middle := float64(float64(2*part+1) / 128)
 	t := (x - middle) / middle
 	tt := float64(t * t)
 	series := c1 + float64(t*c2) + float64(tt*(c3+float64(t*c4)+float64(tt*(c5+float64(t*c6)+float64(tt*c7)))))
